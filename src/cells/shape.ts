@@ -1,0 +1,45 @@
+import type { Parameter } from "../core/define";
+import { must } from "../core/errors";
+import type { CellArgument } from "./values";
+
+export interface Shape {
+  readonly rows: number;
+  readonly columns: number;
+}
+
+export function shapeOf(given: CellArgument): Shape {
+  if (!Array.isArray(given)) return { rows: 1, columns: 1 };
+  return { rows: given.length, columns: (given[0] as readonly unknown[] | undefined)?.length ?? 0 };
+}
+
+/**
+ * The shape of the answer when ranges are taken element by element, as the spreadsheet itself does:
+ * a column with a row gives a table, one cell serves for all, and any other mismatch is refused.
+ */
+export function shapeOfAll(parameters: readonly Parameter[], given: readonly CellArgument[]): Shape {
+  let rows = 1;
+  let columns = 1;
+  let tallest = 0;
+  let widest = 0;
+  for (let index = 0; index < parameters.length; index += 1) {
+    const argument = given[index];
+    if (!Array.isArray(argument)) continue;
+    const shape = shapeOf(argument);
+    if (!fits(shape.rows, rows)) throw mismatch(parameters, given, index, tallest);
+    if (!fits(shape.columns, columns)) throw mismatch(parameters, given, index, widest);
+    if (shape.rows > rows) [rows, tallest] = [shape.rows, index];
+    if (shape.columns > columns) [columns, widest] = [shape.columns, index];
+  }
+  return { rows, columns };
+}
+
+const fits = (size: number, sizeSoFar: number): boolean => size === 1 || sizeSoFar === 1 || size === sizeSoFar;
+
+function mismatch(parameters: readonly Parameter[], given: readonly CellArgument[], one: number, other: number) {
+  const size = (index: number) => {
+    const { rows, columns } = shapeOf(given[index]);
+    return `${rows} × ${columns}`;
+  };
+  const name = (index: number) => parameters[index]?.name ?? "";
+  return must(name(one), `have the size of ${name(other)}`, `got ${size(one)} and ${size(other)} cells`);
+}

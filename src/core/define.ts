@@ -1,0 +1,165 @@
+/**
+ * How a function describes itself. A function's file has two exports: its spec, which is what runs, and its page,
+ * which is what explains. Everything else in the product is derived from the two.
+ */
+import type { Caution } from "./cautions";
+import type { DomainError } from "./errors";
+import { type Quantity, yesNo } from "./quantities";
+import type { Source } from "./sources";
+
+export const groups = ["moisture", "targets", "charges", "yields", "units", "time"] as const;
+export type Group = (typeof groups)[number];
+
+/** What a function may be given in one place: read and checked already, or null where an optional list has a gap. */
+export type Argument = number | string | boolean | null | undefined;
+
+/** What one cell of an answer may hold. `""` is a cell that waits for a weight. */
+export type Answer = number | string | DomainError;
+
+export interface Parameter {
+  readonly name: string;
+  readonly quantity: Quantity;
+  /** A cell is taken element by element; a list is taken whole, from a row or a column. */
+  readonly takes: "cell" | "list";
+  /** Measured: a blank means "not weighed yet", and the answer waits as `""`. Setting: a blank is a mistake. */
+  readonly blank: "waits" | "is refused";
+  readonly optional: boolean;
+  /** What stands in for an argument that is left out. Absent: the function is told that nothing was given. */
+  readonly fallback?: number | string | boolean;
+  /** A list where one single value may stand for every row. */
+  readonly oneForAll?: boolean;
+  /** A list whose gaps reach the function as null, and which may end before the other lists do. */
+  readonly gaps?: boolean;
+}
+
+const parameter = (name: string, quantity: Quantity, rest: Partial<Parameter> = {}): Parameter => ({
+  name,
+  quantity,
+  takes: "cell",
+  blank: "is refused",
+  optional: false,
+  ...rest,
+});
+
+/** A reading of the day: the answer waits while it is blank. */
+export const measured = (name: string, quantity: Quantity): Parameter => parameter(name, quantity, { blank: "waits" });
+
+/** A decision of the maker: it has to be there. */
+export const setting = (name: string, quantity: Quantity): Parameter => parameter(name, quantity);
+
+/** May be left out. Without a fallback the function is told that nothing was given. */
+export const optional = (name: string, quantity: Quantity, fallback?: number | string | boolean): Parameter =>
+  parameter(name, quantity, fallback === undefined ? { optional: true } : { optional: true, fallback });
+
+export const measuredList = (name: string, quantity: Quantity): Parameter =>
+  parameter(name, quantity, { takes: "list", blank: "waits" });
+
+export const settingList = (name: string, quantity: Quantity): Parameter =>
+  parameter(name, quantity, { takes: "list" });
+
+export const optionalList = (name: string, quantity: Quantity, rest: Partial<Parameter> = {}): Parameter =>
+  parameter(name, quantity, { takes: "list", optional: true, ...rest });
+
+/** The last parameter of every table: the cell layer adds the heading row, the calculation never sees it. */
+export const headers = optional("headers", yesNo, true);
+
+export interface Column {
+  readonly name: string;
+  readonly quantity: Quantity;
+  /** The last column of some tables stands once for each target: its name gets the target's number. */
+  readonly repeats?: boolean;
+}
+
+export type Result =
+  /** One value; ranges as arguments give one value each. */
+  | { readonly shape: "cell"; readonly quantity: Quantity }
+  /** One row of values; a column of arguments gives a row each. */
+  | { readonly shape: "row"; readonly columns: readonly Column[] }
+  /** One column of values. */
+  | { readonly shape: "column"; readonly quantity: Quantity }
+  /** Rows under headings. */
+  | { readonly shape: "table"; readonly columns: readonly Column[] };
+
+/** A pure function of checked arguments, in the order of the parameters, without `headers`. */
+// biome-ignore lint/suspicious/noExplicitAny: the catalogue holds functions of every signature; bind() checks arguments against the spec before it calls one.
+export type Calculation = (...values: any[]) => Answer | Answer[] | Answer[][];
+
+export interface FunctionSpec<Calculate extends Calculation = Calculation> {
+  /** The worksheet name without the namespace: letters and digits, for ever once shipped. */
+  readonly id: string;
+  readonly group: Group;
+  readonly parameters: readonly Parameter[];
+  readonly result: Result;
+  /**
+   * Throws DomainError. Bounds of a single argument have been checked by then; bounds that one argument sets for
+   * another are checked here. Cell: a value. Row and column: a list. Table: a list of rows.
+   */
+  readonly calculate: Calculate;
+}
+
+/** Keeps the signature of `calculate`, so that functions of the core can call each other with checked types. */
+export const defineFunction = <Calculate extends Calculation>(spec: FunctionSpec<Calculate>) => spec;
+
+/** A constant, or a range as rows of constants, as it would be typed into a formula. */
+export type Given = number | string | boolean | null | readonly (readonly (number | string | boolean | null)[])[];
+
+/** One value, rows of values, or the refusal that is due. */
+export type Expected =
+  | number
+  | string
+  | readonly (readonly (number | string)[])[]
+  | { readonly error: string; readonly message?: string };
+
+export interface Example {
+  readonly given: readonly Given[];
+  readonly gives: Expected;
+  /** What the example shows, in the maker's words. */
+  readonly shows: string;
+}
+
+/** Where in a work something stands: clause, table, page, equation. */
+export interface Citation {
+  readonly work: Source;
+  readonly place: string;
+}
+
+interface Comparison {
+  readonly given: readonly Given[];
+  readonly expected: Expected;
+  /** Largest difference allowed for a number. Text and errors compare exactly. */
+  readonly tolerance: { readonly absolute: number } | { readonly relative: number };
+  /** Why that much. */
+  readonly because: string;
+}
+
+/** A comparison with something outside this project. */
+export type Check = Comparison &
+  (
+    | { readonly status: "published" | "certified"; readonly source: Citation }
+    /** Hand arithmetic, written out. */
+    | { readonly status: "exact"; readonly working: string }
+    | { readonly status: "memory"; readonly recalls: string }
+    /** A fact of the trade without a source. */
+    | { readonly status: "common practice"; readonly fact: string }
+  );
+
+/** Tolerance of hand arithmetic: the figures are exact, floating point is not. */
+export const exactly = {
+  tolerance: { relative: 1e-12 },
+  because: "exact arithmetic; rounding of doubles only",
+} as const;
+
+export interface FunctionPage {
+  /** One sentence, at most 100 characters: what it answers. */
+  readonly summary: string;
+  /** What each parameter means, by name. `headers` explains itself. */
+  readonly parameters: Readonly<Record<string, string>>;
+  /** The formula in symbols: W weight, M moisture on wet basis, X on dry basis, D dry matter. */
+  readonly formula: string;
+  /** When a maker uses it and how to read the answer: paragraphs. */
+  readonly guide: readonly string[];
+  readonly sources: readonly Citation[];
+  readonly cautions: readonly Caution[];
+  readonly examples: readonly Example[];
+  readonly checks: readonly Check[];
+}

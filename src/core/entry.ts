@@ -1,0 +1,13 @@
+import type { FunctionPage, FunctionSpec } from "./define";
+
+/** A line of the catalogue: what runs, and what explains it. */
+export interface Entry {
+  readonly spec: FunctionSpec;
+  readonly page: FunctionPage;
+}
+
+/**
+ * The functions script that Excel loads before the first cell resolves is built with this module exchanged for
+ * entry-without-page.ts, so that no page is shipped in it.
+ */
+export const entry = (spec: FunctionSpec, page: FunctionPage): Entry => ({ spec, page });

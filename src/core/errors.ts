@@ -1,0 +1,45 @@
+/**
+ * What a calculation says when it cannot answer. One grammar for every message:
+ * `<argument> must <requirement>; got <what it got>`, lower case, no full stop.
+ */
+
+/** `#VALUE!` for an argument out of its bounds; `#N/A` for sound data that have no answer. */
+export type DomainErrorCode = "#VALUE!" | "#N/A";
+
+/** A refusal that names the argument. Functions throw it; a table may also hold it in a single cell. */
+export class DomainError extends Error {
+  override readonly name = "DomainError";
+  /** The parameter that the maker has to look at. */
+  readonly argument: string;
+  readonly code: DomainErrorCode;
+
+  constructor(argument: string, message: string, code: DomainErrorCode = "#VALUE!") {
+    super(message);
+    this.argument = argument;
+    this.code = code;
+  }
+}
+
+/** `weightNow must be at least 85.2, the dry matter; got 80`. */
+export function mustBe(argument: string, requirement: string, got: unknown): DomainError {
+  return new DomainError(argument, `${argument} must be ${requirement}; got ${shown(got)}`);
+}
+
+/** As mustBe, where the requirement is another verb than "be" or what happened needs a sentence of its own. */
+export function must(argument: string, requirement: string, whatHappened: string): DomainError {
+  return new DomainError(argument, `${argument} must ${requirement}; ${whatHappened}`);
+}
+
+/** Sound data without an answer. */
+export function noAnswer(argument: string, requirement: string, whatHappened: string): DomainError {
+  return new DomainError(argument, `${argument} must ${requirement}; ${whatHappened}`, "#N/A");
+}
+
+/** A value as a message shows it: a number to ten significant digits, text in quotation marks. */
+export function shown(value: unknown): string {
+  if (typeof value === "number") return String(Number(value.toPrecision(10)));
+  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
+  if (value === null || value === undefined || value === "") return "a blank";
+  if (typeof value === "string") return `the text "${value.length > 40 ? `${value.slice(0, 40)}…` : value}"`;
+  return "a value of another type";
+}

@@ -1,0 +1,212 @@
+/**
+ * The kinds of quantity that functions take and give. Each carries its bounds, unit, wording and number format
+ * once; the same quantity has the same name in every function.
+ */
+
+/** What a number must keep to. Absent bounds do not bind. */
+export interface Bounds {
+  readonly above?: number;
+  readonly atLeast?: number;
+  readonly below?: number;
+  readonly atMost?: number;
+  readonly whole?: boolean;
+}
+
+/** The words that a choice accepts: the canonical word, then what else is read as that word. */
+export type Choices = Readonly<Record<string, readonly string[]>>;
+
+export interface Quantity {
+  readonly name: string;
+  readonly holds: "number" | "yesNo" | "choice" | "text";
+  readonly bounds: Bounds;
+  /** Completes "<argument> must be …". */
+  readonly requirement: string;
+  /** What one unit of the number is, in plain words; empty for text. */
+  readonly unit: string;
+  /** The number format that a workbook sets beside the number. */
+  readonly format: string;
+  /** For a choice: its words. */
+  readonly choices?: Choices;
+  /** For a choice: words that look right and are refused, each with the reason. */
+  readonly refusedChoices?: Readonly<Record<string, string>>;
+}
+
+const number = (quantity: Omit<Quantity, "holds">): Quantity => ({ holds: "number", ...quantity });
+
+/** The same quantity inside narrower bounds. */
+export const within = (quantity: Quantity, bounds: Bounds, requirement: string): Quantity => ({
+  ...quantity,
+  bounds,
+  requirement,
+});
+
+const anyWeightUnit = "grams, or any weight unit kept through the whole call";
+
+export const weight = number({
+  name: "weight",
+  bounds: { above: 0 },
+  requirement: "a weight above 0",
+  unit: anyWeightUnit,
+  format: "0.0",
+});
+
+export const looseWeight = number({
+  name: "loose weight",
+  bounds: { atLeast: 0 },
+  requirement: "a weight of 0 or more",
+  unit: anyWeightUnit,
+  format: "0.0",
+});
+
+/** What an unaccounted weight is: it may be negative. A result only. */
+export const weightDifference = number({
+  name: "weight difference",
+  bounds: {},
+  requirement: "a number",
+  unit: anyWeightUnit,
+  format: "0.0",
+});
+
+export const moisture = number({
+  name: "moisture",
+  bounds: { atLeast: 0, below: 1 },
+  requirement: "from 0 up to, not including, 1 (76% or 0.76)",
+  unit: "share of the whole weight that is water (wet basis)",
+  format: "0.0%",
+});
+
+export const dryBasisMoisture = number({
+  name: "dry-basis moisture",
+  bounds: { atLeast: 0 },
+  requirement: "0 or more (300% or 3)",
+  unit: "water as a share of the dry matter (dry basis)",
+  format: "0.0%",
+});
+
+export const share = number({
+  name: "share",
+  bounds: { atLeast: 0, atMost: 1 },
+  requirement: "from 0 to 1 (5% or 0.05)",
+  unit: "share of one",
+  format: "0.0%",
+});
+
+/** A share of dry matter lost, where losing all of it leaves nothing to divide by. */
+export const dryLoss = within(share, { atLeast: 0, below: 1 }, "from 0 up to, not including, 1 (5% or 0.05)");
+
+export const loss = number({
+  name: "loss",
+  bounds: { atLeast: 0, atMost: 1 },
+  requirement: "from 0 to 1 (30% or 0.3)",
+  unit: "share of one, of what lossOf names",
+  format: "0.0%",
+});
+
+export const content = number({
+  name: "content",
+  bounds: { atLeast: 0 },
+  requirement: "0 or more",
+  unit: "any, kept the same in the answer",
+  format: "0.00%",
+});
+
+export const money = number({
+  name: "money",
+  bounds: { atLeast: 0 },
+  requirement: "an amount of 0 or more",
+  unit: "any currency kept through the whole call",
+  format: "0.00",
+});
+
+export const area = number({
+  name: "area",
+  bounds: { above: 0 },
+  requirement: "an area above 0",
+  unit: "any area unit kept through the whole call",
+  format: "0.00",
+});
+
+export const count = number({
+  name: "count",
+  bounds: { atLeast: 1, whole: true },
+  requirement: "a whole number of 1 or more",
+  unit: "pieces",
+  format: "0",
+});
+
+/** A plain ratio, such as kilograms fresh for each kilogram finished. */
+export const ratio = number({
+  name: "ratio",
+  bounds: { atLeast: 0 },
+  requirement: "0 or more",
+  unit: "none: one weight for each of another",
+  format: "0.00",
+});
+
+export const weightError = number({
+  name: "weight error",
+  bounds: { atLeast: 0 },
+  requirement: "a standard uncertainty of 0 or more",
+  unit: "one standard uncertainty, in the unit of its weight",
+  format: "0.00",
+});
+
+/** Above 20 points the writer meant 0.5 points and typed 0.5: nobody weighs that badly. */
+export const moistureError = number({
+  name: "moisture error",
+  bounds: { atLeast: 0, atMost: 0.2 },
+  requirement: "from 0 to 0.2 (0.5 points is 0.005)",
+  unit: "one standard uncertainty, as a share (one point is 0.01)",
+  format: "0.0%",
+});
+
+/** A time of day, or a date with a time, as the spreadsheet counts: days since its first day. */
+export const clock = number({
+  name: "clock time",
+  bounds: { atLeast: 0 },
+  requirement: "a time such as 14:30",
+  unit: "spreadsheet time (1 is a day)",
+  format: "hh:mm",
+});
+
+export const timeSpan = number({
+  name: "time span",
+  bounds: { above: 0 },
+  requirement: "a time span above 0, such as 0:30 for half an hour",
+  unit: "spreadsheet time (1 is a day; 5:00 is five hours)",
+  format: "[h]:mm",
+});
+
+/** A bare number whose unit the function states: a score, an amount in a unit given by name. */
+export const plainNumber = number({
+  name: "number",
+  bounds: { atLeast: 0 },
+  requirement: "a number of 0 or more",
+  unit: "as the function says",
+  format: "0.0000",
+});
+
+export const yesNo: Quantity = {
+  name: "yes or no",
+  holds: "yesNo",
+  bounds: {},
+  requirement: "TRUE or FALSE (1 or 0)",
+  unit: "",
+  format: "General",
+};
+
+export const text: Quantity = {
+  name: "text",
+  holds: "text",
+  bounds: {},
+  requirement: "text",
+  unit: "",
+  format: "General",
+};
+
+/** A word out of a list. Case and outer spaces do not matter; aliases may be added, never removed. */
+export function choice(name: string, choices: Choices, refusedChoices: Quantity["refusedChoices"] = {}): Quantity {
+  const words = Object.keys(choices);
+  const requirement = `one of ${words.map((word) => `"${word}"`).join(", ")}`;
+  return { name, holds: "choice", bounds: {}, requirement, unit: "", format: "General", choices, refusedChoices };
+}

@@ -1,0 +1,72 @@
+/** The bibliography: one constant for each work that a page or a check cites. */
+export interface Source {
+  readonly authors: string;
+  readonly title: string;
+  readonly published: string;
+  /** How the values were taken: read in the work, restated by another that was read, or recalled from memory. */
+  readonly status: "read" | "restated" | "from memory";
+}
+
+export const irriMoisture: Source = {
+  authors: "International Rice Research Institute",
+  title: "Moisture content calculations",
+  published: "Rice Knowledge Bank",
+  status: "read",
+};
+
+export const iowaMoistureBasis: Source = {
+  authors: "Iowa State University Extension",
+  title: "Moisture Basis Conversions",
+  published: "PM 1625",
+  status: "read",
+};
+
+export const iso1573: Source = {
+  authors: "International Organization for Standardization",
+  title: "Tea: determination of loss in mass at 103 °C",
+  published: "ISO 1573:1980, as compared in the foreword of GB/T 8304-2013",
+  status: "restated",
+};
+
+export const iso1572: Source = {
+  authors: "International Organization for Standardization",
+  title: "Tea: preparation of ground sample of known dry matter content",
+  published: "ISO 1572:1980",
+  status: "restated",
+};
+
+export const quam: Source = {
+  authors: "EURACHEM and CITAC",
+  title: "Quantifying Uncertainty in Analytical Measurement",
+  published: "Guide CG 4",
+  status: "read",
+};
+
+export const gum: Source = {
+  authors: "Joint Committee for Guides in Metrology",
+  title: "Guide to the expression of uncertainty in measurement",
+  published: "JCGM 100:2008",
+  status: "from memory",
+};
+
+export const junshanProcess: Source = {
+  authors: "Published description of a bud yellow tea process (Junshan type)",
+  title:
+    "Weights and losses by stage: 300 g charges, about 30 % weight loss in the first firing, 2000 g fresh to 500 g finished",
+  published: "a trade publication; its bibliographic details are not recorded",
+  status: "restated",
+};
+
+export const yardAndPound: Source = {
+  authors: "International yard and pound agreement",
+  title: "Yard of 0.9144 m and pound of 0.45359237 kg, exact by definition",
+  published: "1959",
+  status: "from memory",
+};
+
+export const largestRemainder: Source = {
+  authors: "Published worked example of apportionment",
+  title: "Populations 247, 185, 459, 400, 413 for 42 seats by largest remainder: 6, 5, 11, 10, 10",
+  published: "a textbook example; its bibliographic details are not recorded",
+  status: "restated",
+};
