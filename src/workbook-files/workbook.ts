@@ -1,0 +1,63 @@
+/**
+ * A workbook as plain data, between the files, the engine and the sample books. Rows and columns count from 0;
+ * formulas are written as in a cell, `=TEA.OUTTURN(B4,B5)`.
+ */
+export interface Workbook {
+  readonly name: string;
+  readonly sheets: readonly Sheet[];
+}
+
+export interface Sheet {
+  readonly name: string;
+  readonly cells: readonly Cell[];
+  /** Widths in characters, by column. */
+  readonly columnWidths: Readonly<Record<number, number>>;
+  /** Heights in points, by row. */
+  readonly rowHeights: Readonly<Record<number, number>>;
+  readonly merges: readonly Area[];
+  readonly frozenRows?: number;
+  readonly page?: PageSetup;
+}
+
+export interface Area {
+  readonly row: number;
+  readonly column: number;
+  readonly rows: number;
+  readonly columns: number;
+}
+
+export interface Cell {
+  readonly row: number;
+  readonly column: number;
+  /** A constant, or the cached result of the formula. An error is its code, such as "#N/A". */
+  readonly value?: number | string | boolean;
+  readonly formula?: string;
+  /** A formula that spills: the size of its answer, this cell included. The other cells hold its cached values. */
+  readonly spill?: { readonly rows: number; readonly columns: number };
+  readonly style?: Style;
+  readonly note?: string;
+}
+
+export interface Style {
+  readonly format?: string;
+  readonly bold?: boolean;
+  readonly italic?: boolean;
+  /** In points. */
+  readonly size?: number;
+  /** Colours are "#rrggbb". */
+  readonly color?: string;
+  readonly fill?: string;
+  readonly align?: "left" | "center" | "right";
+  readonly wrap?: boolean;
+  readonly border?: "thin" | "bottom";
+}
+
+/** How a sheet prints. */
+export interface PageSetup {
+  readonly paper: "A4" | "A5";
+  readonly landscape: boolean;
+  readonly fitToOnePageWide: boolean;
+  readonly footer?: string;
+  /** The part that prints; absent, everything does. */
+  readonly printArea?: Area;
+}
