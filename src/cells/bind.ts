@@ -1,188 +1,161 @@
-import type { Answer, Argument, FunctionSpec, Parameter } from "../core/define";
-import { headers } from "../core/define";
+import { type Answer, type Argument, type Column, type FunctionSpec, headers, type Parameter } from "../core/define";
 import { DomainError, must } from "../core/errors";
-import { blank, type CellReader, cellReader } from "./read-cell";
+import { cellReader } from "./read-cell";
 import { listsReader } from "./read-list";
+import { cellAt, type Hurdle, rowReader } from "./read-row";
 import { type Shape, shapeOf, shapeOfAll } from "./shape";
 import { type CellArgument, CellError, type CellValue, type Grid } from "./values";
 
 /** A function as cells call it. It never throws: a refusal is a CellError in the grid. */
 export type CellFunction = (...given: CellArgument[]) => Grid;
 
-/** The single cell that waits for a reading. */
-const waiting: Grid = [[""]];
-
 /** Makes a function of the catalogue callable from cells, by the rules of a spreadsheet. */
 export function bind(spec: FunctionSpec): CellFunction {
-  const evaluate = evaluatorOf(spec);
+  const answer = answererOf(spec);
   // Excel appends an object of its own behind the arguments: no more are taken than the function declares.
   const count = spec.parameters.length;
   return (...given) => {
     try {
-      return evaluate(given.length > count ? given.slice(0, count) : given);
+      return answer(given.length > count ? given.slice(0, count) : given);
     } catch (problem) {
-      return [[asCellError(problem)]];
+      return [[asCellValue(problem)]];
     }
   };
 }
 
-function evaluatorOf(spec: FunctionSpec): (given: readonly CellArgument[]) => Grid {
-  const call = callOf(spec);
-  switch (spec.result.shape) {
+/** Answers a call; may throw a DomainError. */
+type Answerer = (given: readonly CellArgument[]) => Grid;
+
+/** What a calculation gave, or why it was not asked. */
+type Calculated = Answer | Answer[] | Answer[][] | Hurdle;
+
+function answererOf(spec: FunctionSpec): Answerer {
+  const { result } = spec;
+  switch (result.shape) {
     case "cell":
-      return (given) => call(given, "element by element", (answer) => [[asCellValue(answer as Answer)]]);
+      return elementByElement(spec);
     case "row":
-      return (given) => call(given, "row by row", (answer) => [(answer as Answer[]).map(asCellValue)]);
+      return rowByRow(spec, result.columns.length);
     case "column":
-      return (given) => call(given, "once", (answer) => (answer as Answer[]).map((value) => [asCellValue(value)]));
+      return once(spec, (answer) => (answer as Answer[]).map((value) => [asCellValue(value)]));
     case "table":
-      return (given) => call(given, "once", tableRenderer(spec, given));
+      return table(spec, result.columns);
   }
 }
 
-type Repetition = "element by element" | "row by row" | "once";
+/** A value for each element of the ranges given. */
+function elementByElement(spec: FunctionSpec): Answerer {
+  const prepare = preparer(spec);
+  return (given) => {
+    const { rows, columns } = shapeOfAll(spec.parameters, given);
+    const calculateAt = prepare(given);
+    const grid: Grid = [];
+    for (let row = 0; row < rows; row += 1) {
+      const values: CellValue[] = [];
+      for (let column = 0; column < columns; column += 1) values.push(asCellValue(calculateAt(row, column)));
+      grid.push(values);
+    }
+    return grid;
+  };
+}
 
-/** An error or a wait stands in every cell of its row, so that a spill keeps its width. */
-const filled = (row: CellValue[], width: number): CellValue[] =>
-  row.length === width ? row : new Array<CellValue>(width).fill(row[0] as CellValue);
-
-/** Reads lists once and cells as often as their ranges ask, and calculates each time. */
-function callOf(spec: FunctionSpec) {
-  const calculate = spec.calculate as (...values: unknown[]) => Answer | Answer[] | Answer[][];
-  const parameters = spec.parameters.filter((parameter) => parameter !== headers);
-  const isList = parameters.map((parameter) => parameter.takes === "list");
-  const cellParameters = parameters.filter((parameter) => parameter.takes === "cell");
-  const readLists = listsReader(parameters.filter((parameter) => parameter.takes === "list"));
-  const readCells = cellParameters.map(cellReader);
-  const width = spec.result.shape === "row" ? spec.result.columns.length : 1;
-
-  return (
-    given: readonly CellArgument[],
-    repetition: Repetition,
-    render: (answer: Answer | Answer[] | Answer[][]) => Grid,
-  ): Grid => {
-    const cells: CellArgument[] = [];
-    const rawLists: CellArgument[] = [];
-    for (const [index, list] of isList.entries()) (list ? rawLists : cells).push(given[index]);
-    const shape = repetition === "once" ? single(cellParameters, cells) : shapeOfAll(cellParameters, cells);
-    if (repetition === "row by row" && shape.columns > 1) throw notAColumn(cellParameters, cells);
-
-    const lists = readLists(rawLists);
-    if (lists instanceof CellError) return [[lists]];
-
-    const answerAt = (row: number, column: number): Grid => {
-      const read = readRow(cellParameters, readCells, cells, row, column);
-      if (read instanceof CellError) return [[read]];
-      if (read === "waits" || lists === "waits") return waiting;
-      let nextCell = 0;
-      let nextList = 0;
-      const values = isList.map((list) => (list ? lists[nextList++] : read[nextCell++]));
-      return render(calculate(...values));
-    };
-    if (shape.rows === 1 && shape.columns === 1) return answerAt(0, 0);
-
-    const safely = (row: number, column: number): Grid => {
-      try {
-        return answerAt(row, column);
-      } catch (problem) {
-        return [[asCellError(problem)]];
-      }
-    };
-    return Array.from({ length: shape.rows }, (_, row) => {
-      if (repetition === "row by row") return filled(safely(row, 0)[0] as CellValue[], width);
-      return Array.from(
-        { length: shape.columns },
-        (_, column) => (safely(row, column)[0] as CellValue[])[0] as CellValue,
-      );
+/** A row of values for each row of the columns given. */
+function rowByRow(spec: FunctionSpec, width: number): Answerer {
+  const prepare = preparer(spec);
+  return (given) => {
+    const { rows, columns } = shapeOfAll(spec.parameters, given);
+    if (columns > 1) throw mustBeNarrower(spec.parameters, given, "one cell or one column", isWide);
+    const calculateAt = prepare(given);
+    return Array.from({ length: rows }, (_, row) => {
+      const calculated = calculateAt(row, 0);
+      // An error or a wait stands in every cell of its row, so that a spill keeps its width.
+      if (!Array.isArray(calculated)) return new Array<CellValue>(width).fill(asCellValue(calculated));
+      return calculated.map(asCellValue);
     });
   };
 }
 
-/**
- * One row of cell arguments. An error in a cell wins over all; a value out of bounds is thrown; a reading that is
- * missing makes the row wait, whatever setting is still blank beside it.
- */
-function readRow(
-  parameters: readonly Parameter[],
-  readers: readonly CellReader[],
-  given: readonly CellArgument[],
-  row: number,
-  column: number,
-): Argument[] | "waits" | CellError {
-  const values: Argument[] = [];
-  let waits = false;
-  let blankSetting: Parameter | undefined;
-  for (let index = 0; index < parameters.length; index += 1) {
-    const parameter = parameters[index] as Parameter;
-    const value = (readers[index] as CellReader)(cellAt(given[index], row, column));
-    if (value === blank) {
-      if (parameter.optional) values.push(parameter.fallback);
-      else if (parameter.blank === "waits") waits = true;
-      else blankSetting ??= parameter;
-    } else if (value instanceof CellError) return value;
-    else values.push(value);
-  }
-  if (waits) return "waits";
-  if (blankSetting !== undefined) {
-    throw must(blankSetting.name, `be ${blankSetting.quantity.requirement}`, "got a blank");
-  }
-  return values;
-}
-
-/** The cell of a range that stands for this row and column; one row, one column or one cell serves for all. */
-function cellAt(given: CellArgument, row: number, column: number): unknown {
-  if (!Array.isArray(given)) return given;
-  const cells = (given.length === 1 ? given[0] : given[row]) as readonly unknown[];
-  return cells.length === 1 ? cells[0] : cells[column];
-}
-
-function single(parameters: readonly Parameter[], given: readonly CellArgument[]): Shape {
-  for (let index = 0; index < parameters.length; index += 1) {
-    const { rows, columns } = shapeOf(given[index]);
-    if (rows !== 1 || columns !== 1) {
-      throw must((parameters[index] as Parameter).name, "be one cell", `got ${rows} × ${columns} cells`);
+/** One answer of several cells, from single cells and lists. */
+function once(spec: FunctionSpec, render: (answer: Answer[] | Answer[][]) => Grid): Answerer {
+  const prepare = preparer(spec);
+  const takesCell = spec.parameters.map((parameter) => parameter.takes === "cell");
+  return (given) => {
+    if (given.some((argument, place) => takesCell[place] && isLarge(shapeOf(argument)))) {
+      throw mustBeNarrower(spec.parameters, given, "one cell", isLarge);
     }
-  }
-  return { rows: 1, columns: 1 };
+    const calculated = prepare(given)(0, 0);
+    return Array.isArray(calculated) ? render(calculated) : [[asCellValue(calculated)]];
+  };
 }
 
-function notAColumn(parameters: readonly Parameter[], given: readonly CellArgument[]): DomainError {
-  const index = given.findIndex((argument) => shapeOf(argument).columns > 1);
-  const { rows, columns } = shapeOf(given[index]);
-  return must((parameters[index] as Parameter).name, "be one cell or one column", `got ${rows} × ${columns} cells`);
-}
-
-function tableRenderer(spec: FunctionSpec, given: readonly CellArgument[]) {
-  if (spec.result.shape !== "table") throw new TypeError(`${spec.id} gives no table`);
-  const { columns } = spec.result;
-  const position = spec.parameters.indexOf(headers);
-  const wanted = cellReader(headers)(cellAt(given[position], 0, 0));
-  return (answer: Answer | Answer[] | Answer[][]): Grid => {
-    if (wanted instanceof CellError) return [[wanted]];
-    const rows = (answer as Answer[][]).map((row) => row.map(asCellValue));
-    return wanted === false ? rows : [headings(columns, rows[0]?.length ?? columns.length), ...rows];
+function table(spec: FunctionSpec, columns: readonly Column[]): Answerer {
+  const answerWithout = once(spec, (answer) => (answer as Answer[][]).map((row) => row.map(asCellValue)));
+  const place = spec.parameters.indexOf(headers);
+  const { read } = cellReader(headers);
+  return (given) => {
+    const rows = answerWithout(given);
+    const wanted = read(cellAt(given[place], 0, 0));
+    if (wanted instanceof CellError || wanted instanceof DomainError) return [[asCellValue(wanted)]];
+    const isTable = rows.length > 1 || (rows[0]?.length ?? 0) > 1;
+    return wanted === false || !isTable ? rows : [headings(columns, rows[0]?.length ?? 0), ...rows];
   };
 }
 
 /** The names of the columns; the one that repeats is numbered for as often as the rows are wide. */
-function headings(columns: readonly { name: string; repeats?: boolean }[], width: number): string[] {
+function headings(columns: readonly Column[], width: number): string[] {
   return Array.from({ length: width }, (_, index) => {
-    const column = columns[Math.min(index, columns.length - 1)];
-    if (column === undefined) return "";
+    const column = columns[Math.min(index, columns.length - 1)] as Column;
     return column.repeats ? `${column.name} ${index - columns.length + 2}` : column.name;
   });
 }
 
-/** Hosts turn a value that is no number into 0, which would be a lie: it becomes an error first. */
-function asCellValue(answer: Answer): CellValue {
-  if (typeof answer === "number") {
-    if (Number.isFinite(answer)) return answer === 0 ? 0 : answer;
-    return new CellError("#VALUE!", "the numbers are too large or too small to calculate with");
-  }
-  return typeof answer === "string" ? answer : asCellError(answer);
+/** Reads the lists of a call once; what it gives then calculates at any row and column of the cells. */
+function preparer(spec: FunctionSpec) {
+  const calculate = spec.calculate as (...values: Argument[]) => Answer | Answer[] | Answer[][];
+  const parameters = spec.parameters.filter((parameter) => parameter !== headers);
+  const readRow = rowReader(parameters);
+  const readLists = listsReader(parameters);
+
+  return (given: readonly CellArgument[]) => {
+    const values: Argument[] = parameters.map(() => undefined);
+    const listHurdle = readLists(given, values);
+    return (row: number, column: number): Calculated => {
+      const cellHurdle = readRow(given, row, column, values);
+      const hurdle = cellHurdle === undefined || cellHurdle === "waits" ? (listHurdle ?? cellHurdle) : cellHurdle;
+      if (hurdle !== undefined) return hurdle === "waits" ? "" : hurdle;
+      try {
+        return calculate(...values);
+      } catch (problem) {
+        if (problem instanceof DomainError) return problem;
+        throw problem;
+      }
+    };
+  };
 }
 
-function asCellError(problem: unknown): CellError {
-  if (problem instanceof DomainError) return new CellError(problem.code, problem.message);
-  return new CellError("#VALUE!", `this answer could not be worked out (${String(problem)})`);
+const isWide = ({ columns }: Shape): boolean => columns > 1;
+const isLarge = ({ rows, columns }: Shape): boolean => rows !== 1 || columns !== 1;
+
+function mustBeNarrower(
+  parameters: readonly Parameter[],
+  given: readonly CellArgument[],
+  requirement: string,
+  isRefused: (shape: Shape) => boolean,
+): DomainError {
+  const place = given.findIndex(
+    (argument, index) => parameters[index]?.takes === "cell" && isRefused(shapeOf(argument)),
+  );
+  const { rows, columns } = shapeOf(given[place]);
+  return must((parameters[place] as Parameter).name, `be ${requirement}`, `got ${rows} × ${columns} cells`);
+}
+
+/** Hosts turn a value that is no number into 0, which would be a lie: it becomes an error first. */
+function asCellValue(answer: unknown): CellValue {
+  if (typeof answer === "number") {
+    if (answer - answer === 0) return answer === 0 ? 0 : answer;
+    return new CellError("#VALUE!", "the numbers are too large or too small to calculate with");
+  }
+  if (typeof answer === "string" || answer instanceof CellError) return answer;
+  if (answer instanceof DomainError) return new CellError(answer.code, answer.message);
+  return new CellError("#VALUE!", `this answer could not be worked out (${String(answer)})`);
 }

@@ -6,50 +6,72 @@ import { CellError, isBlank } from "./values";
 /** A blank cell, as readers report it. */
 export const blank: unique symbol = Symbol("blank");
 
-export type Read = number | string | boolean | typeof blank | CellError;
-
 /**
- * Reads one cell for a parameter. An error in the cell comes back as it is; what breaks the bounds of the
- * quantity is thrown as a DomainError that names the parameter. Compiled once for each parameter, since this
- * stands in the path of every cell.
+ * What a cell holds for a parameter: a value inside its bounds, a blank, the error that stood in the cell, or the
+ * refusal that is due. Refusals are returned rather than thrown: a column may hold thousands.
  */
-export type CellReader = (value: unknown) => Read;
+export type Read = number | string | boolean | typeof blank | CellError | DomainError;
 
+export interface CellReader {
+  readonly read: (value: unknown) => Read;
+  /**
+   * A number from `low` to `high`, both included, needs no reading: the path of nearly every cell. Empty (low above
+   * high) where only `read` can tell.
+   */
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Compiled once for each parameter, since it stands in the path of every cell. */
 export function cellReader({ name, quantity }: Parameter): CellReader {
   switch (quantity.holds) {
     case "number":
       return numberReader(name, quantity);
     case "yesNo":
-      return yesNoReader(name, quantity);
+      return onlyReading(yesNoReader(name, quantity));
     case "choice":
-      return choiceReader(name, quantity);
+      return onlyReading(choiceReader(name, quantity));
     case "text":
-      return textReader;
+      return onlyReading(readText);
   }
 }
 
+const onlyReading = (read: CellReader["read"]): CellReader => ({ read, low: 1, high: 0 });
+
 function numberReader(name: string, quantity: Quantity): CellReader {
-  const keepsTo = boundsCheck(quantity.bounds);
+  const { low, high } = inclusive(quantity.bounds);
+  const whole = quantity.bounds.whole === true;
   // Older hosts send 0 for a blank cell. Where 0 can be no reading, it is one.
-  const zeroIsBlank = !keepsTo(0);
-  return (value) => {
+  const zeroIsBlank = low > 0;
+  const read = (value: unknown): Read => {
     if (typeof value === "number") {
-      if (keepsTo(value)) return value;
+      if (value >= low && value <= high && (!whole || Number.isInteger(value))) return value;
       if (value === 0 && zeroIsBlank) return blank;
-      throw mustBe(name, quantity.requirement, value);
+      return mustBe(name, quantity.requirement, value);
     }
     if (isBlank(value)) return blank;
     if (value instanceof CellError) return value;
-    if (typeof value === "string") throw mustBeNumber(name, quantity, value);
-    throw mustBe(name, quantity.requirement, value);
+    if (typeof value === "string") return mustBeNumber(name, quantity, value);
+    return mustBe(name, quantity.requirement, value);
+  };
+  return whole ? onlyReading(read) : { read, low, high };
+}
+
+/** Bounds as the least and the greatest double inside them. */
+function inclusive({ above, atLeast, below, atMost }: Bounds): { low: number; high: number } {
+  return {
+    low: atLeast ?? (above === undefined ? -Number.MAX_VALUE : nextAbove(above)),
+    high: atMost ?? (below === undefined ? Number.MAX_VALUE : -nextAbove(-below)),
   };
 }
 
-function boundsCheck({ above, atLeast, below, atMost, whole }: Bounds): (value: number) => boolean {
-  const low = atLeast ?? above ?? -Number.MAX_VALUE;
-  const high = atMost ?? below ?? Number.MAX_VALUE;
-  return (value) =>
-    value >= low && value <= high && value !== above && value !== below && (whole !== true || Number.isInteger(value));
+/** The smallest double above a number: the one whose bits, read as a whole number, are next. */
+function nextAbove(value: number): number {
+  if (value === 0) return Number.MIN_VALUE;
+  const bits = new DataView(new ArrayBuffer(8));
+  bits.setFloat64(0, value);
+  bits.setBigInt64(0, bits.getBigInt64(0) + (value > 0 ? 1n : -1n));
+  return bits.getFloat64(0);
 }
 
 /** Text is never guessed into a number: 1.234 is one thing in one country and another in the next. */
@@ -63,18 +85,18 @@ function mustBeNumber(name: string, quantity: Quantity, value: string): DomainEr
   return new DomainError(name, `${name} must be ${quantity.requirement}; got ${shown(value)}${hint}`);
 }
 
-function yesNoReader(name: string, quantity: Quantity): CellReader {
+function yesNoReader(name: string, quantity: Quantity): CellReader["read"] {
   return (value) => {
     if (typeof value === "boolean") return value;
     if (value === 1) return true;
     if (value === 0) return false;
     if (isBlank(value)) return blank;
     if (value instanceof CellError) return value;
-    throw mustBe(name, quantity.requirement, value);
+    return mustBe(name, quantity.requirement, value);
   };
 }
 
-function choiceReader(name: string, quantity: Quantity): CellReader {
+function choiceReader(name: string, quantity: Quantity): CellReader["read"] {
   const canonical = new Map<string, string>();
   for (const [word, aliases] of Object.entries(quantity.choices ?? {})) {
     for (const spelling of [word, ...aliases]) canonical.set(spelling.toLowerCase(), word);
@@ -83,12 +105,12 @@ function choiceReader(name: string, quantity: Quantity): CellReader {
   return (value) => {
     if (isBlank(value)) return blank;
     if (value instanceof CellError) return value;
-    if (typeof value !== "string") throw mustBe(name, quantity.requirement, value);
+    if (typeof value !== "string") return mustBe(name, quantity.requirement, value);
     const spelling = value.trim().toLowerCase();
     const word = canonical.get(spelling);
     if (word !== undefined) return word;
     const reason = refused.get(spelling);
-    throw new DomainError(
+    return new DomainError(
       name,
       `${name} must be ${quantity.requirement}; got ${shown(value)}${reason === undefined ? "" : ` (${reason})`}`,
     );
@@ -96,9 +118,9 @@ function choiceReader(name: string, quantity: Quantity): CellReader {
 }
 
 /** A label may be any constant. */
-const textReader: CellReader = (value) => {
+function readText(value: unknown): Read {
   if (isBlank(value)) return blank;
   if (value instanceof CellError) return value;
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   return String(value);
-};
+}

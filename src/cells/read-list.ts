@@ -1,33 +1,33 @@
 import type { Argument, Parameter } from "../core/define";
 import { DomainError, must } from "../core/errors";
 import { blank, type CellReader, cellReader } from "./read-cell";
+import type { Hurdle } from "./read-row";
 import { CellError, isBlank } from "./values";
 
-/** The lists of one call, in the order of its list parameters; "waits" while a reading is missing. */
-export type Lists = readonly (readonly Argument[] | undefined)[];
+/** Reads every list of a call into `values`, each at the place of its parameter; undefined when all are there. */
+export type ListsReader = (given: readonly unknown[], values: Argument[]) => Hurdle | undefined;
 
 interface RawList {
   readonly parameter: Parameter;
-  readonly read: CellReader;
+  readonly place: number;
+  readonly reader: CellReader;
   /** undefined where an optional list was left out. */
   readonly cells: readonly unknown[] | undefined;
 }
 
 /**
- * Reads the lists of a call together, because they stand for rows of one table:
- * blanks at the end of all of them are no rows; a row blank in every measured list is passed over; a row blank
- * in some of them waits for its reading, and so does the call.
+ * The lists of a call stand for the rows of one table: blanks at the end of all of them are no rows; a row blank in
+ * every measured list is passed over; a row blank in some of them waits for its reading, and so does the call.
  */
-export function listsReader(
-  parameters: readonly Parameter[],
-): (raw: readonly unknown[]) => Lists | "waits" | CellError {
-  const readers = parameters.map(cellReader);
-  return (raw) => {
-    const lists: RawList[] = parameters.map((parameter, index) => ({
-      parameter,
-      read: readers[index] as CellReader,
-      cells: asList(parameter, raw[index]),
-    }));
+export function listsReader(parameters: readonly Parameter[]): ListsReader {
+  const places = parameters.flatMap((parameter, place) => (parameter.takes === "list" ? [place] : []));
+  const readers = places.map((place) => cellReader(parameters[place] as Parameter));
+
+  return (given, values) => {
+    const lists: RawList[] = places.map((place, index) => {
+      const parameter = parameters[place] as Parameter;
+      return { parameter, place, reader: readers[index] as CellReader, cells: asList(parameter, given[place]) };
+    });
     for (const { cells } of lists) {
       const error = cells?.find((cell) => cell instanceof CellError);
       if (error instanceof CellError) return error;
@@ -35,23 +35,23 @@ export function listsReader(
     const rows = rowCount(lists);
     const keepsRow = rowsToKeep(lists, rows);
     let waits = rows === 0 && lists.some(({ parameter }) => parameter.blank === "waits" && !parameter.optional);
-    const read = lists.map((list) => {
-      const values = readValues(list, rows, keepsRow);
-      if (values === "waits") waits = true;
-      return values;
-    });
-    return waits ? "waits" : (read as Lists);
+    for (const list of lists) {
+      const read = readValues(list, rows, keepsRow);
+      if (read === "waits") waits = true;
+      else values[list.place] = read;
+    }
+    return waits ? "waits" : undefined;
   };
 }
 
 /** A row or a column as a list; a constant is a list of one. */
-function asList({ name, optional }: Parameter, raw: unknown): readonly unknown[] | undefined {
-  if (isBlank(raw)) return optional ? undefined : [];
-  if (!Array.isArray(raw)) return [raw];
-  const grid = raw as readonly (readonly unknown[])[];
+function asList({ name, optional }: Parameter, given: unknown): readonly unknown[] | undefined {
+  if (isBlank(given)) return optional ? undefined : [];
+  if (!Array.isArray(given)) return [given];
+  const grid = given as readonly (readonly unknown[])[];
   const columns = grid[0]?.length ?? 0;
   if (grid.length > 1 && columns > 1) {
-    throw must(name, "be one row or one column", `got ${grid.length} rows of ${columns}`);
+    throw must(name, "be one row or one column", `got ${grid.length} × ${columns} cells`);
   }
   const cells = grid.length === 1 ? (grid[0] as readonly unknown[]) : grid.map((row) => row[0]);
   return optional && cells.every(isBlank) ? undefined : cells;
@@ -89,22 +89,18 @@ function rowsToKeep(lists: readonly RawList[], rows: number): (row: number) => b
   return (row) => kept[row] === true;
 }
 
-function readValues(
-  list: RawList,
-  rows: number,
-  keepsRow: (row: number) => boolean,
-): readonly Argument[] | undefined | "waits" {
-  const { parameter, read, cells } = list;
+function readValues(list: RawList, rows: number, keepsRow: (row: number) => boolean): Argument | "waits" {
+  const { parameter, reader, cells } = list;
   if (cells === undefined) return undefined;
-  const values: Argument[] = [];
+  const values: (number | string | boolean | null)[] = [];
   let waits = false;
   for (let row = 0; row < rows; row += 1) {
     if (!keepsRow(row)) continue;
-    const value = readItem(read, standsForAll(list) ? cells[0] : cells[row], row);
-    if (value !== blank) values.push(value as Argument);
+    const value = readItem(reader, standsForAll(list) ? cells[0] : cells[row], row);
+    if (value !== blank) values.push(value);
     else if (parameter.gaps) values.push(null);
     else if (parameter.blank === "waits") waits = true;
-    else throw must(parameter.name, `be filled in every row`, `row ${row + 1} is blank`);
+    else throw must(parameter.name, "be filled in every row", `row ${row + 1} is blank`);
   }
   if (values.length === 0 && !waits && parameter.blank === "is refused" && !parameter.optional) {
     throw must(parameter.name, "hold at least one value", "got a blank");
@@ -112,14 +108,10 @@ function readValues(
   return waits ? "waits" : values;
 }
 
-/** As reading a cell, with the row in the message: "moistures must be from 0 …; got 76 in row 3". */
-function readItem(read: CellReader, cell: unknown, row: number): ReturnType<CellReader> {
-  try {
-    return read(cell);
-  } catch (problem) {
-    if (problem instanceof DomainError) {
-      throw new DomainError(problem.argument, `${problem.message} in row ${row + 1}`, problem.code);
-    }
-    throw problem;
-  }
+/** Reads one item, with the row in the message: "moistures must be from 0 …; got 76 in row 3". */
+function readItem(reader: CellReader, cell: unknown, row: number): number | string | boolean | typeof blank {
+  const value = reader.read(cell);
+  if (value instanceof DomainError) throw new DomainError(value.argument, `${value.message} in row ${row + 1}`);
+  // Errors in cells were found before the first item was read.
+  return value as Exclude<typeof value, CellError | DomainError>;
 }

@@ -10,8 +10,8 @@ import type { Source } from "./sources";
 export const groups = ["moisture", "targets", "charges", "yields", "units", "time"] as const;
 export type Group = (typeof groups)[number];
 
-/** What a function may be given in one place: read and checked already, or null where an optional list has a gap. */
-export type Argument = number | string | boolean | null | undefined;
+/** What a function is given in one place: read and checked; a list as an array, with null where it may have a gap. */
+export type Argument = number | string | boolean | null | undefined | readonly (number | string | boolean | null)[];
 
 /** What one cell of an answer may hold. `""` is a cell that waits for a weight. */
 export type Answer = number | string | DomainError;
