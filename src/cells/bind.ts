@@ -51,8 +51,8 @@ function elementByElement(spec: FunctionSpec): Answerer {
     const calculateAt = prepare(given);
     const grid: Grid = [];
     for (let row = 0; row < rows; row += 1) {
-      const values: CellValue[] = [];
-      for (let column = 0; column < columns; column += 1) values.push(asCellValue(calculateAt(row, column)));
+      const values = [asCellValue(calculateAt(row, 0))];
+      for (let column = 1; column < columns; column += 1) values.push(asCellValue(calculateAt(row, column)));
       grid.push(values);
     }
     return grid;
@@ -124,13 +124,27 @@ function preparer(spec: FunctionSpec) {
       const hurdle = cellHurdle === undefined || cellHurdle === "waits" ? (listHurdle ?? cellHurdle) : cellHurdle;
       if (hurdle !== undefined) return hurdle === "waits" ? "" : hurdle;
       try {
-        return calculate(...values);
+        return callWith(calculate, values);
       } catch (problem) {
         if (problem instanceof DomainError) return problem;
         throw problem;
       }
     };
   };
+}
+
+/** Spreading a list costs more than most of the arithmetic: the usual numbers of arguments are written out. */
+function callWith<Given, Result>(calculate: (...values: Given[]) => Result, values: readonly Given[]): Result {
+  switch (values.length) {
+    case 1:
+      return calculate(values[0] as Given);
+    case 2:
+      return calculate(values[0] as Given, values[1] as Given);
+    case 3:
+      return calculate(values[0] as Given, values[1] as Given, values[2] as Given);
+    default:
+      return calculate(...values);
+  }
 }
 
 const isWide = ({ columns }: Shape): boolean => columns > 1;

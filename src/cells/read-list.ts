@@ -21,6 +21,7 @@ interface RawList {
  */
 export function listsReader(parameters: readonly Parameter[]): ListsReader {
   const places = parameters.flatMap((parameter, place) => (parameter.takes === "list" ? [place] : []));
+  if (places.length === 0) return () => undefined;
   const readers = places.map((place) => cellReader(parameters[place] as Parameter));
 
   return (given, values) => {
