@@ -1,5 +1,6 @@
 import { type Answer, type Argument, type Column, type FunctionSpec, headers, type Parameter } from "../core/define";
 import { DomainError, must } from "../core/errors";
+import { booksReader } from "./read-book";
 import { cellReader } from "./read-cell";
 import { listsReader } from "./read-list";
 import { cellAt, type Hurdle, rowReader } from "./read-row";
@@ -115,10 +116,16 @@ function preparer(spec: FunctionSpec) {
   const parameters = spec.parameters.filter((parameter) => parameter !== headers);
   const readRow = rowReader(parameters);
   const readLists = listsReader(parameters);
+  const readBooks = booksReader(parameters);
 
   return (given: readonly CellArgument[]) => {
     const values: Argument[] = parameters.map(() => undefined);
-    const listHurdle = readLists(given, values);
+    let listHurdle: Hurdle | undefined;
+    try {
+      listHurdle = readBooks(given, values) ?? readLists(given, values);
+    } catch (problem) {
+      listHurdle = asRefusal(problem);
+    }
     return (row: number, column: number): Calculated => {
       const cellHurdle = readRow(given, row, column, values);
       const hurdle = cellHurdle === undefined || cellHurdle === "waits" ? (listHurdle ?? cellHurdle) : cellHurdle;
@@ -126,11 +133,16 @@ function preparer(spec: FunctionSpec) {
       try {
         return callWith(calculate, values);
       } catch (problem) {
-        if (problem instanceof DomainError) return problem;
-        throw problem;
+        return asRefusal(problem);
       }
     };
   };
+}
+
+/** A refusal is an answer; anything else that was thrown is a mistake of ours and goes on. */
+function asRefusal(problem: unknown): DomainError {
+  if (problem instanceof DomainError) return problem;
+  throw problem;
 }
 
 /** Spreading a list costs more than most of the arithmetic: the usual numbers of arguments are written out. */

@@ -1,5 +1,5 @@
 import type { Parameter } from "../core/define";
-import { DomainError, mustBe, shown } from "../core/errors";
+import { DomainError, mustBe, mustBeNumber, shown } from "../core/errors";
 import type { Bounds, Quantity } from "../core/quantities";
 import { CellError, isBlank } from "./values";
 
@@ -51,7 +51,7 @@ function numberReader(name: string, quantity: Quantity): CellReader {
     }
     if (isBlank(value)) return blank;
     if (value instanceof CellError) return value;
-    if (typeof value === "string") return mustBeNumber(name, quantity, value);
+    if (typeof value === "string") return mustBeNumber(name, quantity.requirement, value);
     return mustBe(name, quantity.requirement, value);
   };
   return whole ? onlyReading(read) : { read, low, high };
@@ -74,17 +74,6 @@ function nextAbove(value: number): number {
   return bits.getFloat64(0);
 }
 
-/** Text is never guessed into a number: 1.234 is one thing in one country and another in the next. */
-function mustBeNumber(name: string, quantity: Quantity, value: string): DomainError {
-  const looksLikeNumber = /\d/.test(value) && /^[\d\s.,'%+\-:/]+$/.test(value);
-  const hint = looksLikeNumber
-    ? " (it looks like a number but is stored as text: type it again as a number)"
-    : value.trim() === ""
-      ? " (the cell looks empty but holds a space: clear it)"
-      : "";
-  return new DomainError(name, `${name} must be ${quantity.requirement}; got ${shown(value)}${hint}`);
-}
-
 function yesNoReader(name: string, quantity: Quantity): CellReader["read"] {
   return (value) => {
     if (typeof value === "boolean") return value;
@@ -103,7 +92,8 @@ function choiceReader(name: string, quantity: Quantity): CellReader["read"] {
   }
   const refused = new Map(Object.entries(quantity.refusedChoices ?? {}));
   return (value) => {
-    if (isBlank(value)) return blank;
+    // 0 is no word: from an older host it is a blank cell.
+    if (isBlank(value) || value === 0) return blank;
     if (value instanceof CellError) return value;
     if (typeof value !== "string") return mustBe(name, quantity.requirement, value);
     const spelling = value.trim().toLowerCase();

@@ -4,7 +4,7 @@ import { blank, type CellReader, cellReader } from "./read-cell";
 import type { Hurdle } from "./read-row";
 import { CellError, isBlank } from "./values";
 
-/** Reads every list of a call into `values`, each at the place of its parameter; undefined when all are there. */
+/** Reads every list of a call, other than those of a book, into `values`, each at the place of its parameter; undefined when all are there. */
 export type ListsReader = (given: readonly unknown[], values: Argument[]) => Hurdle | undefined;
 
 interface RawList {
@@ -20,24 +20,29 @@ interface RawList {
  * every measured list is passed over; a row blank in some of them waits for its reading, and so does the call.
  */
 export function listsReader(parameters: readonly Parameter[]): ListsReader {
-  const places = parameters.flatMap((parameter, place) => (parameter.takes === "list" ? [place] : []));
+  const places = parameters.flatMap(({ takes, book }, place) =>
+    takes === "list" && book === undefined ? [place] : [],
+  );
   if (places.length === 0) return () => undefined;
   const readers = places.map((place) => cellReader(parameters[place] as Parameter));
 
   return (given, values) => {
     const lists: RawList[] = places.map((place, index) => {
       const parameter = parameters[place] as Parameter;
-      return { parameter, place, reader: readers[index] as CellReader, cells: asList(parameter, given[place]) };
+      const reader = readers[index] as CellReader;
+      return { parameter, place, reader, cells: asList(parameter, reader, given[place]) };
     });
     for (const { cells } of lists) {
       const error = cells?.find((cell) => cell instanceof CellError);
       if (error instanceof CellError) return error;
     }
     const rows = rowCount(lists);
-    const keepsRow = rowsToKeep(lists, rows);
-    let waits = rows === 0 && lists.some(({ parameter }) => parameter.blank === "waits" && !parameter.optional);
+    const kept = rowsToKeep(lists, rows);
+    let waits = kept.length === 0 && lists.some(({ parameter }) => parameter.blank === "waits" && !parameter.optional);
+    // Nothing is measured yet: settings beside it may still be blank as well.
+    if (waits) return "waits";
     for (const list of lists) {
-      const read = readValues(list, rows, keepsRow);
+      const read = readValues(list, kept);
       if (read === "waits") waits = true;
       else values[list.place] = read;
     }
@@ -45,9 +50,13 @@ export function listsReader(parameters: readonly Parameter[]): ListsReader {
   };
 }
 
+/** Also 0, where the kind of quantity excludes it: older hosts send it for a blank cell. */
+const isBlankFor = (reader: CellReader, cell: unknown): boolean =>
+  isBlank(cell) || (cell === 0 && reader.read(cell) === blank);
+
 /** A row or a column as a list; a constant is a list of one. */
-function asList({ name, optional }: Parameter, given: unknown): readonly unknown[] | undefined {
-  if (isBlank(given)) return optional ? undefined : [];
+function asList({ name, optional }: Parameter, reader: CellReader, given: unknown): readonly unknown[] | undefined {
+  if (isBlankFor(reader, given)) return optional ? undefined : [];
   if (!Array.isArray(given)) return [given];
   const grid = given as readonly (readonly unknown[])[];
   const columns = grid[0]?.length ?? 0;
@@ -55,7 +64,7 @@ function asList({ name, optional }: Parameter, given: unknown): readonly unknown
     throw must(name, "be one row or one column", `got ${grid.length} × ${columns} cells`);
   }
   const cells = grid.length === 1 ? (grid[0] as readonly unknown[]) : grid.map((row) => row[0]);
-  return optional && cells.every(isBlank) ? undefined : cells;
+  return optional && cells.every((cell) => isBlankFor(reader, cell)) ? undefined : cells;
 }
 
 const standsForAll = ({ parameter, cells }: RawList): boolean => parameter.oneForAll === true && cells?.length === 1;
@@ -63,8 +72,10 @@ const standsForAll = ({ parameter, cells }: RawList): boolean => parameter.oneFo
 /** How many rows the call has: up to the last row that is filled in some list. Refuses lists that do not match. */
 function rowCount(lists: readonly RawList[]): number {
   const ruling = lists.filter((list) => list.cells !== undefined && !standsForAll(list));
-  const filled = ruling.map(({ cells }) => filledLength(cells ?? []));
-  const rows = Math.max(0, ...ruling.map((list, index) => (list.parameter.gaps ? 0 : (filled[index] ?? 0))));
+  const filled = ruling.map(filledLength);
+  const someWithoutGaps = ruling.some(({ parameter }) => !parameter.gaps);
+  const counts = (list: RawList): boolean => !(someWithoutGaps && list.parameter.gaps);
+  const rows = Math.max(0, ...ruling.map((list, index) => (counts(list) ? (filled[index] ?? 0) : 0)));
   const longest = ruling[filled.findIndex((length, index) => length === rows && !ruling[index]?.parameter.gaps)];
   ruling.forEach(({ parameter, cells = [] }, index) => {
     const tooShort = !parameter.gaps && cells.length < rows;
@@ -76,29 +87,33 @@ function rowCount(lists: readonly RawList[]): number {
   return rows;
 }
 
-function filledLength(cells: readonly unknown[]): number {
+function filledLength({ cells = [], reader }: RawList): number {
   let length = cells.length;
-  while (length > 0 && isBlank(cells[length - 1])) length -= 1;
+  while (length > 0 && isBlankFor(reader, cells[length - 1])) length -= 1;
   return length;
 }
 
-/** Passed over: rows in which every measured list is blank. Lists with gaps decide nothing. */
-function rowsToKeep(lists: readonly RawList[], rows: number): (row: number) => boolean {
-  const deciding = lists.filter(({ parameter, cells }) => parameter.blank === "waits" && !parameter.gaps && cells);
-  if (deciding.length === 0) return () => true;
-  const kept = Array.from({ length: rows }, (_, row) => deciding.some(({ cells }) => !isBlank(cells?.[row])));
-  return (row) => kept[row] === true;
+/**
+ * Passed over: rows in which every measured list is blank. Where all of them may have gaps, a gap keeps its place and
+ * is the function's own to read.
+ */
+function rowsToKeep(lists: readonly RawList[], rows: number): readonly number[] {
+  const all = Array.from({ length: rows }, (_, row) => row);
+  const deciding = lists.filter(({ parameter, cells }) => parameter.blank === "waits" && cells);
+  if (deciding.every(({ parameter }) => parameter.gaps)) return all;
+  return all.filter((row) => deciding.some(({ cells, reader }) => !isBlankFor(reader, cells?.[row])));
 }
 
-function readValues(list: RawList, rows: number, keepsRow: (row: number) => boolean): Argument | "waits" {
+function readValues(list: RawList, kept: readonly number[]): Argument | "waits" {
   const { parameter, reader, cells } = list;
-  if (cells === undefined) return undefined;
+  const { fallback } = parameter;
+  if (cells === undefined && fallback === undefined) return undefined;
   const values: (number | string | boolean | null)[] = [];
   let waits = false;
-  for (let row = 0; row < rows; row += 1) {
-    if (!keepsRow(row)) continue;
-    const value = readItem(reader, standsForAll(list) ? cells[0] : cells[row], row);
+  for (const row of kept) {
+    const value = readItem(reader, standsForAll(list) ? cells?.[0] : cells?.[row], row);
     if (value !== blank) values.push(value);
+    else if (fallback !== undefined) values.push(fallback);
     else if (parameter.gaps) values.push(null);
     else if (parameter.blank === "waits") waits = true;
     else throw must(parameter.name, "be filled in every row", `row ${row + 1} is blank`);

@@ -14,7 +14,8 @@ export function shapeOf(given: CellArgument): Shape {
 
 /**
  * The shape of the answer when ranges are taken element by element, as the spreadsheet itself does:
- * a column with a row gives a table, one cell serves for all, and any other mismatch is refused.
+ * a column with a row gives a table, one cell serves for all, and any other mismatch is refused. Lists are taken
+ * whole and have no say.
  */
 export function shapeOfAll(parameters: readonly Parameter[], given: readonly CellArgument[]): Shape {
   let rows = 1;
@@ -23,7 +24,7 @@ export function shapeOfAll(parameters: readonly Parameter[], given: readonly Cel
   let widest = 0;
   for (let index = 0; index < parameters.length; index += 1) {
     const argument = given[index];
-    if (!Array.isArray(argument)) continue;
+    if (!Array.isArray(argument) || parameters[index]?.takes === "list") continue;
     const shape = shapeOf(argument);
     if (!fits(shape.rows, rows)) throw mismatch(parameters, given, index, tallest);
     if (!fits(shape.columns, columns)) throw mismatch(parameters, given, index, widest);

@@ -7,14 +7,46 @@ import type { DomainError } from "./errors";
 import { type Quantity, yesNo } from "./quantities";
 import type { Source } from "./sources";
 
-export const groups = ["moisture", "targets", "charges", "yields", "units", "time"] as const;
+export const groups = [
+  "moisture",
+  "targets",
+  "charges",
+  "yields",
+  "balance",
+  "season",
+  "uncertainty",
+  "units",
+  "time",
+] as const;
 export type Group = (typeof groups)[number];
 
 /** What a function is given in one place: read and checked; a list as an array, with null where it may have a gap. */
-export type Argument = number | string | boolean | null | undefined | readonly (number | string | boolean | null)[];
+export type Argument =
+  | number
+  | string
+  | boolean
+  | null
+  | undefined
+  | readonly (number | string | boolean | null)[]
+  | BookColumn;
 
-/** What one cell of an answer may hold. `""` is a cell that waits for a weight. */
-export type Answer = number | string | DomainError;
+/** An error of the sheet, as it stands in a cell of a book. */
+export interface SheetError {
+  readonly code: string;
+  readonly message: string;
+}
+
+/** Whatever a maker's book may hold in a cell. */
+export type BookCell = number | string | boolean | null | undefined | SheetError;
+
+/**
+ * A column of a book as a host hands it over, rows of one cell each: a book may have a million rows, and copying them
+ * costs more than adding them up.
+ */
+export type BookColumn = readonly (readonly BookCell[])[];
+
+/** What one cell of an answer may hold. `""` is a cell that waits for a weight; an error of a book comes back as it is. */
+export type Answer = number | string | DomainError | SheetError;
 
 export interface Parameter {
   readonly name: string;
@@ -30,6 +62,12 @@ export interface Parameter {
   readonly oneForAll?: boolean;
   /** A list whose gaps reach the function as null, and which may end before the other lists do. */
   readonly gaps?: boolean;
+  /**
+   * A list that is one column of a book; all lists with this name are the columns of the same book. A book may have a
+   * heading, gaps and mistakes, so its cells reach the function unread, as BookColumns of one length, and the function
+   * says which rows are good.
+   */
+  readonly book?: string;
 }
 
 const parameter = (name: string, quantity: Quantity, rest: Partial<Parameter> = {}): Parameter => ({
@@ -59,6 +97,10 @@ export const settingList = (name: string, quantity: Quantity): Parameter =>
 
 export const optionalList = (name: string, quantity: Quantity, rest: Partial<Parameter> = {}): Parameter =>
   parameter(name, quantity, { takes: "list", optional: true, ...rest });
+
+/** A column of the book of that name, with whatever stands in it. */
+export const bookList = (book: string, name: string, quantity: Quantity, rest: Partial<Parameter> = {}): Parameter =>
+  parameter(name, quantity, { takes: "list", book, ...rest });
 
 /** The last parameter of every table: the cell layer adds the heading row, the calculation never sees it. */
 export const headers = optional("headers", yesNo, true);
@@ -90,6 +132,8 @@ export interface FunctionSpec<Calculate extends Calculation = Calculation> {
   readonly group: Group;
   readonly parameters: readonly Parameter[];
   readonly result: Result;
+  /** One smooth number of single numbers, without steps or kinks: errors can be carried through it by its slopes. */
+  readonly smooth?: true;
   /**
    * Throws DomainError. Bounds of a single argument have been checked by then; bounds that one argument sets for
    * another are checked here. Cell: a value. Row and column: a list. Table: a list of rows.

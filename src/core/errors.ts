@@ -41,5 +41,21 @@ export function shown(value: unknown): string {
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   if (value === null || value === undefined || value === "") return "a blank";
   if (typeof value === "string") return `the text "${value.length > 40 ? `${value.slice(0, 40)}…` : value}"`;
+  // An error of the sheet, which a book may hold.
+  if (typeof value === "object" && "code" in value) return String(value.code);
   return "a value of another type";
+}
+
+/** Digits and the signs that go with them: what someone meant as a number, whatever alphabet it is in. */
+export const looksLikeNumber = (value: string): boolean =>
+  /[\d０-９]/.test(value) && /^[\d０-９\s.,'’%+\-−:/．，％：]+$/.test(value);
+
+/** Text is never guessed into a number: 1.234 is one thing in one country and another in the next. */
+export function mustBeNumber(argument: string, requirement: string, value: string): DomainError {
+  const hint = looksLikeNumber(value)
+    ? " (it looks like a number but is stored as text: type it again as a number)"
+    : value.trim() === ""
+      ? " (the cell looks empty but holds a space: clear it)"
+      : "";
+  return new DomainError(argument, `${argument} must be ${requirement}; got ${shown(value)}${hint}`);
 }

@@ -94,6 +94,9 @@ export const share = number({
 /** A share of dry matter lost, where losing all of it leaves nothing to divide by. */
 export const dryLoss = within(share, { atLeast: 0, below: 1 }, "from 0 up to, not including, 1 (5% or 0.05)");
 
+/** How sure an answer should be: never quite, and more than not at all. */
+export const confidence = within(share, { above: 0, below: 1 }, "above 0 and below 1 (95% or 0.95)");
+
 export const loss = number({
   name: "loss",
   bounds: { atLeast: 0, atMost: 1 },
@@ -143,6 +146,41 @@ export const ratio = number({
   format: "0.00",
 });
 
+/** How many there are; also none. A result only. */
+export const tally = number({
+  name: "tally",
+  bounds: { atLeast: 0, whole: true },
+  requirement: "a whole number of 0 or more",
+  unit: "pieces",
+  format: "0",
+});
+
+export const weightForArea = number({
+  name: "weight for each unit of area",
+  bounds: { atLeast: 0 },
+  requirement: "0 or more",
+  unit: "one of the weight unit for each of the area unit",
+  format: "0.00",
+});
+
+/** A modified z-score. A result only. */
+export const zScore = number({
+  name: "z-score",
+  bounds: {},
+  requirement: "a number",
+  unit: "none: usual distances from the usual",
+  format: "0.0",
+});
+
+/** How many usual distances from the usual are too many. */
+export const zLimit = number({
+  name: "z-score limit",
+  bounds: { above: 0 },
+  requirement: "a number above 0, such as 3.5",
+  unit: "none: usual distances from the usual",
+  format: "0.0",
+});
+
 export const weightError = number({
   name: "weight error",
   bounds: { atLeast: 0 },
@@ -158,6 +196,15 @@ export const moistureError = number({
   requirement: "from 0 to 0.2 (0.5 points is 0.005)",
   unit: "one standard uncertainty, as a share (one point is 0.01)",
   format: "0.0%",
+});
+
+/** One standard uncertainty of whatever stands beside it. */
+export const standardError = number({
+  name: "standard error",
+  bounds: { atLeast: 0 },
+  requirement: "a standard uncertainty of 0 or more",
+  unit: "one standard uncertainty, in the unit of its quantity",
+  format: "0.0000",
 });
 
 /** A time of day, or a date with a time, as the spreadsheet counts: days since its first day. */
@@ -183,6 +230,15 @@ export const plainNumber = number({
   bounds: { atLeast: 0 },
   requirement: "a number of 0 or more",
   unit: "as the function says",
+  format: "0.0000",
+});
+
+/** A number that another function judges: its bounds are that function's. */
+export const anyNumber = number({
+  name: "any number",
+  bounds: {},
+  requirement: "a number",
+  unit: "as the function named says",
   format: "0.0000",
 });
 

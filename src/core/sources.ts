@@ -70,3 +70,45 @@ export const largestRemainder: Source = {
   published: "a textbook example; its bibliographic details are not recorded",
   status: "restated",
 };
+
+export const brittLuecke: Source = {
+  authors: "H. I. Britt and R. H. Luecke",
+  title: "The estimation of parameters in nonlinear, implicit models",
+  published: "Technometrics 15 (1973)",
+  status: "from memory",
+};
+
+export const knepperGorman: Source = {
+  authors: "J. C. Knepper and J. W. Gorman",
+  title: "Statistical analysis of constrained data sets",
+  published: "AIChE Journal 26 (1980)",
+  status: "from memory",
+};
+
+export const narasimhanJordache: Source = {
+  authors: "S. Narasimhan and C. Jordache",
+  title: "Data Reconciliation and Gross Error Detection",
+  published: "the six-flow example, as an open collection of benchmarks restates it",
+  status: "restated",
+};
+
+export const nistTn1297: Source = {
+  authors: "B. N. Taylor and C. E. Kuyatt, National Institute of Standards and Technology",
+  title: "Guidelines for Evaluating and Expressing the Uncertainty of NIST Measurement Results",
+  published: "NIST Technical Note 1297",
+  status: "read",
+};
+
+export const nistNoInt1: Source = {
+  authors: "National Institute of Standards and Technology",
+  title: "Statistical Reference Datasets, linear regression: NoInt1",
+  published: "NIST StRD",
+  status: "from memory",
+};
+
+export const iglewiczHoaglin: Source = {
+  authors: "B. Iglewicz and D. C. Hoaglin",
+  title: "How to Detect and Handle Outliers",
+  published: "as the NIST/SEMATECH e-Handbook of Statistical Methods gives it",
+  status: "from memory",
+};

@@ -37,3 +37,9 @@ export function expectGrid(actual: Grid, expected: Expected, tolerance: Check["t
     });
   });
 }
+
+/** Two numbers that arithmetic makes equal, up to the rounding of doubles. */
+export function expectEqual(actual: number, expected: number, relative = 1e-12, smallest = 0): void {
+  const difference = Math.abs(actual - expected);
+  expect(difference, `${actual} against ${expected}`).toBeLessThanOrEqual(relative * Math.abs(expected) + smallest);
+}

@@ -11,6 +11,7 @@ export const dryMatter = defineFunction({
   group: "moisture",
   parameters: [measured("weight", weight), measured("moisture", moisture)],
   result: { shape: "cell", quantity: looseWeight },
+  smooth: true,
   calculate: (weight: number, moisture: number): number => weight * (1 - moisture),
 });
 
@@ -23,6 +24,8 @@ export const dryMatterPage: FunctionPage = {
   formula: "D = W × (1 − M)",
   guide: [
     "Dry matter is what stays when the last water has gone. It is the same before and after a firing as long as no leaf is taken out, so it is the number to compare when two weighings do not seem to fit.",
+    "When the dry matter after a firing is lower than before, leaf has fallen out, been sifted or been sampled, or one of the two moistures is off. When it is higher, a reading is wrong: drying makes no dry matter.",
+    "Refused: a weight of 0 or below, and a moisture of 100 % or more.",
   ],
   sources: [{ work: iowaMoistureBasis, place: "definition of wet basis" }],
   cautions: [],
@@ -33,6 +36,23 @@ export const dryMatterPage: FunctionPage = {
       given: [650, 0.78],
       expected: 143,
       working: "650 × (1 − 0.78) = 650 × 0.22 = 143",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [
+        [[900], [755], [480], [204]],
+        [[0.765], [0.725], [0.575], [0.045]],
+      ],
+      expected: [[211.5], [207.625], [204], [194.82]],
+      working: "900 × 0.235 = 211.5; 755 × 0.275 = 207.625; 480 × 0.425 = 204; 204 × 0.955 = 194.82",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [650, 78],
+      expected: { error: "#VALUE!", message: "moisture must be from 0 up to, not including, 1 (76% or 0.76); got 78" },
+      working: "78 is 7800 %, more water than leaf",
       ...exactly,
     },
   ],

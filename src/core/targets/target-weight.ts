@@ -14,6 +14,7 @@ export const targetWeight = defineFunction({
   group: "targets",
   parameters: [measured("weight", weight), measured("moisture", moisture), setting("targetMoisture", moisture)],
   result: { shape: "cell", quantity: weight },
+  smooth: true,
   calculate: (weight: number, moisture: number, targetMoisture: number): number =>
     dryMatter.calculate(weight, moisture) / (1 - targetMoisture),
 });
@@ -29,6 +30,8 @@ export const targetWeightPage: FunctionPage = {
   guide: [
     "Put the charge back into the pan until the scale reads this number. It holds as long as only water leaves: take sift-outs and samples off the weight first.",
     "A target wetter than the leaf is allowed, because it restates a weight to a standard moisture.",
+    "The answer is as good as the moisture you start from: near the start one point wrong moves the reading by about four in a hundred. Look at the target one point to either side before you trust the last gram.",
+    "Refused: a weight of 0 or below, and a moisture of 100 % or more.",
   ],
   sources: [{ work: irriMoisture, place: "final weight after drying" }],
   cautions: [hotPan],
@@ -49,6 +52,31 @@ export const targetWeightPage: FunctionPage = {
       given: [1000, 0.25, 0.14],
       expected: 750 / 0.86,
       working: "1000 × 0.75 / 0.86 = 750 / 0.86 = 872.0930233",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [100, 0.8, 0.68],
+      expected: 62.5,
+      working: "a wither from 80 to 68 %: 100 × 0.2 / 0.32 = 62.5",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [1, 0.05, [[0.75], [0.77], [0.78]]],
+      expected: [[3.8], [0.95 / 0.23], [0.95 / 0.22]],
+      working:
+        "a wetter target: 1 kg at 5 % restated to fresh leaf at 75, 77 and 78 %: 0.95/0.25 = 3.800, 0.95/0.23 = 4.130, 0.95/0.22 = 4.318",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [400, 0.75, 5],
+      expected: {
+        error: "#VALUE!",
+        message: "targetMoisture must be from 0 up to, not including, 1 (76% or 0.76); got 5",
+      },
+      working: "5 is 500 %, more water than leaf",
       ...exactly,
     },
   ],

@@ -1,0 +1,280 @@
+import {
+  type Answer,
+  defineFunction,
+  exactly,
+  type FunctionPage,
+  headers,
+  measuredList,
+  optional,
+  optionalList,
+  settingList,
+} from "../define";
+import { noAnswer, shown } from "../errors";
+import { chiSquareTail } from "../numeric/chi-square";
+import {
+  confidence,
+  dryLoss,
+  looseWeight,
+  moisture,
+  moistureError,
+  plainNumber,
+  text,
+  weight,
+  weightError,
+} from "../quantities";
+import { brittLuecke, knepperGorman, narasimhanJordache } from "../sources";
+import { named, stagesOf } from "./stage";
+import { type FittedStage, stageFit, type UncertainStage } from "./stage-fit";
+import { verdict } from "./verdict";
+
+/**
+ * The weights and moistures nearest to those read, each weighed by its error, that balance in dry matter; and whether
+ * the errors explain the differences. Errors are one standard uncertainty. The arithmetic is in stage-fit.ts.
+ */
+export const balanceFit = defineFunction({
+  id: "BALANCEFIT",
+  group: "balance",
+  parameters: [
+    settingList("stages", text),
+    measuredList("weights", weight),
+    { ...measuredList("moistures", moisture), gaps: true },
+    { ...settingList("weightErrors", weightError), oneForAll: true },
+    { ...settingList("moistureErrors", moistureError), oneForAll: true },
+    optionalList("removed", looseWeight, { gaps: true }),
+    optionalList("removedMoistures", moisture, { gaps: true }),
+    optionalList("dryLosses", dryLoss, { gaps: true, oneForAll: true, fallback: 0 }),
+    optional("confidence", confidence, 0.95),
+    headers,
+  ],
+  result: {
+    shape: "table",
+    columns: [
+      { name: "stage", quantity: text },
+      { name: "weight", quantity: weight },
+      { name: "fitted weight", quantity: weight },
+      { name: "moisture", quantity: moisture },
+      { name: "fitted moisture", quantity: moisture },
+      { name: "z", quantity: plainNumber },
+    ],
+  },
+  calculate: (
+    names: readonly string[],
+    weights: readonly number[],
+    moistures: readonly (number | null)[],
+    weightErrors: readonly number[],
+    moistureErrors: readonly number[],
+    removed: readonly (number | null)[] | undefined,
+    removedMoistures: readonly (number | null)[] | undefined,
+    dryLosses: readonly number[],
+    confidence: number,
+  ): Answer | Answer[][] => {
+    const stages = stagesOf(names, weights, moistures, removed, removedMoistures).map(
+      (stage, row): UncertainStage => ({
+        ...stage,
+        weightError: weightErrors[row] as number,
+        moistureError: moistureErrors[row] as number,
+        dryLoss: dryLosses[row] as number,
+      }),
+    );
+    // Without any moisture there is nothing to balance yet.
+    if (stages.every(({ moisture }) => moisture === null)) return "";
+    const fit = stageFit(stages);
+    const tail = chiSquareTail(fit.gamma, fit.degreesOfFreedom);
+    const rows = stages.map((stage, row): Answer[] => {
+      const fitted = fit.stages[row] as FittedStage;
+      return [
+        stage.name,
+        stage.weight,
+        fitted.weight,
+        stage.moisture ?? "",
+        fittedMoisture(stage, fitted),
+        fitted.score ?? "",
+      ];
+    });
+    return [...rows, [verdict(stages, fit, tail, confidence), fit.gamma, fit.degreesOfFreedom, tail, "", ""]];
+  },
+});
+
+/** A moisture solved from the rest may be none: then the cell says so, and the other rows keep their answer. */
+function fittedMoisture(stage: UncertainStage, { moisture }: FittedStage): Answer {
+  if (moisture >= 0 && moisture < 1) return moisture;
+  const dry = shown(stage.weight * (1 - moisture));
+  const requirement = `be above the dry matter that the other rows leave for ${named(stage)}, ${dry}`;
+  return noAnswer("weights", requirement, `got ${shown(stage.weight)}`);
+}
+
+const headings = ["stage", "weight", "fitted weight", "moisture", "fitted moisture", "z"];
+const stages = [["fresh"], ["withered"], ["fired"], ["finished"]];
+const moistures = [[0.765], [0.725], [0.575], [0.045]];
+const weightErrors = [[0.5], [0.5], [0.5], [0.2]];
+const moistureErrors = [[0.01], [0.01], [0.015], [0.003]];
+
+const solvedOutside =
+  "the conditions of the least sum of squares (no slope left along the balances, and every balance closed) solved by Newton's method at 40 digits in a separate program, without the iteration used here";
+
+const asPrinted = { tolerance: { relative: 1e-9 }, because: "ten digits were written down" } as const;
+
+export const balanceFitPage: FunctionPage = {
+  summary: "A lot's weights and moistures fitted so that they balance, and which row to suspect.",
+  parameters: {
+    stages: "what each weighing is called, in the order of the work",
+    weights: "weight on the scale when the stage closed",
+    moistures: "moisture of the leaf at that weighing, wet basis; blank where none was measured",
+    weightErrors: "standard uncertainty of each weight, or one for all; 0 for an exact weight",
+    moistureErrors: "standard uncertainty of each moisture, or one for all (one point is 0.01); 0 for an exact one",
+    removed: "leaf weight taken out just before that weighing, taken as exact; blank or 0 in the first row",
+    removedMoistures: "moisture of the leaf taken out, taken as exact; left out, it is the fitted moisture of its row",
+    dryLosses: "share of the dry matter lost since the row before, taken as exact, or one for all; left out, 0",
+    confidence: "how sure the test should be before it speaks up",
+  },
+  formula:
+    "minimise γ = Σ(fitted − read)² / error², where (1 − ℓ)·W₁(1 − M₁) = W₂(1 − M₂) + r(1 − m) from each row to the next; z = |fitted − read| / its standard deviation; p = probability that χ² with as many degrees of freedom as balances passes γ",
+  guide: [
+    "Use it when STAGEBALANCE shows dry matter that comes or goes and you ask whether that is only the scale and the moisture guess, or a wrong reading. You say how good each reading is; the answer is the lot's most likely book, with every balance closed.",
+    'Read the last row first. "agrees" means that the errors you stated explain the differences: use the fitted weights and moistures. p is the probability that honest readings would differ by as much or more. Below 1 − confidence the readings do not balance, and the row to suspect is named when one stands out.',
+    "z says how far a row had to move, in units of what it should move. A weight and a moisture of the same row move together: the balance sees only their dry matter, so it can name the row, never which of the two readings is wrong. It gives both cures: the weight that would fit if the moisture is right, and the moisture that would fit if the weight is right, worked out from the other rows alone. Look at the scale's note and at the leaf, and decide.",
+    "Two rows alone always move alike, so with two rows no answer can tell which is wrong. A third weighing with a moisture is what tells them apart.",
+    "An error is one standard uncertainty: SCALEERROR gives it for a scale. For a moisture taken from a table or guessed by hand, one to three points is honest. An error of 0 says that a reading is exact: it does not move, and its z is blank when both readings of the row are exact. Two exact rows that contradict each other have no fit, and the answer is #N/A.",
+    "A blank moisture is worked out: the row takes no part in the fit, its weight stays as read, and its fitted moisture follows from the rows around it.",
+    "Where leaf was taken out at the row's own moisture, the z of its weight and of its moisture differ a little, and the larger one is shown. When a fit would need a moisture below 0 or of 1 and more, or does not settle, the answer is #N/A and names the row where it went wrong: look for a slipped decimal there and beside it, with STAGEBALANCE.",
+    "The last row holds, from the left: the verdict, γ, the degrees of freedom, and p. The answer spills; inside a worksheet table ask for one cell: INDEX(TEA.BALANCEFIT(A2:A5, B2:B5, C2:C5, 0.5, 0.01, , , , , FALSE), 5, 1) is the verdict on a lot of four weighings.",
+  ],
+  sources: [
+    { work: brittLuecke, place: "the iteration, without parameters" },
+    { work: knepperGorman, place: "the iteration, for balances" },
+    { work: narasimhanJordache, place: "the linear case, its global test and its test of single adjustments" },
+  ],
+  cautions: [],
+  examples: [
+    {
+      given: [
+        [["first scale"], ["second scale"], ["third scale"]],
+        [[100], [101], [102]],
+        [[0], [0], [0]],
+        1,
+        0,
+        null,
+        null,
+        null,
+        null,
+        false,
+      ],
+      gives: [
+        ["first scale", 100, 101, 0, 0, 1 / Math.sqrt(2 / 3)],
+        ["second scale", 101, 101, 0, 0, 0],
+        ["third scale", 102, 101, 0, 0, 1 / Math.sqrt(2 / 3)],
+        ["agrees", 2, 2, Math.exp(-1), "", ""],
+      ],
+      shows: "the same dry tea on three scales, each good to 1 g: the fit is their mean, and they agree",
+    },
+  ],
+  checks: [
+    {
+      status: "exact",
+      given: [[["a"], ["b"]], [[100], [104]], [[0], [0]], [[1], [2]], 0],
+      expected: [
+        headings,
+        ["a", 100, 100.8, 0, 0, 4 / Math.sqrt(5)],
+        ["b", 104, 100.8, 0, 0, 4 / Math.sqrt(5)],
+        ["agrees", 3.2, 1, 0.07363827012030266, "", ""],
+      ],
+      working:
+        "dry leaf weighed twice is the mean weighed by 1/u²: (100/1 + 104/4) / (1 + 1/4) = 126/1.25 = 100.8; γ = 0.8² + (3.2/2)² = 3.2; z = |100 − 104|/√(1² + 2²) for both; p = erfc(√1.6)",
+      tolerance: { relative: 1e-10 },
+      because: "exact arithmetic; p of the tail is good to twelve digits",
+    },
+    {
+      status: "exact",
+      given: [[["a"], ["b"], ["c"]], [[100], [101], [105]], [[0], [0], [0]], 1, 0],
+      expected: [
+        headings,
+        ["a", 100, 102, 0, 0, Math.sqrt(6)],
+        ["b", 101, 102, 0, 0, Math.sqrt(1.5)],
+        ["c", 105, 102, 0, 0, Math.sqrt(13.5)],
+        [
+          'does not balance: suspect "c"; weight 100.5 would fit if its moisture is right, moisture 0.04285714286 if its weight is right',
+          14,
+          2,
+          Math.exp(-7),
+          "",
+          "",
+        ],
+      ],
+      working:
+        "mean 102; γ = 4 + 1 + 9 = 14; p = exp(−14/2) for two degrees of freedom; z = 2, 1, 3 over √(1 − 1/3); critical z for three rows 2.388; without c the mean is 100.5, and 1 − 100.5/105 = 0.04285714286",
+      tolerance: { relative: 1e-10 },
+      because: "exact arithmetic; rounding of doubles only",
+    },
+    {
+      status: "exact",
+      given: [stages, [[900], [780], [505], [218]], moistures, weightErrors, moistureErrors],
+      expected: [
+        headings,
+        ["fresh", 900, 899.997719158034, 0.765, 0.768547602161424, 0.3557890277],
+        ["withered", 780, 779.993205357464, 0.725, 0.732937891359052, 0.7968869065],
+        ["fired", 505, 504.98865278816, 0.575, 0.587502354759325, 0.8371190041],
+        ["finished", 218, 218.009601588703, 0.045, 0.044507083034959, 1.1813650171],
+        ["agrees", 1.480683737657, 3, 0.6867356355582, "", ""],
+      ],
+      working: solvedOutside,
+      ...asPrinted,
+    },
+    {
+      status: "exact",
+      given: [stages, [[900], [780], [565], [218]], moistures, weightErrors, moistureErrors],
+      expected: [
+        headings,
+        ["fresh", 900, 899.997825810967, 0.765, 0.76837925762976, 0.338907515],
+        ["withered", 780, 779.993366787009, 0.725, 0.73274367011013, 0.7773944129],
+        ["fired", 565, 564.959347013694, 0.575, 0.63102094752867, 3.7475084877],
+        ["finished", 218, 218.022087972765, 0.045, 0.043866763756631, 2.8226590386],
+        [
+          'does not balance: suspect "fired"; weight 490.0146268 would fit if its moisture is right, moisture 0.6314049267 if its weight is right',
+          14.823739160591,
+          3,
+          0.001973642465803,
+          "",
+          "",
+        ],
+      ],
+      working: `the same lot with 60 g added to one weight; ${solvedOutside}`,
+      ...asPrinted,
+    },
+    {
+      status: "exact",
+      given: [stages, [[900], [755], [480], [204]], moistures, weightErrors, moistureErrors, [[0], [25], [0], [3]]],
+      expected: [
+        headings,
+        ["fresh", 900, 899.995021903769, 0.765, 0.772890943487379, 0.7913156322],
+        ["withered", 755, 754.988573788697, 0.725, 0.737948699302365, 1.3215111083],
+        ["fired", 480, 479.987776294091, 0.575, 0.587810882808901, 0.8578341637],
+        ["finished", 204, 204.014553991198, 0.045, 0.044290684114935, 1.7206708492],
+        ["agrees", 3.091192279817, 3, 0.3777777087491, "", ""],
+      ],
+      working: `the readings of STAGEBALANCE's check, leaf taken out included; ${solvedOutside}`,
+      ...asPrinted,
+    },
+    {
+      status: "exact",
+      given: [[["a"], ["b"], ["c"]], [[100], [150], [100]], [[0], [null], [0]], 1, 0, null, null, null, null, false],
+      expected: [
+        ["a", 100, 100, 0, 0, 0],
+        ["b", 150, 150, "", 1 / 3, ""],
+        ["c", 100, 100, 0, 0, 0],
+        ["agrees", 0, 1, 1, "", ""],
+      ],
+      working: "100 g dry before and after, so 150 g of wetted leaf hold 50 g of water: 1/3",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [[["a"], ["b"]], [[100], [90]], [[0], [0]], 0, 0],
+      expected: {
+        error: "#N/A",
+        message: 'weights must agree where they are exact; "b" and an exact row before it do not balance',
+      },
+      working: "100 g dry cannot be 90 g dry, and neither may move",
+      ...exactly,
+    },
+  ],
+};

@@ -1,0 +1,96 @@
+import { saleLimit } from "../cautions";
+import { isAbove } from "../comparison";
+import { defineFunction, exactly, type FunctionPage, measuredList, optional } from "../define";
+import { noAnswer, shown } from "../errors";
+import { moisture, share, within } from "../quantities";
+import { iso1573 } from "../sources";
+
+/** Repeatability of the oven method for finished tea, 0.3 g in 100 g (ISO 1573:1980): a difference of moistures. */
+const finishedTeaRepeatability = 0.003;
+
+const spreadLimit = within(share, { above: 0, atMost: 0.05 }, "above 0 and at most 0.05 (0.3 points is 0.003)");
+
+/**
+ * Mean of moistures of the same leaf when they agree: largest − smallest ≤ limit, for at least two of them.
+ * Without agreement there is no answer (#N/A).
+ */
+export const ovenMean = defineFunction({
+  id: "OVENMEAN",
+  group: "moisture",
+  parameters: [measuredList("moistures", moisture), optional("limit", spreadLimit, finishedTeaRepeatability)],
+  result: { shape: "cell", quantity: moisture },
+  calculate: (moistures: readonly number[], limit: number): number => {
+    if (moistures.length < 2) throw noAnswer("moistures", "hold at least two readings of the same leaf", "got 1");
+    const spread = Math.max(...moistures) - Math.min(...moistures);
+    if (isAbove(spread, limit)) {
+      throw noAnswer("moistures", `agree within ${shown(limit)}`, `got a spread of ${shown(spread)}`);
+    }
+    return moistures.reduce((sum, reading) => sum + reading, 0) / moistures.length;
+  },
+});
+
+export const ovenMeanPage: FunctionPage = {
+  summary: "Mean of repeated oven moistures, given only when they agree.",
+  parameters: {
+    moistures: "moistures of samples of the same leaf, two or more; blank cells are passed over",
+    limit: "largest difference allowed between any two of them; 0.3 points is 0.003",
+  },
+  formula: "mean of M when largest M − smallest M ≤ limit",
+  guide: [
+    "Dry two samples of the same leaf and give both moistures. When they agree you get their mean; when they do not you get #N/A and the spread between them, and the honest thing is to dry two more.",
+    "The limit that stands when you give none, 0.3 points, is how well two determinations on finished tea repeat. Fresh and half-dried leaf is far less even and needs a limit of its own: dry several samples of one well-mixed basket and see how far apart they come out.",
+    "Agreement says that the samples repeat, not that they are right. An oven that is too cool or a scale that is out gives the same wrong answer twice.",
+    "Refused: a limit of more than 5 points, which no longer tells anything apart. One reading alone gives #N/A.",
+  ],
+  sources: [{ work: iso1573, place: "repeatability, 0.3 g of moisture per 100 g of sample" }],
+  cautions: [saleLimit],
+  examples: [
+    { given: [[[0.046], [0.048]]], gives: 0.047, shows: "two samples of finished tea 0.2 points apart agree" },
+    {
+      given: [[[0.71], [0.73], [0.72]], 0.02],
+      gives: 0.72,
+      shows: "three samples of fresh leaf with a limit of 2 points",
+    },
+  ],
+  checks: [
+    {
+      status: "published",
+      given: [[[0.05], [0.053]]],
+      expected: 0.0515,
+      source: { work: iso1573, place: "repeatability, 0.3 g per 100 g" },
+      tolerance: { relative: 1e-12 },
+      because: "the mean is exact; the published part is that a difference of exactly 0.3 g in 100 g still agrees",
+    },
+    {
+      status: "published",
+      given: [[[0.05], [0.054]]],
+      expected: { error: "#N/A", message: "moistures must agree within 0.003; got a spread of 0.004" },
+      source: { work: iso1573, place: "repeatability, 0.3 g per 100 g" },
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [[[0.04, 0.05, 0.06, 0.07]], 0.03],
+      expected: 0.055,
+      working: "(0.04 + 0.05 + 0.06 + 0.07) / 4 = 0.22 / 4 = 0.055; spread 0.03, the limit",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [[[0.05]]],
+      expected: { error: "#N/A", message: "moistures must hold at least two readings of the same leaf; got 1" },
+      working: "one reading has no spread",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [[[0.05], [0.051]], 0.3],
+      expected: {
+        error: "#VALUE!",
+        message: "limit must be above 0 and at most 0.05 (0.3 points is 0.003); got 0.3",
+      },
+      working: "0.3 is 30 points, above the 5 points allowed",
+      ...exactly,
+    },
+  ],
+};

@@ -1,0 +1,46 @@
+import { defineFunction, exactly, type FunctionPage, measured } from "../define";
+import { looseWeight, moisture, weight } from "../quantities";
+import { iowaMoistureBasis } from "../sources";
+
+/** Weight of the water in leaf, W × M, in the unit of the weight. */
+export const water = defineFunction({
+  id: "WATER",
+  group: "moisture",
+  parameters: [measured("weight", weight), measured("moisture", moisture)],
+  result: { shape: "cell", quantity: looseWeight },
+  smooth: true,
+  calculate: (weight: number, moisture: number): number => weight * moisture,
+});
+
+export const waterPage: FunctionPage = {
+  summary: "Weight of the water in leaf of a known moisture.",
+  parameters: {
+    weight: "weight of the leaf on the scale",
+    moisture: "moisture of that leaf, wet basis",
+  },
+  formula: "water = W × M",
+  guide: [
+    "The water in a charge is what a firing works on. A loss of 30 % of the water is 30 % of this number, never of what the scale shows.",
+    "Water and dry matter add up to the weight: WATER and DRYMATTER of the same leaf give what is on the scale. For how much has to go to reach a target, use WATERTOREMOVE, since some water always stays.",
+    "Refused: a weight of 0 or below, and a moisture of 100 % or more.",
+  ],
+  sources: [{ work: iowaMoistureBasis, place: "definition of wet basis" }],
+  cautions: [],
+  examples: [{ given: [500, 0.6], gives: 300, shows: "500 g at 60 % holds 300 g of water" }],
+  checks: [
+    {
+      status: "exact",
+      given: [650, 0.78],
+      expected: 507,
+      working: "650 × 0.78 = 507; with 143 g dry: 650",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [-5, 0.78],
+      expected: { error: "#VALUE!", message: "weight must be a weight above 0; got -5" },
+      working: "no leaf weighs less than nothing",
+      ...exactly,
+    },
+  ],
+};

@@ -1,0 +1,45 @@
+import { defineFunction, exactly, type FunctionPage, measured } from "../define";
+import { dryBasisMoisture, moisture } from "../quantities";
+
+/** Moisture on wet basis from dry basis, M = X / (1 + X). Dry basis 0 or more. */
+export const wetBasis = defineFunction({
+  id: "WETBASIS",
+  group: "moisture",
+  parameters: [measured("dryBasis", dryBasisMoisture)],
+  result: { shape: "cell", quantity: moisture },
+  smooth: true,
+  calculate: (dryBasis: number): number => dryBasis / (1 + dryBasis),
+});
+
+export const wetBasisPage: FunctionPage = {
+  summary: "Moisture on wet basis, the trade's usual figure, from moisture on dry basis.",
+  parameters: { dryBasis: "water for each unit of dry matter; 300 % or 3 is possible" },
+  formula: "M = X / (1 + X)",
+  guide: [
+    "Drying curves and laboratory papers often state moisture on dry basis. Turn such a figure into wet basis before you give it to any other function here: they all work on wet basis.",
+    "Percentages above 100 % are a sign that a figure is on dry basis. One below 100 % may be on either: ask before you trust it, 50 % on dry basis is only 33.3 % on wet basis.",
+    "A negative figure is refused.",
+  ],
+  sources: [],
+  cautions: [],
+  examples: [
+    { given: [0.6], gives: 0.375, shows: "60 g of water on 100 g of dry matter is 37.5 % of the whole 160 g" },
+  ],
+  checks: [
+    {
+      status: "exact",
+      given: [[[1 / 19], [1 / 9], [0.25], [1 / 3], [1], [1.5], [7 / 3], [3], [77 / 23], [4], [83 / 17]]],
+      expected: [[0.05], [0.1], [0.2], [0.25], [0.5], [0.6], [0.7], [0.75], [0.77], [0.8], [0.83]],
+      working:
+        "water / (water + dry matter): 1/(1 + 19) = 0.05; 1/(1 + 9) = 0.1; 1/(1 + 4) = 0.2; 1/(1 + 3) = 0.25; 1/2 = 0.5; 1.5/2.5 = 0.6; 7/(7 + 3) = 0.7; 3/4 = 0.75; 77/(77 + 23) = 0.77; 4/5 = 0.8; 83/(83 + 17) = 0.83",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [-0.1],
+      expected: { error: "#VALUE!", message: "dryBasis must be 0 or more (300% or 3); got -0.1" },
+      working: "there is no leaf with less than no water",
+      ...exactly,
+    },
+  ],
+};

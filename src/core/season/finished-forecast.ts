@@ -1,0 +1,136 @@
+import {
+  type Answer,
+  type BookColumn,
+  bookList,
+  defineFunction,
+  exactly,
+  type FunctionPage,
+  measured,
+  optional,
+} from "../define";
+import { noAnswer } from "../errors";
+import { studentQuantile } from "../numeric/student";
+import { confidence, looseWeight, weight } from "../quantities";
+import { nistNoInt1 } from "../sources";
+import { lotsFound, pastLots, pastNames, rememberedForBook } from "./lots";
+import { originRegression } from "./origin-regression";
+
+/** With fewer there is no telling how far lots scatter. */
+const fewestLots = 3;
+
+/**
+ * What today's leaf will make, from lots made before: the line through the origin that their finished weights scatter
+ * about with a variance that grows with the fresh weight. Expected b·x₀ with b = Σy/Σx; low and high are
+ * b·x₀ ± t(n−1)·s·√(x₀ + x₀²/Σx) with s² = Σ((y − bx)²/x)/(n−1), kept within 0 and x₀.
+ */
+export const finishedForecast = defineFunction({
+  id: "FINISHEDFORECAST",
+  group: "season",
+  parameters: [
+    measured("freshWeight", weight),
+    bookList("past", "pastFreshWeights", weight),
+    bookList("past", "pastFinishedWeights", weight),
+    optional("confidence", confidence, 0.95),
+  ],
+  result: {
+    shape: "row",
+    columns: [
+      { name: "low", quantity: looseWeight },
+      { name: "expected", quantity: looseWeight },
+      { name: "high", quantity: looseWeight },
+    ],
+  },
+  calculate: (
+    freshWeight: number,
+    pastFreshWeights: BookColumn,
+    pastFinishedWeights: BookColumn,
+    confidence: number,
+  ): Answer[] => {
+    const past = regressionOf(pastFreshWeights, pastFinishedWeights);
+    const expected = past.slope * freshWeight;
+    const margin = studentQuantile((1 + confidence) / 2, past.degrees) * past.predictionError(freshWeight);
+    // No scatter, no margin, however sure the answer should be.
+    const apart = past.scatter === 0 ? 0 : margin;
+    return [Math.max(0, expected - apart), expected, Math.min(freshWeight, expected + apart)];
+  },
+});
+
+const regressionOf = rememberedForBook((pastFreshWeights: BookColumn, pastFinishedWeights: BookColumn) => {
+  const lots = pastLots(pastFreshWeights, pastFinishedWeights, pastNames, { withSwapped: false });
+  if (lots.fresh.length < fewestLots) {
+    throw noAnswer(pastNames.fresh, `hold at least ${fewestLots} finished lots`, lotsFound(lots));
+  }
+  return originRegression(lots.fresh, lots.finished, 1);
+});
+
+export const finishedForecastPage: FunctionPage = {
+  summary: "What today's leaf will make, with the range to expect, from your own past lots.",
+  parameters: {
+    freshWeight: "fresh weight of today's lot",
+    pastFreshWeights: "fresh weights of lots made before; whole columns may be given, with their heading",
+    pastFinishedWeights: "their finished weights; a lot without one is left out",
+    confidence: "how often a lot should fall inside the range; 95 % is nineteen lots in twenty",
+  },
+  formula: "b·x₀ ± t(n − 1)·s·√(x₀ + x₀²/Σx), b = Σy/Σx, s² = Σ((y − bx)²/x)/(n − 1)",
+  guide: [
+    "Use it on the morning when the leaf has come in, to plan packing or to promise tea: three cells, the least to expect, the weight to expect, and the most. It needs no moisture, only your own book; the expected weight is today's leaf at the outturn of the whole season.",
+    "The range is for this one lot. With 95 %, one lot in twenty falls outside it by chance when nothing is wrong. A lot outside it is worth a look at the weights, and at what was different that day: rain on the leaf, another plot, coarser plucking. It widens for a larger lot, and narrows as you write more lots down.",
+    "It takes for granted that today's leaf is like the leaf of the past lots, and that large lots scatter more than small ones in grams and less in percent. Give it the lots of the same kind of leaf: a first flush says little about a third.",
+    "Lots still open, empty rows and headings are passed over. Rows that cannot be right (text, a finished weight above the fresh one, an error) are left out without a word, so look at the column of those left out in SEASONTABLE. Lots that are merely unlikely are kept: find them with LOTFLAGS, and mend them first.",
+    "Fewer than three finished lots give #N/A, for there is no telling how far two of them scatter. Lots that are all exactly alike give a range of no width, which says more about the book than about the leaf.",
+    "The answer is a row of three. Inside a worksheet table ask for one of them: =INDEX(TEA.FINISHEDFORECAST(D2,B:B,C:C),1,2) is the weight to expect.",
+  ],
+  sources: [
+    {
+      work: nistNoInt1,
+      place:
+        "the line through the origin under this function gives its certified slope and deviations where the variance does not grow with x",
+    },
+  ],
+  cautions: [],
+  examples: [
+    {
+      given: [
+        700,
+        [["fresh g"], [1200], [800], [1000], [950], [600]],
+        [["finished g"], [258], [170], [216], [null], [126]],
+      ],
+      gives: [[142.886186328, 149.722222222, 156.558258117]],
+      shows: "700 g of fresh leaf on an invented farm with four lots finished and one still open",
+    },
+  ],
+  checks: [
+    {
+      status: "exact",
+      given: [300, [[50], [100], [150]], [[12], [20], [28]], 0.6],
+      expected: [[54, 60, 66]],
+      working:
+        "b = 60/300 = 0.2, so 60; residuals 2, 0, −2, s² = (4/50 + 4/150)/2 = 4/75; t of 2 degrees in closed form, c·√2/√(1 − c²) = 0.75·√2 at c = 0.6; 0.75·√2·√(4/75)·√(300 + 300²/300) = 0.75·√(2 · 4/75 · 600) = 0.75 · 8 = 6",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [850, [[820], [640], [910], [715], [1050], [560]], [[171], [136], [194], [149], [223], [116]]],
+      expected: [[173.2482845716, 179.0521831736, 184.8560817756]],
+      working:
+        "b = 989/4695; 850 b = 179.0521831736; s² = 0.00507799049; t(0.975, 5) = 2.57058183564, integrated numerically to 40 digits; 2.57058183564 · √(0.00507799049 · (850 + 850²/4695)) = 5.80389860197",
+      tolerance: { relative: 1e-12 },
+      because: "worked to thirteen digits",
+    },
+    {
+      status: "exact",
+      given: [10, [[100], [100], [100]], [[95], [10], [60]], 0.8],
+      expected: [[0, 5.5, 10]],
+      working:
+        "b = 165/300 = 0.55; s² = (40² + 45² + 5²)/100/2 = 18.25; t of 2 degrees 0.8·√2/0.6 = 1.886; 1.886 · √(18.25 · (10 + 100/300)) = 25.9, wider than 0 to 10, so the bounds stand",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [850, [[820], [640], [910]], [[171], [136], [null]]],
+      expected: { error: "#N/A", message: "pastFreshWeights must hold at least 3 finished lots; got 2" },
+      working: "the third lot is open: 2 < 3",
+      ...exactly,
+    },
+  ],
+};

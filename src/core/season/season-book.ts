@@ -1,0 +1,96 @@
+import type { BookCell, BookColumn } from "../define";
+import { type DomainError, mustBe } from "../errors";
+import { CompensatedSum } from "../numeric/compensated-sum";
+import { groupKey, isName } from "./group-areas";
+import { cellIn, firstRow, isAmount, isGap, isOpen, lotNames, lotProblem, withRow } from "./lots";
+
+/** What lots add up to, those of a group or all of a season. Open lots and rows left out are only counted. */
+export class Totals {
+  lots = 0;
+  open = 0;
+  leftOut = 0;
+  readonly fresh = new CompensatedSum();
+  readonly finished = new CompensatedSum();
+
+  include(other: Totals): void {
+    this.lots += other.lots;
+    this.open += other.open;
+    this.leftOut += other.leftOut;
+    this.fresh.add(other.fresh.total);
+    this.finished.add(other.finished.total);
+  }
+}
+
+export class Group extends Totals {
+  readonly name: string | number;
+
+  constructor(name: string | number) {
+    super();
+    this.name = name;
+  }
+}
+
+export interface SeasonBook {
+  /** In the order in which the book first names them, as it first spells them. */
+  readonly groups: readonly Group[];
+  /** The sum of the groups, with the rows left out that belong to none. */
+  readonly total: Totals;
+  readonly firstLeftOut: DomainError | undefined;
+}
+
+/** Adds a book up by groups. Nothing is allocated for a row that is a lot: there may be a million. */
+export function seasonBook(groupCells: BookColumn, freshWeights: BookColumn, finishedWeights: BookColumn): SeasonBook {
+  const known = new KnownGroups();
+  const total = new Totals();
+  let firstLeftOut: DomainError | undefined;
+  for (let row = firstRow(freshWeights, finishedWeights); row < freshWeights.length; row += 1) {
+    const fresh = cellIn(freshWeights, row);
+    const finished = cellIn(finishedWeights, row);
+    if (isGap(fresh, finished)) continue;
+    const group = known.at(cellIn(groupCells, row));
+    if (group !== undefined && isAmount(fresh) && isAmount(finished) && finished <= fresh) {
+      group.lots += 1;
+      group.fresh.add(fresh);
+      group.finished.add(finished);
+    } else if (group !== undefined && isOpen(fresh, finished)) {
+      group.open += 1;
+    } else {
+      (group ?? total).leftOut += 1;
+      firstLeftOut ??=
+        group === undefined
+          ? withRow(mustBe("groups", "text or a number", cellIn(groupCells, row)), row)
+          : lotProblem(fresh, finished, row, lotNames);
+    }
+  }
+  const groups = known.inOrder();
+  for (const group of groups) total.include(group);
+  return { groups, total, firstLeftOut };
+}
+
+/** Finds the group of a cell: by the cell as it is spelled, and by its key when the spelling is new. */
+class KnownGroups {
+  private readonly bySpelling = new Map<BookCell, Group>();
+  private readonly byKey = new Map<string, Group>();
+  private cellBefore: BookCell;
+  private groupBefore: Group | undefined;
+
+  at(cell: BookCell): Group | undefined {
+    if (cell === this.cellBefore) return this.groupBefore;
+    this.cellBefore = cell;
+    this.groupBefore = this.bySpelling.get(cell) ?? this.ofNewSpelling(cell);
+    return this.groupBefore;
+  }
+
+  inOrder(): readonly Group[] {
+    return [...this.byKey.values()];
+  }
+
+  private ofNewSpelling(cell: BookCell): Group | undefined {
+    if (!isName(cell)) return undefined;
+    const key = groupKey(cell);
+    const group = this.byKey.get(key) ?? new Group(typeof cell === "string" ? cell.trim() : cell);
+    this.byKey.set(key, group);
+    this.bySpelling.set(cell, group);
+    return group;
+  }
+}

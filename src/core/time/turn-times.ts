@@ -1,0 +1,172 @@
+import { warmLeaf } from "../cautions";
+import { defineFunction, exactly, type FunctionPage, measured, setting } from "../define";
+import { must, mustBe, noAnswer } from "../errors";
+import { clock, timeSpan } from "../quantities";
+
+const secondsInDay = 86_400;
+const longestDays = 3;
+const shortestInterval = 60;
+const mostTurns = 500;
+
+/**
+ * The times at which a wrap or a wither is turned: start + k × interval, strictly before start + duration, in whole
+ * seconds; n = ⌈D/I⌉ − 1. All are spreadsheet times, a day being 1. Source: none; its own definition.
+ */
+export const turnTimes = defineFunction({
+  id: "TURNTIMES",
+  group: "time",
+  parameters: [measured("start", clock), setting("duration", timeSpan), setting("interval", timeSpan)],
+  result: { shape: "column", quantity: clock },
+  calculate: (start: number, duration: number, interval: number): number[] => {
+    if (duration > longestDays) throw mustBe("duration", "at most 3 days (for five hours type 5:00)", duration);
+    const first = wholeSeconds(start);
+    const whole = wholeSeconds(duration);
+    const every = wholeSeconds(interval);
+    if (every < shortestInterval) throw must("interval", "be at least one minute, 0:01", `got ${asTime(every)}`);
+    const turns = Math.ceil(whole / every) - 1;
+    if (turns < 1) {
+      const got = interval < 1 ? asTime(every) : `${asTime(every)} (for twenty minutes type 0:20)`;
+      throw noAnswer(
+        "interval",
+        `be shorter than the duration, ${asTime(whole)}, for a turn before the end`,
+        `got ${got}`,
+      );
+    }
+    if (turns > mostTurns) {
+      const got = `got ${asTime(every)}, which makes ${turns} in ${asTime(whole)}`;
+      throw must("interval", `be long enough for ${mostTurns} turns at most`, got);
+    }
+    return Array.from({ length: turns }, (_, turn) => (first + (turn + 1) * every) / secondsInDay);
+  },
+});
+
+const wholeSeconds = (days: number): number => Math.round(days * secondsInDay);
+
+/** A span as it is typed, 5:00, with seconds only where there are some. */
+function asTime(seconds: number): string {
+  const two = (value: number) => String(value).padStart(2, "0");
+  const minutes = Math.floor(seconds / 60);
+  const typed = `${Math.floor(minutes / 60)}:${two(minutes % 60)}`;
+  return seconds % 60 === 0 ? typed : `${typed}:${two(seconds % 60)}`;
+}
+
+const hour = 1 / 24;
+const minute = hour / 60;
+
+export const turnTimesPage: FunctionPage = {
+  summary: "The times at which wrapped or resting leaf is turned.",
+  parameters: {
+    start: "time at which the rest begins, such as 14:20, or a date with a time",
+    duration: "how long it lasts, typed as a time: 3:00 is three hours",
+    interval: "time between two turns, typed as a time: 0:20 is twenty minutes",
+  },
+  formula: "start + k × interval, for k = 1 … ⌈duration / interval⌉ − 1",
+  guide: [
+    "Type the time at which the leaf went into the wrap, and write the answers on the card beside it. At the end itself there is no turn: there the leaf comes out.",
+    "A spreadsheet counts a day as 1, so a bare 5 is five days. Three hours are 3:00, or =3/24; twenty minutes are 0:20. Set the format of the answers to hh:mm; past midnight they count on into the next day and show the right hour.",
+    "The answer is a column, and a spill cannot stand inside a worksheet table. Put it beside the table, or ask for one turn in one cell: =INDEX(TEA.TURNTIMES(A2, B2, C2), 1) is the first.",
+    "Refused: a duration above three days, an interval under one minute, and more than 500 turns. Where the interval is as long as the duration, no turn comes before the end, and the answer is #N/A.",
+  ],
+  sources: [],
+  cautions: [warmLeaf],
+  examples: [
+    {
+      given: [13 * hour, 2 * hour, 40 * minute],
+      gives: [[13 * hour + 40 * minute], [14 * hour + 20 * minute]],
+      shows: "from 13:00 for 2:00, turned every 0:40: at 13:40 and 14:20",
+    },
+  ],
+  checks: [
+    {
+      status: "exact",
+      given: [23 * hour, 3 * hour, hour],
+      expected: [[1], [1 + hour]],
+      working: "23:00 + 1:00 = 24:00 = 1; + 2:00 = 1:00 of the next day; 26:00 is the end and no turn",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [9 * hour, 50 * minute, 20 * minute],
+      expected: [[9 * hour + 20 * minute], [9 * hour + 40 * minute]],
+      working: "⌈50 / 20⌉ − 1 = 2 turns, at 9:20 and 9:40",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [0, 3 * minute, minute],
+      expected: [[minute], [2 * minute]],
+      working: "from midnight, which is 0 and no blank: 0:01 and 0:02",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [null, 3 * hour, hour],
+      expected: "",
+      working: "not begun yet: the answer waits",
+      ...exactly,
+    },
+    {
+      status: "common practice",
+      given: [0.375, 5 * hour, 0.5 * hour],
+      expected: [
+        [0.395833333],
+        [0.416666667],
+        [0.4375],
+        [0.458333333],
+        [0.479166667],
+        [0.5],
+        [0.520833333],
+        [0.541666667],
+        [0.5625],
+      ],
+      fact: "a wrap of 5:00 turned every 0:30 is turned 9 times",
+      tolerance: { absolute: 1e-9 },
+      because: "times written to nine decimals, less than a tenth of a millisecond",
+    },
+    {
+      status: "exact",
+      given: [0.375, 5, hour],
+      expected: { error: "#VALUE!", message: "duration must be at most 3 days (for five hours type 5:00); got 5" },
+      working: "5 is five days",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [0.375, 2 * hour, 0.5 * minute],
+      expected: { error: "#VALUE!", message: "interval must be at least one minute, 0:01; got 0:00:30" },
+      working: "half a minute",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [0.375, 10 * hour, minute],
+      expected: {
+        error: "#VALUE!",
+        message: "interval must be long enough for 500 turns at most; got 0:01, which makes 599 in 10:00",
+      },
+      working: "600 / 1 − 1 = 599",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [0.375, 2 * hour, 2 * hour],
+      expected: {
+        error: "#N/A",
+        message: "interval must be shorter than the duration, 2:00, for a turn before the end; got 2:00",
+      },
+      working: "⌈2 / 2⌉ − 1 = 0",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [0.375, 2 * hour, 20],
+      expected: {
+        error: "#N/A",
+        message:
+          "interval must be shorter than the duration, 2:00, for a turn before the end; got 480:00 (for twenty minutes type 0:20)",
+      },
+      working: "20 is twenty days",
+      ...exactly,
+    },
+  ],
+};

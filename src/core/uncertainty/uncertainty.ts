@@ -1,0 +1,274 @@
+import {
+  type Answer,
+  defineFunction,
+  exactly,
+  type FunctionPage,
+  type FunctionSpec,
+  headers,
+  measuredList,
+  type Parameter,
+  setting,
+  settingList,
+} from "../define";
+import { must, mustBe, shown } from "../errors";
+import { anyNumber, moisture, moistureError, share, standardError, text } from "../quantities";
+import { gum, nistTn1297, quam } from "../sources";
+import { combinedError } from "./combined-error";
+import { isInside, slope } from "./slope";
+
+type SmoothFunction = (...values: (number | undefined)[]) => number;
+
+/** A value with its error, or one that was left out. */
+interface Input {
+  readonly parameter: Parameter;
+  readonly value: number | undefined;
+  readonly error: number;
+}
+
+/**
+ * How errors of the inputs carry through to a result: u² = Σ(cᵢuᵢ)², cᵢ the slope of the result along input i, inputs
+ * independent. `functions` gives the catalogue when a call comes, since the catalogue holds this function too.
+ * Source: GUM (JCGM 100:2008), the law of propagation of uncertainty.
+ */
+export const uncertaintyOf = (functions: () => readonly FunctionSpec[]) =>
+  defineFunction({
+    id: "UNCERTAINTY",
+    group: "uncertainty",
+    parameters: [
+      setting("functionName", text),
+      { ...measuredList("values", anyNumber), gaps: true },
+      { ...settingList("valueErrors", standardError), gaps: true },
+      headers,
+    ],
+    result: {
+      shape: "table",
+      columns: [
+        { name: "input", quantity: text },
+        { name: "value", quantity: anyNumber },
+        { name: "error", quantity: standardError },
+        { name: "share of variance", quantity: share },
+      ],
+    },
+    calculate: (
+      functionName: string,
+      values: readonly (number | null)[],
+      valueErrors: readonly (number | null)[],
+    ): Answer | Answer[][] => {
+      const spec = smoothFunction(functions(), functionName);
+      const inputs = inputsOf(spec, values, valueErrors);
+      if (inputs === "waits") return "";
+      const calculate = spec.calculate as SmoothFunction;
+      const given = inputs.map(({ value }) => value);
+      const result = calculate(...given);
+      const parts = inputs.map(({ parameter, value, error }, place) => {
+        if (value === undefined || error === 0) return 0;
+        const along = (x: number): number => calculate(...given.slice(0, place), x, ...given.slice(place + 1));
+        return Math.abs(slope(along, value, error, parameter.quantity.bounds)) * error;
+      });
+      const total = combinedError(parts);
+      const shareOf = (part: number): number => (total === 0 ? 0 : (part / total) ** 2);
+      const rows = inputs.flatMap(({ parameter, value, error }, place): Answer[][] =>
+        value === undefined ? [] : [[parameter.name, value, error, shareOf(parts[place] as number)]],
+      );
+      return [["result", result, total, total === 0 ? 0 : 1], ...rows];
+    },
+  });
+
+function smoothFunction(functions: readonly FunctionSpec[], functionName: string): FunctionSpec {
+  const id = functionName
+    .trim()
+    .toUpperCase()
+    .replace(/^TEA\./, "");
+  const found = functions.find((spec) => spec.id === id);
+  if (found?.smooth === true) return found;
+  const names = functions.flatMap((spec) => (spec.smooth === true ? [spec.id] : []));
+  const requirement = `one of ${names.join(", ")}, whose result is one smooth number of single numbers`;
+  throw mustBe("functionName", requirement, functionName);
+}
+
+/** The values as the function's own arguments, judged by its own bounds; "waits" while a reading is missing. */
+function inputsOf(
+  { id, parameters }: FunctionSpec,
+  values: readonly (number | null)[],
+  valueErrors: readonly (number | null)[],
+): Input[] | "waits" {
+  for (const [name, list] of Object.entries({ values, valueErrors })) {
+    const length = list.reduce<number>((last, value, place) => (value === null ? last : place + 1), 0);
+    if (length > parameters.length) {
+      throw must(name, `be ${parameters.length} at most, as many as ${id} takes`, `got ${length}`);
+    }
+  }
+  let waits = false;
+  const inputs = parameters.map((parameter, place): Input => {
+    const given = reading(parameter, values[place] ?? null);
+    const value = given ?? (parameter.fallback as number | undefined);
+    const error = valueErrors[place] ?? 0;
+    refuseError(parameter, given, value, valueErrors[place] ?? null);
+    if (value === undefined && !parameter.optional) {
+      if (parameter.blank === "is refused") {
+        throw must(parameter.name, `be ${parameter.quantity.requirement}`, "got a blank");
+      }
+      waits = true;
+    }
+    if (given !== null && !isInside(given, parameter.quantity.bounds)) {
+      throw mustBe(parameter.name, parameter.quantity.requirement, given);
+    }
+    return { parameter, value, error };
+  });
+  return waits ? "waits" : inputs;
+}
+
+/** Older hosts send 0 for a blank cell: where 0 can be no reading, it is one. */
+const reading = ({ quantity }: Parameter, value: number | null): number | null =>
+  value === 0 && !isInside(0, quantity.bounds) ? null : value;
+
+function refuseError(
+  parameter: Parameter,
+  given: number | null,
+  value: number | undefined,
+  error: number | null,
+): void {
+  const { name, quantity } = parameter;
+  if (given !== null && error === null) {
+    throw must("valueErrors", "be filled beside each value (0 for an exact one)", `the one of ${name} is blank`);
+  }
+  if (value === undefined && parameter.optional && error !== null && error > 0) {
+    throw must("valueErrors", "stand beside a value", `${name} has an error of ${shown(error)} and no value`);
+  }
+  if (quantity.name === moisture.name && !isInside(error ?? 0, moistureError.bounds)) {
+    throw mustBe("valueErrors", `${moistureError.requirement} for ${name}`, error);
+  }
+}
+
+const headings = ["input", "value", "error", "share of variance"];
+
+export const uncertaintyPage: FunctionPage = {
+  summary: "How sure the result of another function is, and which input to measure better.",
+  parameters: {
+    functionName: 'the function to look at, such as "FINISHEDWEIGHT"; TEA. may stand before it',
+    values: "its arguments in their order, a row or a column; a blank leaves an optional one out",
+    valueErrors: "the standard uncertainty of each, in the same unit; 0 for an exact one",
+  },
+  formula: "u² = Σ(cᵢ × uᵢ)², with cᵢ the slope of the result along input i; share of variance = (cᵢ × uᵢ)² / u²",
+  guide: [
+    "Use it before you trust a decimal. You give the function, the numbers that you put into it and how good each of them is; the first row answers with the result and its own standard uncertainty. About two results in three lie within one such error of the truth, nineteen in twenty within two.",
+    "The last column says where the doubt comes from: the shares add up to 1, and the largest one is the reading that is worth measuring better. For finished weight it is nearly always the moisture of the fresh leaf, and a better scale changes nothing.",
+    "An error is one standard uncertainty. SCALEERROR gives it for a weight. One point of moisture is 0.01; above 0.2 it is refused, because 0.5 points are 0.005.",
+    "Inputs count as independent of each other. Two weights from one scale that is off by the same share are not: for their ratio the true error is smaller than the one shown.",
+    "It works for every function that takes single numbers and gives one smooth number. Counts, tables, lists and texts have no slope and are refused, with the names of the functions that can be used. Errors so large that the function bends within them need more than this rule.",
+    "A value is judged by the bounds of the function that is named, and the message names its argument there. While a reading is still blank the answer waits. A blank optional argument counts as its default; it may have an error of its own.",
+    'The answer spills. For the one number in a worksheet table, ask for INDEX(TEA.UNCERTAINTY("FINISHEDWEIGHT", B2:B5, C2:C5, FALSE), 1, 3).',
+  ],
+  sources: [
+    { work: gum, place: "law of propagation of uncertainty, independent inputs" },
+    { work: nistTn1297, place: "the root of the sum of squares" },
+    { work: quam, place: "example A1" },
+  ],
+  cautions: [],
+  examples: [
+    {
+      given: ["DRYMATTER", [[500], [0.6]], [[3], [0.008]], false],
+      gives: [
+        ["result", 200, Math.sqrt(17.44), 1],
+        ["weight", 500, 3, 1.44 / 17.44],
+        ["moisture", 0.6, 0.008, 16 / 17.44],
+      ],
+      shows: "500 g ± 3 g at 60 % ± 0.8 points: 200 g of dry matter ± 4.2 g, nearly all of it from the moisture",
+    },
+    {
+      given: ["tea.outturn", [[500, 100]], [[1, 0]], false],
+      gives: [
+        ["result", 0.2, 0.0004, 1],
+        ["freshWeight", 500, 1, 1],
+        ["finishedWeight", 100, 0, 0],
+      ],
+      shows: "in a row, with TEA. before the name: an outturn of 20 % ± 0.04 points",
+    },
+  ],
+  checks: [
+    {
+      status: "published",
+      given: ["LEAFCOST", [[999.9], [100.28], [100]], [[0.058], [0.05], [0.07]], false],
+      expected: [
+        ["result", 1002.7, 0.9, 1],
+        ["leafPrice", 999.9, 0.058, 0.0],
+        ["freshWeight", 100.28, 0.05, 0.34],
+        ["finishedWeight", 100, 0.07, 0.66],
+        ["otherCost", 0, 0, 0],
+      ],
+      source: { work: quam, place: "example A1: c = 1000·m·P/V, 1002.7 mg/L with u = 0.9; 1000·P taken as the price" },
+      tolerance: { absolute: 0.05 },
+      because: "published to one decimal; the shares follow from its table of errors",
+    },
+    {
+      status: "exact",
+      given: ["LEAFCOST", [[999.9], [100.28], [100]], [[0.058], [0.05], [0.07]]],
+      expected: [
+        headings,
+        ["result", 1002.69972, 0.863702590150637, 1],
+        ["leafPrice", 999.9, 0.058, 0.00453477969843762],
+        ["freshWeight", 100.28, 0.05, 0.335061633486934],
+        ["finishedWeight", 100, 0.07, 0.660403586814628],
+        ["otherCost", 0, 0, 0],
+      ],
+      working:
+        "c = 999.9 × 100.28 / 100 = 1002.69972; relative errors 0.058/999.9, 0.05/100.28, 0.07/100; u = c × √(5.80058e-5² + 4.98604e-4² + 7e-4²) = 0.8637025902",
+      tolerance: { relative: 1e-9 },
+      because: "slopes are taken from five points",
+    },
+    {
+      status: "exact",
+      given: ["FINISHEDWEIGHT", [[640], [0.77], [0.05], [0.05]], [[0.5], [0.01], [0.003], [0.02]]],
+      expected: [
+        headings,
+        ["result", 147.2, 7.12690521720819, 1],
+        ["freshWeight", 640, 0.5, 0.000260371661626605],
+        ["freshMoisture", 0.77, 0.01, 0.806413857105916],
+        ["finishedMoisture", 0.05, 0.003, 0.0042541123254086],
+        ["dryLoss", 0.05, 0.02, 0.189071658907049],
+      ],
+      working:
+        "P = 640 × 0.23 × 0.95 / 0.95 = 147.2; parts: 0.5 × 0.23 = 0.115, 0.01 × 640 = 6.4, 0.003 × 147.2/0.95 = 0.4648421053, 0.02 × 147.2/0.95 = 3.0989473684; the root of the sum of their squares",
+      tolerance: { relative: 1e-9 },
+      because: "slopes are taken from five points",
+    },
+    {
+      status: "common practice",
+      given: ["FINISHEDWEIGHT", [[710], [0.76], [0.05], [0.05]], [[0.5], [0.01], [0.003], [0.02]], false],
+      expected: [
+        ["result", 170.4, 7.973905533839981, 1],
+        ["freshWeight", 710, 0.5, 0.000226475027],
+        ["freshMoisture", 0.76, 0.01, 0.79281986768],
+        ["finishedMoisture", 0.05, 0.003, 0.004553992459],
+        ["dryLoss", 0.05, 0.02, 0.202399664835],
+      ],
+      fact: "a sifted lot may weigh 710 g; the errors are assumed, and the answer is arithmetic on them",
+      tolerance: { relative: 3e-9 },
+      because: "shares were written down to twelve decimals",
+    },
+    {
+      status: "exact",
+      given: ["DRYMATTER", [[500], [60]], [[3], [0.01]]],
+      expected: { error: "#VALUE!", message: "moisture must be from 0 up to, not including, 1 (76% or 0.76); got 60" },
+      working: "60 is 6000 %; the message names the argument of DRYMATTER",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: ["DRYMATTER", [[500], [0.6]], [[3], [0.5]]],
+      expected: {
+        error: "#VALUE!",
+        message: "valueErrors must be from 0 to 0.2 (0.5 points is 0.005) for moisture; got 0.5",
+      },
+      working: "0.5 is an error of 50 points",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: ["DRYMATTER", [[500], [null]], [[3], [0.01]]],
+      expected: "",
+      working: "the moisture is still to be measured",
+      ...exactly,
+    },
+  ],
+};

@@ -1,0 +1,84 @@
+import { defineFunction, exactly, type FunctionPage, measured } from "../define";
+import { dryMatter } from "../moisture/dry-matter";
+import { moisture, share, weight, within } from "../quantities";
+import { iowaMoistureBasis } from "../sources";
+
+/** A share that errors in the readings can carry past one. */
+const recovery = within(share, { atLeast: 0 }, "0 or more");
+
+/** Dry matter found again in the finished tea, P(1 − Mp) / F(1 − Mf). May pass 1. Source: balance of dry matter. */
+export const dryRecovery = defineFunction({
+  id: "DRYRECOVERY",
+  group: "yields",
+  parameters: [
+    measured("freshWeight", weight),
+    measured("freshMoisture", moisture),
+    measured("finishedWeight", weight),
+    measured("finishedMoisture", moisture),
+  ],
+  result: { shape: "cell", quantity: recovery },
+  smooth: true,
+  calculate: (freshWeight: number, freshMoisture: number, finishedWeight: number, finishedMoisture: number): number =>
+    dryMatter.calculate(finishedWeight, finishedMoisture) / dryMatter.calculate(freshWeight, freshMoisture),
+});
+
+export const dryRecoveryPage: FunctionPage = {
+  summary: "Share of the fresh leaf's dry matter that is found again in the finished tea.",
+  parameters: {
+    freshWeight: "weight of the leaf as received",
+    freshMoisture: "moisture of the fresh leaf, wet basis",
+    finishedWeight: "weight of the finished tea",
+    finishedMoisture: "moisture of the finished tea, wet basis",
+  },
+  formula: "P × (1 − Mp) / (F × (1 − Mf))",
+  guide: [
+    "OUTTURN with the water taken out of it, so that lots plucked in dew and lots plucked in sun can stand beside each other. 1 less the answer is the share of dry matter that left with sift-outs, samples, dust and breathing.",
+    "The answer may pass 1. No tea gains dry matter, so a reading was off, and most often it is the fresh moisture: at 77 %, one point too many adds more than four points here. FINISHEDCHECK tells whether such an error explains it.",
+    "Kept for the lots that went well, it gives the dryLoss for FINISHEDWEIGHT and the lowLoss and highLoss for FINISHEDBAND.",
+  ],
+  sources: [{ work: iowaMoistureBasis, place: "definition of wet basis" }],
+  cautions: [],
+  examples: [
+    { given: [1000, 0.76, 240, 0.05], gives: 0.95, shows: "240 g of dry matter came in, 228 g went out: 95 %" },
+  ],
+  checks: [
+    {
+      status: "exact",
+      given: [900, 0.765, 204, 0.045],
+      expected: 194.82 / 211.5,
+      working: "204 × 0.955 = 194.82; 900 × 0.235 = 211.5; 194.82 / 211.5 = 0.9211347518",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [640, 0.77, 158, 0.05],
+      expected: 150.1 / 147.2,
+      working: "158 × 0.95 = 150.1; 640 × 0.23 = 147.2; 150.1 / 147.2 = 1.0197010870, above 1",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [2000, 0.7625, 500, 0.05],
+      expected: 1,
+      working: "500 × 0.95 = 475 and 2000 × 0.2375 = 475: nothing lost",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [900, 0.765, 204, null],
+      expected: "",
+      working: "not measured yet: the answer waits",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [900, 76.5, 204, 0.045],
+      expected: {
+        error: "#VALUE!",
+        message: "freshMoisture must be from 0 up to, not including, 1 (76% or 0.76); got 76.5",
+      },
+      working: "76.5 > 1",
+      ...exactly,
+    },
+  ],
+};

@@ -1,0 +1,207 @@
+import { isAbove } from "../comparison";
+import { defineFunction, exactly, type FunctionPage, measured } from "../define";
+import { moisture, text, weight } from "../quantities";
+import { gum } from "../sources";
+import {
+  aboutErrors,
+  aboutHighLoss,
+  finishedLimits,
+  type LotDetails,
+  lotDetails,
+  lotDetailsExplained,
+} from "./finished-limits";
+
+/** All that FINISHEDCHECK can say. These words never change: workbooks compare with them. */
+export type Verdict =
+  | "agrees"
+  | "more dry matter out than came in"
+  | "less lost than expected"
+  | "more lost than expected";
+
+/**
+ * Whether the finished weight in the book can be true: it against the limits of FINISHEDBAND, and against the limit
+ * that no loss at all would give. Source: as FINISHEDBAND.
+ */
+export const finishedCheck = defineFunction({
+  id: "FINISHEDCHECK",
+  group: "yields",
+  parameters: [
+    measured("freshWeight", weight),
+    measured("freshMoisture", moisture),
+    measured("finishedWeight", weight),
+    measured("finishedMoisture", moisture),
+    ...lotDetails,
+  ],
+  result: { shape: "cell", quantity: text },
+  calculate: (
+    freshWeight: number,
+    freshMoisture: number,
+    finishedWeight: number,
+    finishedMoisture: number,
+    ...details: LotDetails
+  ): Verdict => {
+    const { low, high, limit } = finishedLimits(freshWeight, freshMoisture, finishedMoisture, ...details);
+    if (isAbove(finishedWeight / limit, 1)) return "more dry matter out than came in";
+    if (isAbove(finishedWeight / high, 1)) return "less lost than expected";
+    if (low !== undefined && isAbove(low / finishedWeight, 1)) return "more lost than expected";
+    return "agrees";
+  },
+});
+
+const more = "more dry matter out than came in";
+
+export const finishedCheckPage: FunctionPage = {
+  summary: "Whether a finished weight fits the fresh leaf it came from.",
+  parameters: {
+    freshWeight: "weight of the leaf as received",
+    freshMoisture: "moisture of the fresh leaf, wet basis",
+    finishedWeight: "weight of the tea that was packed",
+    finishedMoisture: "moisture of the finished tea, wet basis",
+    ...lotDetailsExplained,
+  },
+  formula:
+    "P > P₀(1 + 2r): more dry matter out than came in; P > high: less lost than expected; P < low: more lost than expected; else agrees. P₀, r, high and low as in FINISHEDBAND",
+  guide: [
+    "Use it when the lot is packed and the book is filled in. The answer is one of four texts.",
+    "“agrees”: the readings can all be true together. “more dry matter out than came in”: they cannot, even if nothing was lost and every error counted; a weight or a moisture is wrong, two lots were mixed, or the tea is not as dry as it was said to be. “less lost than expected”: possible, but better than lowLoss says your lots ever do. “more lost than expected”: below what highLoss allows; look for sift-outs that were not written down, a spill, or fresh leaf weighed with dew on it.",
+    "Without highLoss the last of these is never said: a weight of next to nothing would agree. Without lowLoss the third is never said.",
+    aboutHighLoss,
+    aboutErrors,
+    "A wide error makes nearly everything agree. If a weight agrees with one point of fresh moisture error and not with 0, the book is neither right nor wrong: a better moisture would tell.",
+    "The verdict is about the figures. It is no statement about the tea itself, nor about anyone's honesty.",
+  ],
+  sources: [{ work: gum, place: "law of propagation of uncertainty, clause 5.1.2" }],
+  cautions: [],
+  examples: [
+    {
+      given: [950, 0.76, 221, 0.05, null, null, 0, 0.1],
+      gives: "agrees",
+      shows: "221 g lies between 198 and 260 g",
+    },
+    {
+      given: [950, 0.76, 190, 0.05, null, null, 0, 0.1],
+      gives: "more lost than expected",
+      shows: "190 g lies below 198 g",
+    },
+    { given: [950, 0.76, 268, 0.05], gives: more, shows: "268 g lies above 260 g, all that one point could explain" },
+  ],
+  checks: [
+    {
+      status: "exact",
+      given: [640, 0.77, 150, 0.05, null, null, null, 0.1, null, 0],
+      expected: "agrees",
+      working: "139.4526316 ≤ 150 ≤ 154.9473684",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [720, 0.77, 150, 0.05, null, null, null, 0.1, null, 0],
+      expected: "more lost than expected",
+      working: "150 < 156.8842105",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [720, 0.77, 150, 0.05, 60, 0.75, null, 0.1, null, 0],
+      expected: "agrees",
+      working: "with 60 removed at 75 %: 142.6736842 ≤ 150 ≤ 158.5263158",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [640, 0.77, 158, 0.05, null, null, null, 0.1, null, 0],
+      expected: more,
+      working: "158 > 154.9473684",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [640, 0.7654, 158, 0.05, null, null, null, 0.1, null, 0],
+      expected: "agrees",
+      working: "0.46 points less fresh moisture: 640 × 0.2346 / 0.95 = 158.0463158 ≥ 158",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [640, 0.7656, 158, 0.05, null, null, null, 0.1, null, 0],
+      expected: more,
+      working: "0.44 points are not enough: 640 × 0.2344 / 0.95 = 157.9115789 < 158",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [640, 0.77, 158, 0.05],
+      expected: "agrees",
+      working: "with one point of error, left out: r = 0.01 / 0.23 and 154.9473684 × (1 + 2r) = 168.4210526 ≥ 158",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [640, 0.77, [[168.4], [168.5]], 0.05],
+      expected: [["agrees"], [more]],
+      working: "either side of 168.4210526",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [640, 0.77, [[151.8], [151.9], [154.9], [155]], 0.05, null, null, 0.02, 0.1, null, 0],
+      expected: [["agrees"], ["less lost than expected"], ["less lost than expected"], [more]],
+      working: "high = 154.9473684 × 0.98 = 151.8484211; above 154.9473684 there is more than came in",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [640, 0.77, 1, 0.05],
+      expected: "agrees",
+      working: "without highLoss there is no lower limit",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [2000, 0.7625, 500, 0.05, null, null, null, 0, null, 0],
+      expected: "agrees",
+      working: "2000 × 0.2375 = 475 = 500 × 0.95: at the limit itself nothing is amiss",
+      ...exactly,
+    },
+    {
+      status: "common practice",
+      given: [710, 0.76, 170, 0.05, null, null, null, null, null, 0],
+      expected: "agrees",
+      fact: "710 g at 76 % and 170 g at 5 % agree, the moistures taken as exact",
+      tolerance: { absolute: 0 },
+      because: "a text",
+    },
+    {
+      status: "common practice",
+      given: [710, 0.76, 182, 0.05, null, null, null, null, null, 0],
+      expected: more,
+      fact: "710 g at 76 % and 182 g at 5 % do not agree, the moistures taken as exact",
+      tolerance: { absolute: 0 },
+      because: "a text",
+    },
+    {
+      status: "exact",
+      given: [640, 0.77, null, 0.05],
+      expected: "",
+      working: "not packed yet: the answer waits",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [500, 0.75, 100, 0.05, 500],
+      expected: {
+        error: "#VALUE!",
+        message: "removed must be below 500, which holds all the dry matter of the fresh leaf; got 500",
+      },
+      working: "all of the leaf was taken out",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [500, 0.75, 100, 0.05, -20],
+      expected: { error: "#VALUE!", message: "removed must be a weight of 0 or more; got -20" },
+      working: "−20 < 0",
+      ...exactly,
+    },
+  ],
+};

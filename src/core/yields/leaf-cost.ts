@@ -1,0 +1,86 @@
+import { defineFunction, exactly, type FunctionPage, measured, optional, setting } from "../define";
+import { money, weight } from "../quantities";
+import { quam } from "../sources";
+
+/**
+ * What one unit of finished tea has cost, (price × F + other) / P. Both weights in the unit that the price is for.
+ * Its arithmetic without other costs is that of QUAM example A1, which serves as the check.
+ */
+export const leafCost = defineFunction({
+  id: "LEAFCOST",
+  group: "yields",
+  parameters: [
+    setting("leafPrice", money),
+    measured("freshWeight", weight),
+    measured("finishedWeight", weight),
+    optional("otherCost", money, 0),
+  ],
+  result: { shape: "cell", quantity: money },
+  smooth: true,
+  calculate: (leafPrice: number, freshWeight: number, finishedWeight: number, otherCost: number): number =>
+    (leafPrice * freshWeight + otherCost) / finishedWeight,
+});
+
+export const leafCostPage: FunctionPage = {
+  summary: "What the leaf and other costs come to for one unit of finished tea.",
+  parameters: {
+    leafPrice: "price of fresh leaf for one unit of weight, the unit of both weights",
+    freshWeight: "weight of the leaf that was paid for",
+    finishedWeight: "weight of the tea that was packed",
+    otherCost: "whatever else the whole lot cost: fuel, hands, wrapping; 0 when left out",
+  },
+  formula: "(price × F + other) / P",
+  guide: [
+    "Use it when a lot is packed. The answer is a cost for each unit of finished tea, in the unit of the weights: kilograms with a price for a kilogram give the cost of a kilogram.",
+    "otherCost is for the whole lot, not for a kilogram. With it the weights have to be in the unit that the price is for: a price for a kilogram beside weights in grams gives a wrong answer that looks like a number.",
+    "The cost is no more exact than the two weights are. Nothing is rounded, and nothing is refused because the lot looks dear.",
+  ],
+  sources: [{ work: quam, place: "example A1: the same arithmetic, of a mass, a purity and a volume" }],
+  cautions: [],
+  examples: [{ given: [60, 5, 1.25, 90], gives: 312, shows: "5 kg at 60 and 90 for fuel and hands, 1.25 kg of tea" }],
+  checks: [
+    {
+      status: "published",
+      given: [999.9, 100.28, 100],
+      expected: 1002.7,
+      source: { work: quam, place: "example A1, concentration 1002.7 mg/L" },
+      tolerance: { absolute: 0.05 },
+      because: "published to a tenth",
+    },
+    {
+      status: "exact",
+      given: [999.9, 100.28, 100],
+      expected: 1002.69972,
+      working: "999.9 × 100.28 = 100269.972; / 100 = 1002.69972",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [60, 5, 1.25],
+      expected: 240,
+      working: "60 × 5 = 300; 300 / 1.25 = 240",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [0, 5, 1.25, 90],
+      expected: 72,
+      working: "leaf of one's own at no price is 0, not a blank: 90 / 1.25 = 72",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [60, 5, null, 90],
+      expected: "",
+      working: "not packed yet: the answer waits",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [60, 5, 1.25, -90],
+      expected: { error: "#VALUE!", message: "otherCost must be an amount of 0 or more; got -90" },
+      working: "−90 < 0",
+      ...exactly,
+    },
+  ],
+};

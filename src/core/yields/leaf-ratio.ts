@@ -1,0 +1,56 @@
+import { defineFunction, exactly, type FunctionPage, measured } from "../define";
+import { ratio, weight } from "../quantities";
+import { junshanProcess } from "../sources";
+import { refuseAboveFresh } from "./not-above-fresh";
+
+/** Fresh leaf for each weight of finished tea, F / P. Both in the same unit. Source: definition in the trade. */
+export const leafRatio = defineFunction({
+  id: "LEAFRATIO",
+  group: "yields",
+  parameters: [measured("freshWeight", weight), measured("finishedWeight", weight)],
+  result: { shape: "cell", quantity: ratio },
+  smooth: true,
+  calculate: (freshWeight: number, finishedWeight: number): number => {
+    refuseAboveFresh(freshWeight, finishedWeight);
+    return freshWeight / finishedWeight;
+  },
+});
+
+export const leafRatioPage: FunctionPage = {
+  summary: "How much fresh leaf went into one part of finished tea.",
+  parameters: {
+    freshWeight: "weight of the leaf as received, before anything was taken out",
+    finishedWeight: "weight of the tea that was packed",
+  },
+  formula: "F / P",
+  guide: [
+    "Kilograms of fresh leaf for a kilogram of tea: the same fact as OUTTURN, said the other way round. The two multiplied give 1.",
+    "It rises with wet leaf as well as with losses. What water alone asks for at a given moisture is FRESHNEEDED for a finished weight of 1; what the ratio has beyond that is leaf and dust that were lost.",
+    "Refused: more finished tea than fresh leaf, which comes from grams beside kilograms or from swapped cells.",
+  ],
+  sources: [{ work: junshanProcess, place: "whole lot, fresh and finished" }],
+  cautions: [],
+  examples: [{ given: [1250, 250], gives: 5, shows: "1250 g of fresh leaf made 250 g of tea: 5 to 1" }],
+  checks: [
+    { status: "exact", given: [2000, 500], expected: 4, working: "2000 / 500 = 4", ...exactly },
+    {
+      status: "common practice",
+      given: [800, 170],
+      expected: 4.7,
+      fact: "800 g of fresh buds give about 170 g of tea, 4.7 to 1",
+      tolerance: { absolute: 0.05 },
+      because: "said to a tenth",
+    },
+    {
+      status: "exact",
+      given: [195, 900],
+      expected: {
+        error: "#VALUE!",
+        message:
+          "finishedWeight must be at most 195, the freshWeight; got 900 (are both in the same unit, and not swapped?)",
+      },
+      working: "900 > 195",
+      ...exactly,
+    },
+  ],
+};
