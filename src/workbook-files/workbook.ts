@@ -52,6 +52,9 @@ export interface Style {
   readonly border?: "thin" | "bottom";
 }
 
+/** The font of every cell; its size is that of cells without a size of their own. */
+export const usualFont = { name: "Arial", size: 10 } as const;
+
 /** How a sheet prints. */
 export interface PageSetup {
   readonly paper: "A4" | "A5";

@@ -1,0 +1,97 @@
+import { LocaleType, LogLevel, Univer } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import { CalculationMode, UniverSheetsNodeCorePreset } from "@univerjs/preset-sheets-node-core";
+import { CellError, type CellValue } from "../cells/values";
+import { catalogue } from "../core/catalogue";
+import { placeOf } from "../workbook-files/addresses";
+import type { Workbook } from "../workbook-files/workbook";
+import { ErrorMessages } from "./error-messages";
+import { descriptionsFor, executorsFor } from "./executors";
+import { constantData, constantOf, snapshotOf, workbookOf } from "./snapshot";
+import { spillsOf } from "./spills";
+
+/** A workbook that calculates, without a page. */
+export interface NodeWorkbook {
+  /** Calculates every formula anew. Values read before the first calculation are blank. */
+  calculate(): Promise<void>;
+  /** What a cell holds, unrounded; undefined for a blank. Sheets by name, cells as `B4`. */
+  value(sheet: string, address: string): CellValue | undefined;
+  /** The size of what the formula in a cell gives. */
+  size(sheet: string, address: string): { readonly rows: number; readonly columns: number };
+  /** Puts in a constant, a formula (text that begins with an equals sign), or null to empty the cell. */
+  set(sheet: string, address: string, content: number | string | boolean | null): void;
+  /** With the results of the last calculation and the sizes that spills have now. */
+  toWorkbook(): Workbook;
+  close(): void;
+}
+
+export function openInNode(workbook: Workbook): NodeWorkbook {
+  const errors = new ErrorMessages();
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: {} },
+    logLevel: LogLevel.SILENT,
+  });
+  const preset = UniverSheetsNodeCorePreset({
+    formula: {
+      function: executorsFor(catalogue, errors),
+      description: descriptionsFor(catalogue),
+      initialFormulaComputing: CalculationMode.NO_CALCULATION,
+    },
+  });
+  for (const plugin of preset.plugins) {
+    if (Array.isArray(plugin)) univer.registerPlugin(...plugin);
+    else univer.registerPlugin(plugin);
+  }
+  const api = FUniver.newAPI(univer);
+  const book = api.createWorkbook(snapshotOf(workbook));
+  const formulas = api.getFormula();
+  const spills = spillsOf(univer.__getInjector(), book.getId());
+
+  const sheetNamed = (name: string) => {
+    const sheet = book.getSheetByName(name);
+    if (!sheet) throw new Error(`there is no sheet "${name}"`);
+    return sheet.getSheet();
+  };
+
+  // The cell itself, not the engine's getValue(), which rounds.
+  const rawValue = (sheetId: string, row: number, column: number) => {
+    const cell = book.getSheetBySheetId(sheetId)?.getSheet().getCellMatrix().getValue(row, column);
+    const data = cell && constantOf(cell) !== undefined ? cell : spills.cellAt(sheetId, row, column);
+    return data ? constantOf(data) : undefined;
+  };
+
+  return {
+    async calculate() {
+      // Asked for beforehand: after the end, the engine would wait half a second for another calculation to begin.
+      const applied = formulas.onCalculationResultApplied();
+      formulas.executeCalculation();
+      await applied;
+      errors.settle(rawValue);
+    },
+    value(sheetName, address) {
+      const { row, column } = placeOf(address);
+      const sheetId = sheetNamed(sheetName).getSheetId();
+      const value = rawValue(sheetId, row, column);
+      if (typeof value !== "string" || !errorCode.test(value)) return value;
+      return new CellError(value, errors.at(sheetId, row, column)?.message);
+    },
+    size(sheetName, address) {
+      const { row, column } = placeOf(address);
+      return spills.sizeAt(sheetNamed(sheetName).getSheetId(), row, column) ?? { rows: 1, columns: 1 };
+    },
+    set(sheetName, address, content) {
+      const { row, column } = placeOf(address);
+      const sheet = book.getSheetByName(sheetName) ?? undefined;
+      if (!sheet) throw new Error(`there is no sheet "${sheetName}"`);
+      const range = sheet.getRange(row, column);
+      if (content === null) range.clearContent();
+      else if (typeof content === "string" && content.startsWith("=")) range.setValue({ f: content, v: null, t: null });
+      else range.setValue({ ...constantData(content), f: null, si: null });
+    },
+    toWorkbook: () => workbookOf(book.save(), spills),
+    close: () => univer.dispose(),
+  };
+}
+
+const errorCode = /^#(?:DIV\/0!|NAME\?|VALUE!|NUM!|N\/A|CYCLE!|REF!|SPILL!|CALC!|ERROR!|NULL!|GETTING_DATA)$/;

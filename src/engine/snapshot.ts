@@ -1,0 +1,277 @@
+/**
+ * A workbook as the engine loads and saves it. What the engine has no place for (notes, page set-up, the size of a
+ * spill, exact widths and heights) is kept in the `custom` fields that it leaves to its users.
+ */
+import {
+  CellValueType,
+  type ICellData,
+  type IColumnData,
+  type IRange,
+  type IRowData,
+  type IStyleData,
+  type IWorkbookData,
+  type IWorksheetData,
+  LocaleType,
+} from "@univerjs/core";
+import { LexerTreeBuilder } from "@univerjs/engine-formula";
+import { type Area, type Cell, type Sheet, usualFont, type Workbook } from "../workbook-files/workbook";
+import type { Spills } from "./spills";
+import { engineStyle, modelStyle } from "./style";
+
+/** Room to write in, whatever the sheet holds. */
+const leastRows = 100;
+const leastColumns = 26;
+const spareRows = 20;
+const spareColumns = 5;
+
+const engineVersion = "0.25.1";
+
+export function snapshotOf(workbook: Workbook): IWorkbookData {
+  const styles = new StyleTable();
+  const sheets = workbook.sheets.map((sheet, index) => worksheetOf(sheet, sheetId(index), styles));
+  return {
+    id: "workbook",
+    name: workbook.name,
+    appVersion: engineVersion,
+    locale: LocaleType.EN_US,
+    styles: styles.byId,
+    defaultStyle: { ff: usualFont.name, fs: usualFont.size },
+    sheetOrder: sheets.map(({ id }) => id),
+    sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id, sheet])),
+  };
+}
+
+/** The id that the engine knows a sheet by, from its place in the workbook. */
+export const sheetId = (index: number): string => `sheet-${index + 1}`;
+
+/**
+ * The other way. Spilled values are not in a snapshot: given the spills of the running engine, the workbook has them
+ * and the sizes of today; without, it has the sizes that it came with.
+ */
+export function workbookOf(snapshot: IWorkbookData, spills?: Spills): Workbook {
+  return {
+    name: snapshot.name,
+    sheets: snapshot.sheetOrder.flatMap((id) => {
+      const sheet = snapshot.sheets[id];
+      return sheet ? [sheetOf(sheet, id, snapshot.styles, spills)] : [];
+    }),
+  };
+}
+
+/** Styles are kept once in a snapshot, and cells name them. */
+class StyleTable {
+  readonly byId: Record<string, IStyleData> = {};
+  readonly #ids = new Map<string, string>();
+
+  idOf(style: IStyleData): string {
+    const key = JSON.stringify(style);
+    const known = this.#ids.get(key);
+    if (known !== undefined) return known;
+    const id = `style-${this.#ids.size + 1}`;
+    this.#ids.set(key, id);
+    this.byId[id] = style;
+    return id;
+  }
+}
+
+function worksheetOf(sheet: Sheet, id: string, styles: StyleTable): Partial<IWorksheetData> & { id: string } {
+  const isSpilled = spilledPlaces(sheet.cells);
+  const cellData: Record<number, Record<number, ICellData>> = {};
+  for (const cell of sheet.cells) {
+    const data = cellDataOf(cell, isSpilled(cell), styles);
+    const row = cellData[cell.row] ?? {};
+    cellData[cell.row] = row;
+    row[cell.column] = data;
+  }
+  const lastRow = Math.max(0, ...sheet.cells.map(({ row, spill }) => row + (spill?.rows ?? 1)));
+  const lastColumn = Math.max(0, ...sheet.cells.map(({ column, spill }) => column + (spill?.columns ?? 1)));
+  return {
+    id,
+    name: sheet.name,
+    rowCount: Math.max(leastRows, lastRow + spareRows),
+    columnCount: Math.max(leastColumns, lastColumn + spareColumns),
+    cellData,
+    columnData: mapValues(sheet.columnWidths, columnDataOf),
+    rowData: mapValues(sheet.rowHeights, rowDataOf),
+    mergeData: sheet.merges.map(rangeOf),
+    ...(sheet.frozenRows && {
+      freeze: { xSplit: 0, ySplit: sheet.frozenRows, startRow: sheet.frozenRows, startColumn: 0 },
+    }),
+    ...(sheet.page && { custom: { page: sheet.page } }),
+  };
+}
+
+/** A value that stands where a formula spills would block the spill. */
+function spilledPlaces(cells: readonly Cell[]): (cell: Cell) => boolean {
+  const areas = cells.flatMap(({ row, column, spill }) => (spill ? [{ row, column, ...spill }] : []));
+  return ({ row, column, formula }) =>
+    formula === undefined &&
+    areas.some(
+      (area) =>
+        row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns,
+    );
+}
+
+function cellDataOf({ value, formula, spill, style, note }: Cell, isSpilled: boolean, styles: StyleTable): ICellData {
+  const data: ICellData = {};
+  // A formula with a value would not be calculated when the workbook opens.
+  if (formula !== undefined) data.f = formula;
+  else if (value !== undefined && !isSpilled) Object.assign(data, constantData(value));
+  if (style !== undefined) data.s = styles.idOf(engineStyle(style));
+  if (spill !== undefined || note !== undefined) {
+    data.custom = { ...(spill && { spill }), ...(note !== undefined && { note }) };
+  }
+  return data;
+}
+
+/** A constant as the engine holds it. */
+export function constantData(value: number | string | boolean): ICellData {
+  if (typeof value === "number") return { v: value, t: CellValueType.NUMBER };
+  if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
+  return { v: value, t: CellValueType.STRING };
+}
+
+/** The constant in a cell, or the result of its formula; undefined for a blank. An error is its code. */
+export function constantOf(cell: ICellData): number | string | boolean | undefined {
+  if (cell.p?.body) return cell.p.body.dataStream.replace(/\r\n$/, "").replaceAll("\r", "\n");
+  const { v, t } = cell;
+  if (v === null || v === undefined) return undefined;
+  if (t === CellValueType.BOOLEAN) return v === 1 || v === true || v === "1" || v === "TRUE";
+  if (t === CellValueType.NUMBER) return Number(v);
+  return v;
+}
+
+function sheetOf(
+  sheet: Partial<IWorksheetData>,
+  id: string,
+  styles: IWorkbookData["styles"],
+  spills: Spills | undefined,
+): Sheet {
+  const formulaOf = formulaReader(sheet);
+  const cells = new Map<string, Cell>();
+  for (const [row, column, data] of entries(sheet.cellData)) {
+    const cell = cellOf(row, column, data, formulaOf(row, column, data), styles);
+    if (cell) cells.set(`${row},${column}`, cell);
+  }
+  if (spills) addSpills(cells, spills, id);
+  const page = sheet.custom?.page as Sheet["page"];
+  const frozenRows = sheet.freeze?.ySplit;
+  return {
+    name: sheet.name ?? id,
+    cells: [...cells.values()].sort((one, other) => one.row - other.row || one.column - other.column),
+    columnWidths: mapValues(sheet.columnData ?? {}, characters),
+    rowHeights: mapValues(sheet.rowData ?? {}, points),
+    merges: (sheet.mergeData ?? []).map(areaOfRange),
+    ...(frozenRows && { frozenRows }),
+    ...(page && { page }),
+  };
+}
+
+function cellOf(
+  row: number,
+  column: number,
+  data: ICellData,
+  formula: string | undefined,
+  styles: IWorkbookData["styles"],
+): Cell | undefined {
+  const value = constantOf(data);
+  const styleData = typeof data.s === "string" ? styles[data.s] : data.s;
+  const style = styleData ? modelStyle(styleData) : undefined;
+  const { spill, note } = (data.custom ?? {}) as Pick<Cell, "spill" | "note">;
+  const cell = {
+    row,
+    column,
+    ...(value !== undefined && { value }),
+    ...(formula !== undefined && { formula }),
+    ...(formula !== undefined && spill && { spill }),
+    ...(style && { style }),
+    ...(note !== undefined && { note }),
+  };
+  return Object.keys(cell).length > 2 ? cell : undefined;
+}
+
+/** Formulas that were filled down share one text, kept where it was written: the others name it by its id. */
+function formulaReader(sheet: Partial<IWorksheetData>) {
+  const written = new Map<string, { row: number; column: number; formula: string }>();
+  for (const [row, column, { f, si }] of entries(sheet.cellData)) {
+    if (f && si) written.set(si, { row, column, formula: f });
+  }
+  const lexer = new LexerTreeBuilder();
+  return (row: number, column: number, { f, si }: ICellData): string | undefined => {
+    if (f) return f;
+    const source = si ? written.get(si) : undefined;
+    return source && lexer.moveFormulaRefOffset(source.formula, column - source.column, row - source.row);
+  };
+}
+
+/** Puts in the sizes of today and the spilled values. */
+function addSpills(cells: Map<string, Cell>, spills: Spills, sheet: string): void {
+  for (const [key, cell] of cells) {
+    const { spill: _, ...rest } = cell;
+    if (cell.formula === undefined) continue;
+    const size = spills.sizeAt(sheet, cell.row, cell.column) ?? { rows: 1, columns: 1 };
+    // A formula that may spill stays one, also while its answer is a single value.
+    const spill = size.rows > 1 || size.columns > 1 || cell.spill ? size : undefined;
+    cells.set(key, spill ? { ...rest, spill } : rest);
+  }
+  for (const { row, column, cell: data } of spills.cells(sheet)) {
+    const key = `${row},${column}`;
+    const cell = cells.get(key);
+    const value = constantOf(data);
+    if (cell?.formula === undefined && value !== undefined) cells.set(key, { ...cell, row, column, value });
+  }
+}
+
+function* entries(cellData: IWorksheetData["cellData"] = {}): Generator<[number, number, ICellData]> {
+  for (const [row, cells] of Object.entries(cellData)) {
+    for (const [column, data] of Object.entries(cells ?? {})) {
+      if (data) yield [Number(row), Number(column), data as ICellData];
+    }
+  }
+}
+
+const rangeOf = ({ row, column, rows, columns }: Area): IRange => ({
+  startRow: row,
+  startColumn: column,
+  endRow: row + rows - 1,
+  endColumn: column + columns - 1,
+});
+
+const areaOfRange = ({ startRow, startColumn, endRow, endColumn }: IRange): Area => ({
+  row: startRow,
+  column: startColumn,
+  rows: endRow - startRow + 1,
+  columns: endColumn - startColumn + 1,
+});
+
+// The engine counts pixels: a character is 7 of them, a point four thirds. Rounding loses a little,
+// so the exact size goes along, and holds until someone drags the column or row to another.
+const pixelsOfCharacters = (width: number): number => Math.round(width * 7);
+const pixelsOfPoints = (height: number): number => Math.round((height * 4) / 3);
+
+const columnDataOf = (width: number): Partial<IColumnData> => ({ w: pixelsOfCharacters(width), custom: { width } });
+const rowDataOf = (height: number): Partial<IRowData> => ({ h: pixelsOfPoints(height), ia: 0, custom: { height } });
+
+function characters({ w, custom }: Partial<IColumnData>): number | undefined {
+  if (w === undefined) return undefined;
+  const exact = custom?.width as number | undefined;
+  return exact !== undefined && pixelsOfCharacters(exact) === w ? exact : w / 7;
+}
+
+function points({ h, custom }: Partial<IRowData>): number | undefined {
+  if (h === undefined) return undefined;
+  const exact = custom?.height as number | undefined;
+  return exact !== undefined && pixelsOfPoints(exact) === h ? exact : (h * 3) / 4;
+}
+
+function mapValues<From, To>(
+  values: { readonly [key: number]: From },
+  change: (value: From) => To | undefined,
+): Record<number, To> {
+  const changed: Record<number, To> = {};
+  for (const [key, value] of Object.entries(values)) {
+    const result = change(value as From);
+    if (result !== undefined) changed[Number(key)] = result;
+  }
+  return changed;
+}

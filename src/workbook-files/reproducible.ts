@@ -1,0 +1,25 @@
+import JSZip from "jszip";
+
+/**
+ * Stands for an empty text while a file is written: the library writes an empty cached result as the number 0. A
+ * private-use character, which no text of a workbook holds.
+ */
+export const emptyText = "\uE07A";
+
+/** The file's own clock: any moment does, as long as it is always the same. */
+const writtenAt = "2020-01-01T00:00:00Z";
+
+/**
+ * The same file without the moment of its writing, so that a rebuilt workbook is equal byte for byte, and with
+ * empty texts in place of what stood for them.
+ */
+export async function reproducible(file: Uint8Array): Promise<Uint8Array> {
+  const given = await JSZip.loadAsync(file);
+  const rewritten = new JSZip();
+  for (const [path, part] of Object.entries(given.files)) {
+    const text = (await part.async("string")).replaceAll(emptyText, "");
+    const content = path === "docProps/core.xml" ? text.replace(/\d{4}-\d\d-\d\dT[\d:]+Z/g, writtenAt) : text;
+    rewritten.file(path, content, { date: new Date(writtenAt), createFolders: false });
+  }
+  return rewritten.generateAsync({ type: "uint8array", compression: "DEFLATE" });
+}

@@ -1,0 +1,140 @@
+import ExcelJS from "exceljs";
+import { beforeAll, describe, expect, it } from "vitest";
+import { readWorkbook } from "../../src/workbook-files/read-workbook";
+import type { Cell, Workbook } from "../../src/workbook-files/workbook";
+import { writeWorkbook } from "../../src/workbook-files/write-workbook";
+
+const written: Workbook = {
+  name: "Round trip",
+  sheets: [
+    {
+      name: "Lot",
+      cells: [
+        {
+          row: 0,
+          column: 0,
+          value: "Fresh leaf",
+          style: { bold: true, size: 14, fill: "#e8f0e4" },
+          note: "Two\nlines.",
+        },
+        { row: 0, column: 1, value: 912.5, style: { format: "0.0", border: "thin", align: "right" } },
+        { row: 1, column: 0, value: "Moisture", style: { italic: true, color: "#335544", wrap: true } },
+        { row: 1, column: 1, value: 0.74, style: { format: "0.0%", border: "bottom" } },
+        { row: 2, column: 1, formula: "=TEA.DRYMATTER(B1,B2)", value: 237.25 },
+        { row: 3, column: 1, formula: '=IF(B9="","",B9)', value: "" },
+        { row: 4, column: 1, formula: "=NA()", value: "#N/A" },
+        { row: 5, column: 1, formula: "=B1>B2", value: true },
+        { row: 6, column: 0, formula: "=TEA.DRYMATTER({600;300},B2)", value: 156, spill: { rows: 2, columns: 1 } },
+        { row: 7, column: 0, value: 78 },
+        { row: 8, column: 0, value: "across", style: { align: "center" } },
+        {
+          row: 9,
+          column: 0,
+          formula: '=LET(x,B1,"TEA.DRYMATTER("&SUM(FILTER(B1:B3,B1:B3>x)))',
+          value: "TEA.DRYMATTER(0",
+          spill: { rows: 1, columns: 1 },
+        },
+        { row: 10, column: 0, value: 0.25, style: { format: "hh:mm" } },
+        { row: 11, column: 0, value: "0012" },
+        { row: 12, column: 0, value: false },
+      ],
+      columnWidths: { 0: 30, 1: 12 },
+      rowHeights: { 8: 33 },
+      merges: [{ row: 8, column: 0, rows: 1, columns: 2 }],
+      frozenRows: 1,
+      page: {
+        paper: "A5",
+        landscape: true,
+        fitToOnePageWide: true,
+        footer: "&LRound trip",
+        printArea: { row: 0, column: 0, rows: 9, columns: 2 },
+      },
+    },
+    { name: "Empty", cells: [], columnWidths: {}, rowHeights: {}, merges: [] },
+  ],
+};
+
+describe("a workbook that was written and read again", () => {
+  let read: Workbook;
+
+  beforeAll(async () => {
+    read = await readWorkbook(await writeWorkbook(written));
+  });
+
+  it("has the same name and sheets", () => {
+    expect(read.name).toBe("Round trip");
+    expect(read.sheets.map(({ name }) => name)).toEqual(["Lot", "Empty"]);
+  });
+
+  it.each(written.sheets[0]?.cells.map((cell) => ({ place: `row ${cell.row}, column ${cell.column}`, cell })) ?? [])(
+    "has the same cell at $place",
+    ({ cell }) => {
+      const found = read.sheets[0]?.cells.find(({ row, column }) => row === cell.row && column === cell.column);
+      expect(found).toEqual(cell);
+    },
+  );
+
+  it("has no other cells", () => {
+    expect(read.sheets[0]?.cells).toHaveLength(written.sheets[0]?.cells.length ?? 0);
+    expect(read.sheets[1]?.cells).toEqual([]);
+  });
+
+  it("has the same widths, heights, merges, frozen rows and page", () => {
+    const { cells: _, ...sheet } = read.sheets[0] as Workbook["sheets"][number];
+    const { cells: __, ...expected } = written.sheets[0] as Workbook["sheets"][number];
+    expect(sheet).toEqual(expected);
+  });
+});
+
+describe("a workbook from elsewhere", () => {
+  const cells = new Map<string, Cell>();
+
+  beforeAll(async () => {
+    const file = new ExcelJS.Workbook();
+    const sheet = file.addWorksheet("Book");
+    sheet.getCell("A1").value = new Date(Date.UTC(2024, 3, 5, 6));
+    sheet.getCell("A2").value = { richText: [{ text: "spring " }, { text: "leaf", font: { bold: true } }] };
+    sheet.getCell("A3").value = { text: "the pan", hyperlink: "https://example.org" };
+    sheet.getCell("A4").value = { formula: "_xlfn._xlws.SORT(B1:B3)", result: 3 };
+    sheet.getCell("B1").value = { formula: "A1*2", result: 4 };
+    sheet.getCell("B2").value = { sharedFormula: "B1", result: 6 };
+    sheet.getCell("C1").value = { formula: "1/0", result: { error: "#DIV/0!" } };
+    sheet.getCell("C2").font = { bold: true };
+    sheet.getCell("C2").note = "turned late";
+    const bytes = new Uint8Array(await file.xlsx.writeBuffer());
+    for (const cell of (await readWorkbook(bytes)).sheets[0]?.cells ?? [])
+      cells.set(`${cell.row},${cell.column}`, cell);
+  });
+
+  it("gives a date as the day that the spreadsheet counts", () => {
+    // 5 April 2024 is day 45387: 45292 is 1 January 2024, then 31 + 29 + 31 + 4 days. Six o'clock is a quarter.
+    expect(cells.get("0,0")?.value).toBe(45387.25);
+  });
+
+  it("gives formatted text and links as text", () => {
+    expect(cells.get("1,0")?.value).toBe("spring leaf");
+    expect(cells.get("2,0")?.value).toBe("the pan");
+  });
+
+  it("gives formulas as a cell shows them, those that share a text included", () => {
+    expect(cells.get("3,0")?.formula).toBe("=SORT(B1:B3)");
+    expect(cells.get("1,1")).toMatchObject({ formula: "=A2*2", value: 6 });
+  });
+
+  it("gives an error as its code and a note without a value", () => {
+    expect(cells.get("0,2")).toMatchObject({ formula: "=1/0", value: "#DIV/0!" });
+    expect(cells.get("1,2")).toEqual({ row: 1, column: 2, style: { bold: true }, note: "turned late" });
+  });
+
+  it("has no page set-up of its own making", async () => {
+    const file = new ExcelJS.Workbook();
+    file.addWorksheet("Book");
+    expect((await readWorkbook(new Uint8Array(await file.xlsx.writeBuffer()))).sheets[0]?.page).toBeUndefined();
+  });
+});
+
+it("says what it needs when the file is something else", async () => {
+  await expect(readWorkbook(new TextEncoder().encode("not a workbook"))).rejects.toThrow(
+    "the file must be an .xlsx workbook; it could not be read as one",
+  );
+});
