@@ -56,7 +56,7 @@ function readBook(columns: readonly Column[], given: readonly unknown[], values:
     if (list.length < rows) {
       throw must(parameter.name, `have as many rows as ${longest.parameter.name}`, `got ${list.length} and ${rows}`);
     }
-    values[place] = list.slice(0, rows);
+    values[place] = list.length === rows ? list : list.slice(0, rows);
   });
   return rows === 0;
 }
@@ -71,11 +71,13 @@ function asColumn({ parameter: { name } }: Column, given: unknown): BookColumn {
   return (grid[0] as readonly BookCell[]).map((cell) => [cell]);
 }
 
+/** Written out rather than asked of isBlank: a whole column has a million cells. */
 function filledLength(list: BookColumn, zeroIsBlank: boolean): number {
   let length = list.length;
   for (; length > 0; length -= 1) {
     const cell = list[length - 1]?.[0];
-    if (!isBlank(cell) && !(zeroIsBlank && cell === 0)) break;
+    const cellIsBlank = cell === null || cell === undefined || cell === "" || (zeroIsBlank && cell === 0);
+    if (!cellIsBlank) break;
   }
   return length;
 }

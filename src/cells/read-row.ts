@@ -21,19 +21,21 @@ export type RowReader = (
 export function rowReader(parameters: readonly Parameter[]): RowReader {
   const places = parameters.flatMap((parameter, place) => (parameter.takes === "cell" ? [place] : []));
   const readers = places.map((place) => cellReader(parameters[place] as Parameter));
+  // Typed arrays keep the bounds of every cell's path as bare doubles.
+  const lows = Float64Array.from(readers, ({ low }) => low);
+  const highs = Float64Array.from(readers, ({ high }) => high);
 
   return (given, row, column, values) => {
     let hurdle: Hurdle | undefined;
     let blankSetting: Parameter | undefined;
     for (let index = 0; index < places.length; index += 1) {
       const place = places[index] as number;
-      const { read, low, high } = readers[index] as CellReader;
       const cell = cellAt(given[place], row, column);
-      if (typeof cell === "number" && cell >= low && cell <= high) {
+      if (typeof cell === "number" && cell >= (lows[index] as number) && cell <= (highs[index] as number)) {
         values[place] = cell;
         continue;
       }
-      const value = read(cell);
+      const value = (readers[index] as CellReader).read(cell);
       if (value instanceof CellError) return value;
       if (value instanceof DomainError) {
         if (!(hurdle instanceof DomainError)) hurdle = value;

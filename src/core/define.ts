@@ -41,7 +41,7 @@ export type BookCell = number | string | boolean | null | undefined | SheetError
 
 /**
  * A column of a book as a host hands it over, rows of one cell each: a book may have a million rows, and copying them
- * costs more than adding them up.
+ * costs more than adding them up. They are never changed once handed over.
  */
 export type BookColumn = readonly (readonly BookCell[])[];
 

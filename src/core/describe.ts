@@ -37,13 +37,13 @@ export function rowsOf(gives: Expected): readonly (readonly (number | string)[])
 /** A plain number as a page shows it: ten significant digits at most. */
 export const shownNumber = (value: number): string => String(Number(value.toPrecision(10)));
 
-/** What a blank in this place does, and what stands in for an argument that is left out. */
+/** What a blank in this place does, or an argument that is left out. */
 export function whenBlank(parameter: Parameter): string {
   if (!parameter.optional) return parameter.blank === "waits" ? "the answer waits" : "refused";
   const { fallback } = parameter;
-  if (fallback === undefined) return "optional: nothing";
-  if (typeof fallback === "boolean") return `optional: ${fallback ? "TRUE" : "FALSE"}`;
-  return `optional: ${typeof fallback === "string" ? `"${fallback}"` : shownNumber(fallback)}`;
+  if (fallback === undefined) return "allowed";
+  if (typeof fallback === "boolean") return `counts as ${fallback ? "TRUE" : "FALSE"}`;
+  return `counts as ${typeof fallback === "string" ? `"${fallback}"` : shownNumber(fallback)}`;
 }
 
 /** What may stand in this place: one cell or a list, and its bounds. */

@@ -95,7 +95,7 @@ function executor(spec: FunctionSpec, errors: ErrorMessages): new (name: string)
 function argument(value: BaseValueObject, isTypedNumber: (text: string) => boolean): unknown {
   const constant = (single: Nullable<BaseValueObject>): CellValue | null => {
     const given = constantOf(single);
-    return typeof given === "string" && isTypedNumber(given) ? Number(given) : given;
+    return typeof given === "string" && isNumeric(given) && isTypedNumber(given) ? Number(given) : given;
   };
   return value.isArray() ? value.getArrayValue().map((row) => row.map((cell) => constant(cell))) : constant(value);
 }
@@ -108,10 +108,11 @@ function constantOf(value: Nullable<BaseValueObject>): CellValue | null {
   return new CellError(error.getErrorType(), error.getErrorContent());
 }
 
+const isNumeric = (text: string): boolean => text.trim() !== "" && Number.isFinite(Number(text));
+
 /** Whether the formula has this text as a number of its own: not in quotes, and not as part of another word. */
 function hasNumber(formula: string, text: string): boolean {
   const number = text.trim();
-  if (number === "" || !Number.isFinite(Number(number))) return false;
   const unquoted = formula.replace(/"(?:[^"]|"")*"/g, '""');
   return new RegExp(`(?<![\\w.])${number.replace(/[.+]/g, "\\$&")}(?![\\w.])`).test(unquoted);
 }

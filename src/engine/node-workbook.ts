@@ -25,6 +25,9 @@ export interface NodeWorkbook {
   close(): void;
 }
 
+/** How many workbooks this process has opened: each needs an id of its own. */
+let opened = 0;
+
 export function openInNode(workbook: Workbook): NodeWorkbook {
   const errors = new ErrorMessages();
   const univer = new Univer({
@@ -44,7 +47,7 @@ export function openInNode(workbook: Workbook): NodeWorkbook {
     else univer.registerPlugin(plugin);
   }
   const api = FUniver.newAPI(univer);
-  const book = api.createWorkbook(snapshotOf(workbook));
+  const book = api.createWorkbook(snapshotOf(workbook, `workbook-${++opened}`));
   const formulas = api.getFormula();
   const spills = spillsOf(univer.__getInjector(), book.getId());
 
@@ -61,12 +64,19 @@ export function openInNode(workbook: Workbook): NodeWorkbook {
     return data ? constantOf(data) : undefined;
   };
 
+  const calculateOnce = async () => {
+    // Asked for beforehand: after the end, the engine would wait half a second for another calculation to begin.
+    const applied = formulas.onCalculationResultApplied();
+    formulas.executeCalculation();
+    await applied;
+  };
+
   return {
     async calculate() {
-      // Asked for beforehand: after the end, the engine would wait half a second for another calculation to begin.
-      const applied = formulas.onCalculationResultApplied();
-      formulas.executeCalculation();
-      await applied;
+      // What depends on a spill sees the size that it had before: once more when a size has changed.
+      const before = spills.sizes();
+      await calculateOnce();
+      if (spills.sizes() !== before) await calculateOnce();
       errors.settle(rawValue);
     },
     value(sheetName, address) {

@@ -1,6 +1,6 @@
 /**
- * A workbook as the engine loads and saves it. What the engine has no place for (notes, page set-up, the size of a
- * spill, exact widths and heights) is kept in the `custom` fields that it leaves to its users.
+ * A workbook as the engine loads and saves it. What the engine has no place for (notes, page set-up, tables, charts,
+ * the size of a spill, exact widths and heights) is kept in the `custom` fields that it leaves to its users.
  */
 import {
   CellValueType,
@@ -26,11 +26,12 @@ const spareColumns = 5;
 
 const engineVersion = "0.25.1";
 
-export function snapshotOf(workbook: Workbook): IWorkbookData {
+/** `id`: engines of one process share what they know of ranges by it, so that two open workbooks need two. */
+export function snapshotOf(workbook: Workbook, id = "workbook"): IWorkbookData {
   const styles = new StyleTable();
   const sheets = workbook.sheets.map((sheet, index) => worksheetOf(sheet, sheetId(index), styles));
   return {
-    id: "workbook",
+    id,
     name: workbook.name,
     appVersion: engineVersion,
     locale: LocaleType.EN_US,
@@ -97,9 +98,12 @@ function worksheetOf(sheet: Sheet, id: string, styles: StyleTable): Partial<IWor
     ...(sheet.frozenRows && {
       freeze: { xSplit: 0, ySplit: sheet.frozenRows, startRow: sheet.frozenRows, startColumn: 0 },
     }),
-    ...(sheet.page && { custom: { page: sheet.page } }),
+    custom: { page: sheet.page, tables: sheet.tables, charts: sheet.charts } satisfies Kept,
   };
 }
+
+/** What a sheet has that the engine does not. Areas stay where they are when someone puts in rows or columns. */
+type Kept = Pick<Sheet, "page" | "tables" | "charts">;
 
 /** A value that stands where a formula spills would block the spill. */
 function spilledPlaces(cells: readonly Cell[]): (cell: Cell) => boolean {
@@ -154,7 +158,7 @@ function sheetOf(
     if (cell) cells.set(`${row},${column}`, cell);
   }
   if (spills) addSpills(cells, spills, id);
-  const page = sheet.custom?.page as Sheet["page"];
+  const { page, tables, charts } = (sheet.custom ?? {}) as Kept;
   const frozenRows = sheet.freeze?.ySplit;
   return {
     name: sheet.name ?? id,
@@ -164,6 +168,8 @@ function sheetOf(
     merges: (sheet.mergeData ?? []).map(areaOfRange),
     ...(frozenRows && { frozenRows }),
     ...(page && { page }),
+    ...(tables && { tables }),
+    ...(charts && { charts }),
   };
 }
 

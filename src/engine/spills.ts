@@ -5,6 +5,8 @@ import { FormulaDataModel } from "@univerjs/engine-formula";
 export interface Spills {
   /** The size of the answer of the formula in a cell; undefined where nothing spills. */
   sizeAt(sheet: string, row: number, column: number): { rows: number; columns: number } | undefined;
+  /** All sizes in one text, to see whether any has changed. */
+  sizes(): string;
   /** The spilled cell in a place; undefined where nothing was spilled. */
   cellAt(sheet: string, row: number, column: number): ICellData | undefined;
   /** The spilled cells of a sheet, the formula's own cell among them. */
@@ -20,6 +22,7 @@ export function spillsOf(injector: Injector, workbookId: string): Spills {
       if (!range) return undefined;
       return { rows: range.endRow - range.startRow + 1, columns: range.endColumn - range.startColumn + 1 };
     },
+    sizes: () => JSON.stringify(model.getArrayFormulaRange()[workbookId] ?? {}),
     cellAt(sheet, row, column) {
       return model.getArrayFormulaCellData()[workbookId]?.[sheet]?.[row]?.[column] ?? undefined;
     },

@@ -1,7 +1,18 @@
 import ExcelJS from "exceljs";
 import { areaOf } from "./addresses";
 import { fromFileFormula } from "./formula-names";
-import { type Area, type Cell, type PageSetup, type Sheet, type Style, usualFont, type Workbook } from "./workbook";
+import { readCharts } from "./read-charts";
+import {
+  type Area,
+  type Cell,
+  type Chart,
+  type PageSetup,
+  type Sheet,
+  type Style,
+  type Table,
+  usualFont,
+  type Workbook,
+} from "./workbook";
 
 /** The workbook in the bytes of an .xlsx file, with the cached results of its formulas. */
 export async function readWorkbook(bytes: Uint8Array): Promise<Workbook> {
@@ -12,10 +23,11 @@ export async function readWorkbook(bytes: Uint8Array): Promise<Workbook> {
   } catch (problem) {
     throw new Error("the file must be an .xlsx workbook; it could not be read as one", { cause: problem });
   }
+  const charts = await readCharts(bytes);
   const firstDay = file.properties.date1904 ? firstDay1904 : firstDay1900;
   return {
     name: file.title || "Workbook",
-    sheets: file.worksheets.map((sheet) => sheetOf(sheet, firstDay)),
+    sheets: file.worksheets.map((sheet) => sheetOf(sheet, firstDay, charts.get(sheet.name) ?? [])),
   };
 }
 
@@ -24,7 +36,7 @@ const firstDay1900 = Date.UTC(1899, 11, 30);
 const firstDay1904 = Date.UTC(1904, 0, 1);
 const dayLength = 24 * 60 * 60 * 1000;
 
-function sheetOf(sheet: ExcelJS.Worksheet, firstDay: number): Sheet {
+function sheetOf(sheet: ExcelJS.Worksheet, firstDay: number, charts: readonly Chart[]): Sheet {
   const cells: Cell[] = [];
   const rowHeights: Record<number, number> = {};
   sheet.eachRow({ includeEmpty: true }, (row, number) => {
@@ -42,6 +54,7 @@ function sheetOf(sheet: ExcelJS.Worksheet, firstDay: number): Sheet {
   const view = (sheet.views as ExcelJS.WorksheetView[] | null)?.[0];
   const frozenRows = view?.state === "frozen" ? view.ySplit : undefined;
   const page = pageOf(sheet);
+  const tables = tablesOf(sheet);
   return {
     name: sheet.name,
     cells,
@@ -50,7 +63,18 @@ function sheetOf(sheet: ExcelJS.Worksheet, firstDay: number): Sheet {
     merges: sheet.model.merges.map(areaOf),
     ...(frozenRows && { frozenRows }),
     ...(page && { page }),
+    ...(tables.length > 0 && { tables }),
+    ...(charts.length > 0 && { charts }),
   };
+}
+
+/** A row of totals under a table stays as cells, without being part of it. */
+function tablesOf(sheet: ExcelJS.Worksheet): Table[] {
+  const found = sheet.getTables() as unknown as readonly { table: { name: string; tableRef: string; totalsRow?: boolean } }[];
+  return found.map(({ table: { name, tableRef, totalsRow } }) => {
+    const area = areaOf(tableRef);
+    return { name, area: totalsRow ? { ...area, rows: area.rows - 1 } : area };
+  });
 }
 
 function cellOf(cell: ExcelJS.Cell, firstDay: number): Cell | undefined {
@@ -131,12 +155,14 @@ function pageOf({ pageSetup, headerFooter }: ExcelJS.Worksheet): PageSetup | und
   const landscape = pageSetup.orientation === "landscape";
   const fitToOnePageWide = pageSetup.fitToPage === true && pageSetup.fitToWidth === 1;
   const printArea = pageSetup.printArea as string | undefined;
-  if (!paper && !footer && !landscape && !fitToOnePageWide && !printArea) return undefined;
+  const repeatedRow = Number((pageSetup.printTitlesRow as string | undefined)?.split(":")[0] ?? 0);
+  if (!paper && !footer && !landscape && !fitToOnePageWide && !printArea && !repeatedRow) return undefined;
   return {
     paper: paper ?? "A4",
     landscape,
     fitToOnePageWide,
     ...(footer && { footer }),
     ...(printArea && { printArea: areaOf(printArea.split("&&")[0] ?? printArea) }),
+    ...(repeatedRow && { repeatedRow: repeatedRow - 1 }),
   };
 }

@@ -18,8 +18,13 @@ export async function reproducible(file: Uint8Array): Promise<Uint8Array> {
   const rewritten = new JSZip();
   for (const [path, part] of Object.entries(given.files)) {
     const text = (await part.async("string")).replaceAll(emptyText, "");
-    const content = path === "docProps/core.xml" ? text.replace(/\d{4}-\d\d-\d\dT[\d:]+Z/g, writtenAt) : text;
+    const timeless = path === "docProps/core.xml" ? text.replace(/\d{4}-\d\d-\d\dT[\d:]+Z/g, writtenAt) : text;
+    const content = path.startsWith("xl/charts/") ? inOrder(timeless) : timeless;
     rewritten.file(path, content, { date: new Date(writtenAt), createFolders: false });
   }
   return rewritten.generateAsync({ type: "uint8array", compression: "DEFLATE" });
 }
+
+/** The library writes the dots of a series before its line; the file format wants the line first. */
+const inOrder = (chart: string): string =>
+  chart.replace(/(<c:marker>(?:(?!<\/c:marker>).)*<\/c:marker>)(<c:spPr>.*?<\/c:spPr>)/g, "$2$1");

@@ -17,6 +17,8 @@ export interface Sheet {
   readonly merges: readonly Area[];
   readonly frozenRows?: number;
   readonly page?: PageSetup;
+  readonly tables?: readonly Table[];
+  readonly charts?: readonly Chart[];
 }
 
 export interface Area {
@@ -63,4 +65,42 @@ export interface PageSetup {
   readonly footer?: string;
   /** The part that prints; absent, everything does. */
   readonly printArea?: Area;
+  /** A row of headings that is printed again at the top of every page. */
+  readonly repeatedRow?: number;
+}
+
+/** A worksheet table. The first row of its area holds the headings, each a text that no other has. */
+export interface Table {
+  /** No sheet has another table of this name. */
+  readonly name: string;
+  readonly area: Area;
+}
+
+/** Columns stand over names; dots stand where two numbers meet. */
+export interface Chart {
+  readonly kind: "columns" | "dots";
+  readonly title: string;
+  /** What it shows, for those who cannot see it. */
+  readonly description: string;
+  /** The cells that it lies over. */
+  readonly area: Area;
+  readonly series: readonly ChartSeries[];
+  readonly across: ChartAxis;
+  readonly up: ChartAxis;
+}
+
+/** Ranges are written as in a formula, `Lots!$B$6:$B$90`. */
+export interface ChartSeries {
+  readonly name: string;
+  readonly across: string;
+  readonly up: string;
+  readonly color: string;
+}
+
+export interface ChartAxis {
+  readonly title: string;
+  readonly format?: string;
+  /** Where the axis begins and ends; absent, whoever draws the chart chooses. */
+  readonly least?: number;
+  readonly most?: number;
 }

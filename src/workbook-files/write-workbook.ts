@@ -2,7 +2,10 @@ import type * as Library from "wasm-xlsxwriter";
 import { toFileFormula } from "./formula-names";
 import { emptyText, reproducible } from "./reproducible";
 import { type SpreadsheetWriter, spreadsheetWriter } from "./spreadsheet-writer";
+import { defaultColumnPixels, defaultRowPixels, pixelsOfCharacters } from "./sizes";
 import { type Area, type Cell, type PageSetup, type Sheet, type Style, usualFont, type Workbook } from "./workbook";
+import { writeChart } from "./write-charts";
+import { writeTable } from "./write-tables";
 
 /**
  * The workbook as the bytes of an .xlsx file, with live formulas and their cached results. The same workbook gives
@@ -18,11 +21,6 @@ export async function writeWorkbook(workbook: Workbook): Promise<Uint8Array> {
   return reproducible(file.saveToBufferSync());
 }
 
-/** A digit of the font below: what a character of width means. */
-const pixelsPerCharacter = 7;
-const defaultRowPixels = 20;
-const defaultColumnPixels = 64;
-
 /** Office suites everywhere have this font or one of the same widths, so that a page breaks alike in all of them. */
 const plainFormat = (writer: SpreadsheetWriter): Library.Format =>
   new writer.Format().setFontName(usualFont.name).setFontSize(usualFont.size);
@@ -32,7 +30,7 @@ type FormatOf = (style: Style | undefined) => Library.Format;
 function writeSheet(writer: SpreadsheetWriter, target: Library.Worksheet, sheet: Sheet, formatOf: FormatOf): void {
   for (const [column, width] of Object.entries(sheet.columnWidths)) {
     // Set in pixels, since the library adds the cell's padding to a width in characters and readers do not take it off.
-    target.setColumnWidthPixels(Number(column), Math.round(width * pixelsPerCharacter));
+    target.setColumnWidthPixels(Number(column), pixelsOfCharacters(width));
   }
   for (const [row, height] of Object.entries(sheet.rowHeights)) target.setRowHeight(Number(row), height);
   if (sheet.frozenRows) target.setFreezePanes(sheet.frozenRows, 0);
@@ -42,10 +40,13 @@ function writeSheet(writer: SpreadsheetWriter, target: Library.Worksheet, sheet:
     const format = formatOf(byPlace.get(`${row},${column}`)?.style);
     target.mergeRange(row, column, row + rows - 1, column + columns - 1, "", format);
   }
+  // A table writes its headings without a style: the cells go in after it.
+  for (const table of sheet.tables ?? []) writeTable(writer, target, sheet, table);
   // A formula that spills fills its whole area with zeros: the cached values go in after it.
   for (const cell of sheet.cells) if (cell.spill) writeFormula(writer, target, cell, formatOf);
   for (const cell of sheet.cells) if (!cell.spill) writeCell(writer, target, cell, formatOf);
   for (const { row, column, note } of sheet.cells) if (note) target.insertNote(row, column, noteOf(writer, note));
+  for (const chart of sheet.charts ?? []) writeChart(writer, target, sheet, chart);
 }
 
 function writeCell(writer: SpreadsheetWriter, target: Library.Worksheet, cell: Cell, formatOf: FormatOf): void {
@@ -91,6 +92,7 @@ function setUpPage(target: Library.Worksheet, page: PageSetup): void {
   if (page.fitToOnePageWide) target.setPrintFitToPages(1, 0);
   if (page.footer) target.setFooter(page.footer);
   if (page.printArea) target.setPrintArea(...corners(page.printArea));
+  if (page.repeatedRow !== undefined) target.setRepeatRows(page.repeatedRow, page.repeatedRow);
 }
 
 const corners = ({ row, column, rows, columns }: Area) => [row, column, row + rows - 1, column + columns - 1] as const;

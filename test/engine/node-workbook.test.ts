@@ -56,6 +56,31 @@ describe("a workbook in Node", () => {
     expect(book.size("Lot", "A4")).toEqual({ rows: 3, columns: 1 });
   });
 
+  it("follows a spill that shrinks in what depends on it", async () => {
+    book.set("Lot", "M1", "=TEA.DRYMATTER(N1:N3,0.5)");
+    book.set("Lot", "P1", "=COUNT(M1:M6)");
+    for (const row of [1, 2, 3]) book.set("Lot", `N${row}`, 100 * row);
+    await book.calculate();
+    expect(value("P1")).toBe(3);
+    book.set("Lot", "M1", "=TEA.DRYMATTER(N1:N2,0.5)");
+    await book.calculate();
+    expect(value("P1")).toBe(2);
+  });
+
+  it("keeps apart from another one that is open", async () => {
+    const sheet = { name: "Lot", columnWidths: {}, rowHeights: {}, merges: [] };
+    const cells: Cell[] = [
+      { row: 0, column: 0, value: 1000 },
+      { row: 0, column: 2, formula: "=SUM(A1:A9)" },
+    ];
+    const other = openInNode({ name: "Other", sheets: [{ ...sheet, cells }] });
+    await other.calculate();
+    await book.calculate();
+    expect(other.value("Lot", "C1")).toBe(1000);
+    expect(value("C1")).toBeCloseTo(143, 10);
+    other.close();
+  });
+
   it("gives a blank as undefined", () => {
     expect(value("K40")).toBeUndefined();
   });

@@ -11,7 +11,7 @@ import {
 } from "../define";
 import { share, text, weight, zLimit, zScore } from "../quantities";
 import { iglewiczHoaglin } from "../sources";
-import { cellIn, firstRow, isAmount, isGap, isOpen, lotNames, lotProblem, pastLots } from "./lots";
+import { firstRow, isAmount, isGap, isOpen, lotNames, lotProblem, pastLots } from "./lots";
 import { flagOf, outturnSpread, robustZ, usualLimit } from "./outturn-spread";
 
 /** The outturn of every lot of a book, how unusual it is among them, and the flag that LOTFLAG gives: a row for each. */
@@ -38,17 +38,19 @@ export const lotFlags = defineFunction({
     if (freshWeights.length === first) return "";
     const lots = pastLots(freshWeights, finishedWeights, lotNames, { withSwapped: true });
     const spread = outturnSpread(lots, lotNames.fresh);
-    return freshWeights.slice(first).map((_, index): Answer[] => {
-      const row = first + index;
-      const fresh = cellIn(freshWeights, row);
-      const finished = cellIn(finishedWeights, row);
+    const rows: Answer[][] = [];
+    for (let row = first; row < freshWeights.length; row += 1) {
+      const fresh = freshWeights[row]?.[0];
+      const finished = finishedWeights[row]?.[0];
       if (isAmount(fresh) && isAmount(finished)) {
         const z = robustZ(spread, fresh, finished);
-        return [finished / fresh, z, flagOf(z, fresh, finished, limit)];
+        rows.push([finished / fresh, z, flagOf(z, fresh, finished, limit)]);
+      } else {
+        const instead = isOpen(fresh, finished) || isGap(fresh, finished) ? "" : errorOf(fresh, finished, row);
+        rows.push([instead, instead, instead]);
       }
-      const instead = isOpen(fresh, finished) || isGap(fresh, finished) ? "" : errorOf(fresh, finished, row);
-      return [instead, instead, instead];
-    });
+    }
+    return rows;
   },
 });
 

@@ -80,8 +80,8 @@ export function pastLots(
   let leftOut = 0;
   let firstLeftOut: DomainError | undefined;
   for (let row = firstRow(freshWeights, finishedWeights); row < freshWeights.length; row += 1) {
-    const before = cellIn(freshWeights, row);
-    const after = cellIn(finishedWeights, row);
+    const before = freshWeights[row]?.[0];
+    const after = finishedWeights[row]?.[0];
     if (isAmount(before) && isAmount(after) && (withSwapped || after <= before)) {
       fresh.push(before);
       finished.push(after);

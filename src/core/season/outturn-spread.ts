@@ -29,7 +29,10 @@ export interface OutturnSpread {
 export function outturnSpread(lots: PastLots, argument: string): OutturnSpread {
   const count = lots.fresh.length;
   if (count < fewestLots) throw noAnswer(argument, `hold at least ${fewestLots} finished lots`, lotsFound(lots));
-  const logOutturns = Float64Array.from(lots.fresh, (fresh, lot) => Math.log((lots.finished[lot] as number) / fresh));
+  const logOutturns = new Float64Array(count);
+  for (let lot = 0; lot < count; lot += 1) {
+    logOutturns[lot] = Math.log((lots.finished[lot] as number) / (lots.fresh[lot] as number));
+  }
   const median = medianOf(logOutturns);
   const distances = logOutturns.map((logOutturn) => Math.abs(logOutturn - median));
   const medianDistance = medianOf(distances);

@@ -2,7 +2,7 @@ import type { BookCell, BookColumn } from "../define";
 import { type DomainError, mustBe } from "../errors";
 import { CompensatedSum } from "../numeric/compensated-sum";
 import { groupKey, isName } from "./group-areas";
-import { cellIn, firstRow, isAmount, isGap, isOpen, lotNames, lotProblem, withRow } from "./lots";
+import { firstRow, isGap, isOpen, lotNames, lotProblem, withRow } from "./lots";
 
 /** What lots add up to, those of a group or all of a season. Open lots and rows left out are only counted. */
 export class Totals {
@@ -38,28 +38,38 @@ export interface SeasonBook {
   readonly firstLeftOut: DomainError | undefined;
 }
 
-/** Adds a book up by groups. Nothing is allocated for a row that is a lot: there may be a million. */
+/**
+ * Adds a book up by groups. A book may have a million rows: for a row that is a lot, nothing is allocated and nothing
+ * of another module is asked, which costs more than the sum where modules are not joined into one script.
+ */
 export function seasonBook(groupCells: BookColumn, freshWeights: BookColumn, finishedWeights: BookColumn): SeasonBook {
   const known = new KnownGroups();
   const total = new Totals();
   let firstLeftOut: DomainError | undefined;
   for (let row = firstRow(freshWeights, finishedWeights); row < freshWeights.length; row += 1) {
-    const fresh = cellIn(freshWeights, row);
-    const finished = cellIn(finishedWeights, row);
-    if (isGap(fresh, finished)) continue;
-    const group = known.at(cellIn(groupCells, row));
-    if (group !== undefined && isAmount(fresh) && isAmount(finished) && finished <= fresh) {
+    const fresh = freshWeights[row]?.[0];
+    const finished = finishedWeights[row]?.[0];
+    const isLot =
+      typeof fresh === "number" &&
+      typeof finished === "number" &&
+      finished > 0 &&
+      finished <= fresh &&
+      fresh <= Number.MAX_VALUE;
+    if (!isLot && isGap(fresh, finished)) continue;
+    const name = groupCells[row]?.[0];
+    const group = known.at(name);
+    if (group === undefined) {
+      total.leftOut += 1;
+      firstLeftOut ??= withRow(mustBe("groups", "text or a number", name), row);
+    } else if (isLot) {
       group.lots += 1;
       group.fresh.add(fresh);
       group.finished.add(finished);
-    } else if (group !== undefined && isOpen(fresh, finished)) {
+    } else if (isOpen(fresh, finished)) {
       group.open += 1;
     } else {
-      (group ?? total).leftOut += 1;
-      firstLeftOut ??=
-        group === undefined
-          ? withRow(mustBe("groups", "text or a number", cellIn(groupCells, row)), row)
-          : lotProblem(fresh, finished, row, lotNames);
+      group.leftOut += 1;
+      firstLeftOut ??= lotProblem(fresh, finished, row, lotNames);
     }
   }
   const groups = known.inOrder();

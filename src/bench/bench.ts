@@ -1,0 +1,90 @@
+/**
+ * `npm run bench`: what the functions cost, as ratios to another way to the same answer, measured side by side in one
+ * run. `-- --json` gives the rows as data.
+ */
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { gzipSync } from "node:zlib";
+import { buildFunctions } from "../build/add-in";
+import { growthOfFit } from "./balance-fit";
+import { compareRowsOfCells, growthOfRows } from "./rows-of-cells";
+import { compareSeasonTable, compareWithWorksheetFormulas, growthOfSeason, seasonOnce } from "./season-table";
+import type { Comparison } from "./side-by-side";
+
+const counts = [1_000, 10_000, 100_000, 1_000_000];
+const stages = [5, 20, 100];
+
+/** Largest resident memory of a process that does this and nothing else, in megabytes. */
+function peakMemory(contestant: string): number {
+  const argument = [...process.execArgv, __filename, "--memory", contestant];
+  return Number(execFileSync(process.execPath, argument, { encoding: "utf8" })) / 1024;
+}
+
+async function functionsScriptSize(): Promise<number> {
+  const folder = mkdtempSync(join(tmpdir(), "tea-bench-"));
+  try {
+    await buildFunctions(folder);
+    return gzipSync(readFileSync(join(folder, "functions.js")), { level: 9 }).length;
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
+async function measure() {
+  const ratios: Comparison[] = [...compareRowsOfCells(), compareSeasonTable(), await compareWithWorksheetFormulas()];
+  return {
+    ratios,
+    peakMegabytes: {
+      cellsAlone: peakMemory("cells"),
+      withSeasonTable: peakMemory("ours"),
+      arquero: peakMemory("arquero"),
+    },
+    growth: {
+      rows: counts,
+      targetWeightNanosecondsPerRow: growthOfRows(counts),
+      seasonTableNanosecondsPerRow: growthOfSeason(counts),
+      stages,
+      balanceFitMilliseconds: growthOfFit(stages),
+    },
+    functionsScriptBytesGzip: await functionsScriptSize(),
+  };
+}
+
+type Measures = Awaited<ReturnType<typeof measure>>;
+
+function print({ ratios, peakMegabytes, growth, functionsScriptBytesGzip }: Measures): void {
+  const rows = ratios.map(({ what, ours, other, ratio, goal }) => ({
+    what,
+    ours: `${ours.milliseconds.toFixed(2)} ms, ${ours.name}`,
+    other: `${other.milliseconds.toFixed(2)} ms, ${other.name}`,
+    ratio: Number(ratio.toFixed(3)),
+    goal,
+  }));
+  console.table(rows);
+  const line = (values: readonly number[], digits: number) => values.map((value) => value.toFixed(digits)).join("  ");
+  console.log(`rows                                  ${growth.rows.join("  ")}`);
+  console.log(`TARGETWEIGHT on a range, ns a row     ${line(growth.targetWeightNanosecondsPerRow, 0)}`);
+  console.log(`SEASONTABLE, ns a row                 ${line(growth.seasonTableNanosecondsPerRow, 0)}`);
+  console.log(`stages                                ${growth.stages.join("  ")}`);
+  console.log(
+    `BALANCEFIT, ms a fit                  ${line(growth.balanceFitMilliseconds, 3)}  (goal: 20 stages under 5)`,
+  );
+  const { cellsAlone, withSeasonTable, arquero } = peakMegabytes;
+  console.log(
+    `peak memory of a million rows, MB     ${line([cellsAlone, withSeasonTable, arquero], 0)}  (cells alone, with SEASONTABLE, arquero)`,
+  );
+  console.log(`functions script, bytes gzip          ${functionsScriptBytesGzip}  (goal: at most 48,000)`);
+}
+
+const memoryOf = process.argv.indexOf("--memory");
+if (memoryOf > 0) {
+  seasonOnce(process.argv[memoryOf + 1] ?? "");
+  process.stdout.write(String(process.resourceUsage().maxRSS));
+} else {
+  measure().then((measures) => {
+    if (process.argv.includes("--json")) console.log(JSON.stringify(measures, null, 2));
+    else print(measures);
+  });
+}

@@ -1,0 +1,69 @@
+import { bind } from "../cells/bind";
+import { targetWeight } from "../core/targets/target-weight";
+import { column } from "./season-rows";
+import { type Comparison, sideBySide, timeOf } from "./side-by-side";
+
+const call = bind(targetWeight);
+const { calculate } = targetWeight;
+
+interface Readings {
+  readonly weights: number[][];
+  readonly moistures: number[][];
+  readonly targets: number[][];
+}
+
+function readings(count: number): Readings {
+  const rows = Array.from({ length: count }, (_, row) => row);
+  return {
+    weights: column(rows.map((row) => 280.5 + (row % 90))),
+    moistures: column(rows.map((row) => 0.7 + (row % 10) / 100)),
+    targets: column(rows.map((row) => 0.4 + (row % 9) / 100)),
+  };
+}
+
+/** The same cells and the same rows of answers, with nothing between them but the arithmetic. */
+function bareArithmetic({ weights, moistures, targets }: Readings): number[][] {
+  const answers: number[][] = [];
+  for (let row = 0; row < weights.length; row += 1) {
+    const weight = (weights[row] as number[])[0] as number;
+    const moisture = (moistures[row] as number[])[0] as number;
+    const target = (targets[row] as number[])[0] as number;
+    answers.push([calculate(weight, moisture, target)]);
+  }
+  return answers;
+}
+
+function oneByOne({ weights, moistures, targets }: Readings): unknown[] {
+  const answers: unknown[] = [];
+  for (let row = 0; row < weights.length; row += 1)
+    answers.push(call(weights[row]?.[0], moistures[row]?.[0], targets[row]?.[0]));
+  return answers;
+}
+
+export function compareRowsOfCells(): Comparison[] {
+  const tenThousand = readings(10_000);
+  const { weights, moistures, targets } = tenThousand;
+  const bare = { name: "bare arithmetic", run: () => bareArithmetic(tenThousand) };
+  const inOneCall = { name: "one call on a range", run: () => call(weights, moistures, targets) };
+  const inTenThousand = { name: "10,000 calls", run: () => oneByOne(tenThousand) };
+  // Hosts hold many functions: each of these has been called before, as in a filled workbook.
+  return [
+    sideBySide("TARGETWEIGHT cell by cell, 10,000 cells", inTenThousand, bare, "shown"),
+    sideBySide("TARGETWEIGHT on a range of 10,000 rows", inOneCall, bare, "at most 3"),
+    sideBySide("the range against the single calls", inOneCall, inTenThousand, "shown"),
+  ];
+}
+
+/** Nanoseconds for each row of one call. */
+export function growthOfRows(counts: readonly number[]): number[] {
+  return counts.map((count) => {
+    const { weights, moistures, targets } = readings(count);
+    const run = () => call(weights, moistures, targets);
+    return (steadyTime(run) / count) * 1e6;
+  });
+}
+
+export function steadyTime(run: () => unknown): number {
+  run();
+  return Math.min(...[0, 1, 2].map(() => timeOf(run)));
+}

@@ -1,0 +1,100 @@
+import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { dirname, join, resolve as resolvePath } from "node:path";
+import { fileURLToPath } from "node:url";
+import HtmlWebpackPlugin from "html-webpack-plugin";
+import webpack, { type Configuration } from "webpack";
+import { catalogue } from "../core/catalogue";
+import { asHtml } from "../generate/blocks";
+import { functionPages } from "../generate/function-pages";
+import { functionsJson } from "../generate/functions-json";
+import { plainLanguage, resolve, rulesInPlainLanguage, rulesWithStyleFiles } from "./webpack-rules";
+import { runWebpack } from "./workbook-page-build";
+
+const project = resolvePath(dirname(fileURLToPath(import.meta.url)), "../..");
+const source = (...path: string[]): string => join(project, "src", ...path);
+
+/** The address that manifest.xml at the root holds. */
+export const localOrigin = "https://localhost:3000";
+
+const officeHost = "https://appsforoffice.microsoft.com";
+
+/** What a page inside Excel may do: run its own scripts and Office.js, and nothing else. */
+const policy = [
+  "default-src 'none'",
+  `script-src 'self' ${officeHost}`,
+  "style-src 'self'",
+  "img-src 'self'",
+  `connect-src 'self' ${officeHost}`,
+  "base-uri 'none'",
+  "form-action 'none'",
+].join("; ");
+
+const page = (name: string): HtmlWebpackPlugin =>
+  new HtmlWebpackPlugin({
+    template: source("excel", `${name}.html`),
+    filename: `${name}.html`,
+    templateParameters: { policy },
+    minify: false,
+    scriptLoading: "defer",
+  });
+
+const shared: Configuration = {
+  mode: "production",
+  context: project,
+  resolve,
+  devtool: false,
+  performance: false,
+};
+
+/** The script that Excel loads before the first cell resolves: functions without their pages. */
+const functionsScript = (folder: string): Configuration => ({
+  ...shared,
+  target: ["web", plainLanguage],
+  entry: { functions: source("excel", "functions-page.ts") },
+  output: { path: folder, filename: "[name].js" },
+  module: { rules: rulesInPlainLanguage },
+  plugins: [
+    new webpack.NormalModuleReplacementPlugin(/^\.\/entry$/, source("core", "entry-without-page.ts")),
+    page("functions"),
+  ],
+});
+
+const paneScript = (folder: string): Configuration => ({
+  ...shared,
+  entry: { pane: source("excel", "pane-page.ts") },
+  output: { path: folder, filename: "[name].js", cssFilename: "[name].css" },
+  module: { rules: rulesWithStyleFiles },
+  experiments: { css: true },
+  plugins: [page("pane")],
+});
+
+/** The manifest with the addresses of another host. */
+export const manifestFor = (origin: string): string =>
+  readFileSync(join(project, "manifest.xml"), "utf8").replaceAll(localOrigin, origin);
+
+/** The functions script with its page alone. */
+export const buildFunctions = (folder: string): Promise<void> => runWebpack(functionsScript(folder));
+
+/** The task pane's page alone. */
+export const buildPane = (folder: string, optimization: Configuration["optimization"] = {}): Promise<void> =>
+  runWebpack({ ...paneScript(folder), optimization });
+
+/** Writes everything that Excel loads from `origin`, and the pages of the functions, into a folder of its own. */
+export async function buildAddIn({ origin, folder }: { origin: string; folder: string }): Promise<void> {
+  rmSync(folder, { recursive: true, force: true });
+  const docs = join(folder, "docs", "functions");
+  mkdirSync(docs, { recursive: true });
+  await buildFunctions(folder);
+  await buildPane(folder);
+
+  writeFileSync(join(folder, "functions.json"), JSON.stringify(functionsJson(catalogue, origin), null, 1));
+  writeFileSync(join(folder, "manifest.xml"), manifestFor(origin));
+  for (const functionPage of functionPages(catalogue)) {
+    writeFileSync(join(docs, `${functionPage.name}.html`), asHtml(functionPage));
+  }
+  cpSync(source("generate", "page.css"), join(docs, "page.css"));
+  cpSync(join(project, "LICENSE"), join(folder, "LICENSE"));
+  for (const icon of readdirSync(source("excel", "icons")).filter((name) => name.endsWith(".png"))) {
+    cpSync(source("excel", "icons", icon), join(folder, "icons", icon));
+  }
+}

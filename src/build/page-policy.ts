@@ -1,0 +1,14 @@
+/**
+ * What the workbook page may do, as a Content-Security-Policy: run its own scripts, compile the part that writes
+ * .xlsx files, and fetch nothing from elsewhere. Styles are set on elements by the grid, so they may be inline.
+ */
+export const pagePolicy = [
+  "default-src 'none'",
+  "script-src 'self' 'wasm-unsafe-eval'",
+  "style-src 'self' 'unsafe-inline'",
+  "img-src 'self' data: blob:",
+  "font-src 'self' data:",
+  "connect-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join("; ");

@@ -1,0 +1,71 @@
+/** A page as a list of blocks, written as Markdown for readers of the repository and as HTML for a host. */
+export type Block =
+  | { readonly heading: string; readonly level: 1 | 2 }
+  | { readonly paragraph: string }
+  | { readonly code: string }
+  | { readonly list: readonly string[] }
+  | { readonly links: readonly { readonly text: string; readonly page: string; readonly after: string }[] }
+  | { readonly table: readonly string[]; readonly rows: readonly (readonly string[])[] };
+
+export interface Page {
+  /** The name of its file, without the ending. */
+  readonly name: string;
+  readonly title: string;
+  readonly blocks: readonly Block[];
+}
+
+/** Text that Markdown would read as markup. */
+const plain = (text: string): string => text.replaceAll(/([\\`*_<>[\]])/g, "\\$1");
+const tableCell = (text: string): string => plain(text).replaceAll("|", "\\|");
+
+function blockAsMarkdown(block: Block): string {
+  if ("heading" in block) return `${"#".repeat(block.level)} ${plain(block.heading)}`;
+  if ("paragraph" in block) return plain(block.paragraph);
+  if ("code" in block) return `\`\`\`\n${block.code}\n\`\`\``;
+  if ("list" in block) return block.list.map((item) => `- ${plain(item)}`).join("\n");
+  if ("links" in block) {
+    return block.links.map(({ text, page, after }) => `- [${plain(text)}](${page}.md)${plain(after)}`).join("\n");
+  }
+  const rows = block.rows.map((row) => `| ${row.map(tableCell).join(" | ")} |`);
+  return [`| ${block.table.map(tableCell).join(" | ")} |`, `|${" --- |".repeat(block.table.length)}`, ...rows].join(
+    "\n",
+  );
+}
+
+export const asMarkdown = ({ blocks }: Page): string => `${blocks.map(blockAsMarkdown).join("\n\n")}\n`;
+
+const entities: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
+const escaped = (text: string): string => text.replaceAll(/[&<>"]/g, (letter) => entities[letter] ?? letter);
+const tagged = (tag: string, text: string): string => `<${tag}>${escaped(text)}</${tag}>`;
+
+function blockAsHtml(block: Block): string {
+  if ("heading" in block) return tagged(`h${block.level}`, block.heading);
+  if ("paragraph" in block) return tagged("p", block.paragraph);
+  if ("code" in block) return `<pre>${tagged("code", block.code)}</pre>`;
+  if ("list" in block) return `<ul>${block.list.map((item) => tagged("li", item)).join("")}</ul>`;
+  if ("links" in block) {
+    const items = block.links.map(
+      ({ text, page, after }) => `<li><a href="${escaped(page)}.html">${escaped(text)}</a>${escaped(after)}</li>`,
+    );
+    return `<ul>${items.join("")}</ul>`;
+  }
+  const head = block.table.map((name) => `<th scope="col">${escaped(name)}</th>`).join("");
+  const rows = block.rows.map((row) => `<tr>${row.map((text) => tagged("td", text)).join("")}</tr>`);
+  return `<table><thead><tr>${head}</tr></thead><tbody>${rows.join("\n")}</tbody></table>`;
+}
+
+/** One page that needs nothing beside its style sheet. */
+export const asHtml = ({ title, blocks }: Page): string => `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'; base-uri 'none'; form-action 'none'">
+<title>${escaped(title)}</title>
+<link rel="stylesheet" href="page.css">
+</head>
+<body>
+${blocks.map(blockAsHtml).join("\n")}
+</body>
+</html>
+`;

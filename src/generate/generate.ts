@@ -1,0 +1,76 @@
+/**
+ * `npm run generate` writes docs/functions and signatures.json from the catalogue, and the Fluent tokens that the
+ * pane uses; with `--check` it writes nothing and fails when one of them is stale.
+ */
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { catalogue } from "../core/catalogue";
+import { asMarkdown } from "./blocks";
+import { fluentTokensFor } from "./fluent-tokens";
+import { functionPages } from "./function-pages";
+import { breaches, type Signature, signatureRecord } from "./signatures";
+
+const docsFolder = "docs/functions";
+const signaturesFile = "signatures.json";
+const tokensFile = "src/pane/fluent-tokens.css";
+
+/** Every generated file with its text. */
+function generatedFiles(): Map<string, string> {
+  const pages = functionPages(catalogue).map((page) => [`${docsFolder}/${page.name}.md`, asMarkdown(page)] as const);
+  const signatures = `${JSON.stringify(
+    catalogue.map(({ spec }) => signatureRecord(spec)),
+    null,
+    1,
+  )}\n`;
+  const tokens = fluentTokensFor(readFileSync("src/pane/pane.css", "utf8"));
+  return new Map([...pages, [signaturesFile, signatures], [tokensFile, tokens]]);
+}
+
+/** Pages of functions that are no longer there. */
+function leftovers(files: ReadonlyMap<string, string>): string[] {
+  if (!existsSync(docsFolder)) return [];
+  return readdirSync(docsFolder)
+    .map((name) => `${docsFolder}/${name}`)
+    .filter((path) => !files.has(path));
+}
+
+const textOf = (path: string): string | undefined =>
+  existsSync(path) ? readFileSync(path, "utf8").replaceAll("\r\n", "\n") : undefined;
+
+/** Generated files that are missing, differ or should not be there. */
+export function staleFiles(): string[] {
+  const files = generatedFiles();
+  const differing = [...files].filter(([path, text]) => textOf(path) !== text).map(([path]) => path);
+  return [...differing, ...leftovers(files)];
+}
+
+/** What the catalogue would break in saved workbooks, by the signatures that were recorded last. */
+export function signatureBreaches(): string[] {
+  const recorded = textOf(signaturesFile);
+  if (recorded === undefined) return [`${signaturesFile} is missing`];
+  return breaches(
+    JSON.parse(recorded) as Signature[],
+    catalogue.map(({ spec }) => signatureRecord(spec)),
+  );
+}
+
+function write(): void {
+  const files = generatedFiles();
+  mkdirSync(docsFolder, { recursive: true });
+  for (const path of leftovers(files)) rmSync(path);
+  for (const [path, text] of files) writeFileSync(path, text);
+  console.log(`Wrote ${files.size} files: ${docsFolder}, ${signaturesFile} and ${tokensFile}.`);
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const found = existsSync(signaturesFile) ? signatureBreaches() : [];
+  if (found.length > 0) {
+    console.error(`Saved workbooks would break:\n${found.join("\n")}`);
+    process.exitCode = 1;
+  } else if (!process.argv.includes("--check")) {
+    write();
+  } else if (staleFiles().length > 0) {
+    console.error(`Stale, run npm run generate:\n${staleFiles().join("\n")}`);
+    process.exitCode = 1;
+  }
+}

@@ -1,0 +1,130 @@
+import { deferral } from "../core/cautions";
+import type { Example, FunctionSpec } from "../core/define";
+import {
+  accepts,
+  asSentence,
+  columnsInWords,
+  formula,
+  meaning,
+  oneCellForm,
+  resultInWords,
+  rowsOf,
+  shownNumber,
+  signature,
+  whenBlank,
+} from "../core/describe";
+import type { Entry } from "../core/entry";
+
+/** One function: a line that opens into everything its page says, but for sources and checks. */
+export function FunctionEntry({ entry: { spec, page } }: { readonly entry: Entry }) {
+  const first = page.examples[0];
+  const oneCell = first === undefined ? undefined : oneCellForm(spec, first.given);
+  return (
+    <details>
+      <summary>
+        <span className="name">{spec.id}</span>
+        <span className="what">{page.summary}</span>
+      </summary>
+      <div className="entry">
+        <pre>
+          <code>{signature(spec)}</code>
+        </pre>
+        <h3>Arguments</h3>
+        <dl>
+          {spec.parameters.map((parameter) => (
+            <div key={parameter.name}>
+              <dt>{parameter.name}</dt>
+              <dd>
+                <p>{meaning(parameter, page.parameters)}</p>
+                <p className="bounds">
+                  {accepts(parameter)}
+                  {parameter.quantity.unit === "" ? "" : `. Unit: ${parameter.quantity.unit}`}. Left blank:{" "}
+                  {whenBlank(parameter)}.
+                </p>
+              </dd>
+            </div>
+          ))}
+        </dl>
+        <h3>Answer</h3>
+        <p>{resultInWords(spec)}</p>
+        <Columns spec={spec} />
+        {oneCell === undefined ? null : (
+          <>
+            <p>Inside a worksheet table, take one cell of it:</p>
+            <pre>
+              <code>{oneCell}</code>
+            </pre>
+          </>
+        )}
+        <h3>Use</h3>
+        <pre>
+          <code>{page.formula}</code>
+        </pre>
+        {page.guide.map((paragraph) => (
+          <p key={paragraph}>{paragraph}</p>
+        ))}
+        <h3>Examples</h3>
+        {page.examples.map((example) => (
+          <WorkedExample key={example.shows} spec={spec} example={example} />
+        ))}
+        {page.cautions.length === 0 ? null : (
+          <>
+            <h3>Cautions</h3>
+            {page.cautions.map(({ id, title, text }) => (
+              <p key={id}>
+                <strong>{title}.</strong> {text}
+              </p>
+            ))}
+            <p>{deferral}</p>
+          </>
+        )}
+      </div>
+    </details>
+  );
+}
+
+function Columns({ spec }: { readonly spec: FunctionSpec }) {
+  const columns = columnsInWords(spec);
+  if (columns.length === 0) return null;
+  return (
+    <ul>
+      {columns.map(({ name, format }) => (
+        <li key={name}>
+          {name} <span className="bounds">({format})</span>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function WorkedExample({ spec, example: { given, gives, shows } }: { spec: FunctionSpec; example: Example }) {
+  const rows = rowsOf(gives);
+  const message = typeof gives === "object" && "error" in gives ? gives.message : undefined;
+  return (
+    <div className="example">
+      <p>{asSentence(shows)}</p>
+      <pre>
+        <code>{formula(spec, given)}</code>
+      </pre>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than the pane is scrolled with the arrow keys */}
+      <section className="answer" aria-label="Answer" tabIndex={0}>
+        <table>
+          <tbody>
+            {rows.map((row, index) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: the rows of an example never move
+              <tr key={index}>
+                {row.map((cell, column) => (
+                  // biome-ignore lint/suspicious/noArrayIndexKey: nor do its columns
+                  <td key={column} className={typeof cell === "number" ? "number" : undefined}>
+                    {typeof cell === "number" ? shownNumber(cell) : cell}
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+      {message === undefined ? null : <p className="bounds">{message}</p>}
+    </div>
+  );
+}

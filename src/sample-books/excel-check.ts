@@ -1,0 +1,130 @@
+import { catalogue } from "../core/catalogue";
+import type { Expected } from "../core/define";
+import { cellOf, rowsOf } from "../core/describe";
+import type { Cell, Style, Workbook } from "../workbook-files/workbook";
+import { columnHeadLeft, remark, title } from "./look";
+
+interface Line {
+  readonly what: string;
+  readonly formula: string;
+  readonly expected: number | string;
+}
+
+/** What only a real Excel can show, with the form in which a file holds a function first of all. */
+const behaviour: readonly Line[] = [
+  {
+    what: "the form in which a file holds a function: #NAME? here means that it is wrong, or that no add-in is loaded",
+    formula: "=TEA.TARGETWEIGHT(320,0.75,0.6)",
+    expected: 200,
+  },
+  {
+    what: "a refusal; point at the cell's error sign: the message must name moisture and end in got 76",
+    formula: "=TEA.TARGETWEIGHT(320,76,0.6)",
+    expected: "#VALUE!",
+  },
+  {
+    what: "an error in an argument comes back as that error",
+    formula: "=TEA.TARGETWEIGHT(NA(),0.75,0.6)",
+    expected: "#N/A",
+  },
+  { what: "another error does so too", formula: "=TEA.TARGETWEIGHT(1/0,0.75,0.6)", expected: "#DIV/0!" },
+  {
+    what: "a reading that is still blank makes the answer wait",
+    formula: "=TEA.TARGETWEIGHT(G1,0.75,0.6)",
+    expected: "",
+  },
+  {
+    what: "an optional argument left out between two others",
+    formula: '=INDEX(TEA.DRYINGSTEPS(320,0.75,{0.6},,{"pan"}),3,1)',
+    expected: "pan",
+  },
+  { what: "a table comes whole, with its headings", formula: "=ROWS(TEA.LOSSMEANINGS(320,0.75,0.3))", expected: 4 },
+];
+
+/** Of an example that gives many cells, the last that holds a number. */
+function telling(gives: Expected): { row: number; column: number; value: number | string } {
+  const cells = rowsOf(gives).flatMap((row, rowIndex) =>
+    row.map((value, column) => ({ row: rowIndex + 1, column: column + 1, value })),
+  );
+  const found = cells.findLast(({ value }) => typeof value === "number") ?? cells.at(-1);
+  if (found === undefined) throw new Error("an example gives at least one cell");
+  return found;
+}
+
+const examples = (): Line[] =>
+  catalogue.flatMap(({ spec, page }) =>
+    page.examples.map(({ given, gives, shows }) => {
+      const { row, column, value } = telling(gives);
+      return { what: shows, formula: cellOf(spec, given, row, column), expected: value };
+    }),
+  );
+
+/** As ERROR.TYPE counts them. */
+const errorTypes: Readonly<Record<string, number>> = { "#DIV/0!": 2, "#VALUE!": 3, "#N/A": 7 };
+
+/** Plain worksheet arithmetic: what checks the add-in must not depend on it. */
+function agrees(row: number, expected: number | string): string {
+  const [answer, wanted] = [`C${row}`, `E${row}`];
+  const errorType = errorTypes[expected];
+  if (errorType !== undefined) return yesOrNo(`IF(ISERROR(${answer}),ERROR.TYPE(${answer})=${errorType},FALSE)`);
+  if (typeof expected === "number") {
+    return yesOrNo(`IF(ISNUMBER(${answer}),ABS(${answer}-${wanted})<=0.000000001*MAX(1,ABS(${wanted})),FALSE)`);
+  }
+  const text = expected.replaceAll('"', '""');
+  return yesOrNo(`IF(ISERROR(${answer}),FALSE,${answer}="${text}")`);
+}
+
+const yesOrNo = (test: string): string => `=IF(${test},"yes","no")`;
+
+const firstRow = 5;
+const wrapped: Style = { wrap: true };
+const exact: Style = { format: "General", align: "left" };
+
+/** A book that a person with Excel opens to see that the add-in works there: a formula, what it must give, agrees? */
+export function excelCheck(): Workbook {
+  const lines = [...behaviour, ...examples()];
+  const lastRow = firstRow + lines.length - 1;
+  const all = `F${firstRow}:F${lastRow}`;
+  const cells: Cell[] = [
+    { row: 0, column: 0, value: "Check of the functions in Excel", style: title },
+    {
+      row: 1,
+      column: 0,
+      value: "Recalculate with Ctrl+Alt+F9 first. How to read it: docs/excel-check.md.",
+      style: remark,
+    },
+    { row: 2, column: 0, value: "Agree" },
+    { row: 2, column: 1, formula: `=COUNTIF(${all},"yes")&" of "&ROWS(${all})`, style: { bold: true } },
+    ...["Function", "What it shows", "Formula", "Formula as text", "Expected", "Agrees?"].map((value, column) => ({
+      row: 3,
+      column,
+      value,
+      style: columnHeadLeft,
+    })),
+    ...lines.flatMap(({ what, formula, expected }, index): Cell[] => {
+      const row = firstRow + index;
+      const name = /TEA\.[A-Z0-9]+/.exec(formula)?.[0] ?? "";
+      return [
+        { row: row - 1, column: 0, value: name },
+        { row: row - 1, column: 1, value: what, style: wrapped },
+        { row: row - 1, column: 2, formula, style: exact },
+        { row: row - 1, column: 3, value: ` ${formula}`, style: wrapped },
+        { row: row - 1, column: 4, value: expected === "" ? "(empty)" : expected, style: exact },
+        { row: row - 1, column: 5, formula: agrees(row, expected), style: { bold: true } },
+      ];
+    }),
+  ];
+  return {
+    name: "Excel check",
+    sheets: [
+      {
+        name: "Check",
+        cells,
+        columnWidths: { 0: 24, 1: 50, 2: 14, 3: 60, 4: 14, 5: 10 },
+        rowHeights: {},
+        merges: [],
+        frozenRows: 4,
+      },
+    ],
+  };
+}

@@ -1,0 +1,96 @@
+import type { Sheet, Style } from "../../workbook-files/workbook";
+import { grams } from "../look";
+import { type SheetBuilder, sheetBuilder } from "../sheet-builder";
+import { cardCharges, firstRoundRow, found, lastPlanRow, onLot, planRow, roundColumns, rounds } from "./places";
+
+/** As many charges as fit on an A5 page in type that is read at arm's length. */
+const chargesOnCard = cardCharges / 2;
+
+const ink = "#000000";
+const roundName: Style = { color: ink, size: 13 };
+const chargeHead: Style = { color: ink, size: 14, bold: true, fill: "#e6ebe6" };
+const target: Style = { color: ink, size: 15, bold: true, format: `${grams}"  "`, align: "right" };
+const box: Style = { size: 14, border: "thin" };
+const head: Style = { color: "#444444", size: 10, align: "right" };
+const small: Style = { color: "#222222", size: 8, wrap: true };
+
+/** What the page says about safety, in as few words as a card has room for. */
+const cautionLines: readonly string[] = [
+  "Hot pan and steam burn at a touch: gloves, no loose sleeves, a firm stand, water and a burn kit within reach, no children in the room.",
+  "Charcoal and wood give off carbon monoxide: never without an open flue and a working alarm. Dry dust can catch fire: no flame where tea is sifted, and never leave a lit pan alone.",
+  "Warm, moist leaf: clean wraps, turn on the clock, keep to the end time, discard what smells musty. Weights cannot tell whether a lot is safe. Local codes and licensed practice come first.",
+];
+
+/** The card for the first charges, and its continuation: to print on A5 and fill in at the pan. */
+export const cardSheets = (): Sheet[] => [
+  cardSheet("Firing card", 1),
+  cardSheet("Firing card, continued", chargesOnCard + 1),
+];
+
+function cardSheet(name: string, firstCharge: number): Sheet {
+  const builder = sheetBuilder(name);
+  const { put, merge, widths, height, styleRest } = builder;
+  const lot = onLot("B5");
+  put("A1", `="${name}, lot "&IF(${lot}="","",${lot})`, { color: ink, size: 17, bold: true });
+  height(1, 26);
+  put("A2", notice(firstCharge), { color: "#444444", size: 9.5 });
+  height(2, 13);
+  put("B3", "scale should read  ", head);
+  put("C3", "it reads", { ...head, align: "center" });
+  put("D3", "time", { ...head, align: "center" });
+  height(3, 13);
+  for (let index = 0; index < chargesOnCard; index += 1) charge(builder, 4 + index * (rounds + 2), firstCharge + index);
+
+  const cautionRow = 4 + chargesOnCard * (rounds + 2);
+  for (const [index, text] of cautionLines.entries()) {
+    const row = cautionRow + index;
+    put(`A${row}`, text, small);
+    styleRest(`B${row}:D${row}`, small);
+    merge(`A${row}:D${row}`);
+    height(row, 21);
+  }
+  widths(23, 19, 17, 14);
+  return builder.sheet({
+    page: {
+      paper: "A5",
+      landscape: false,
+      fitToOnePageWide: true,
+      footer: "&L&8Wren Terrace, an invented farm&R&8&A",
+      printArea: { row: 0, column: 0, rows: cautionRow + cautionLines.length - 1, columns: 4 },
+    },
+  });
+}
+
+/** The head of a charge and a line for each round; all stay blank where the plan has no such charge. */
+function charge({ put, styleRest, height }: SheetBuilder, row: number, number: number): void {
+  const count = onLot(found.charges);
+  const planned = (expression: string) => `=IF(ISNUMBER(${count}),IF(${count}<${number},"",${expression}),"")`;
+  const ofPlan = (column: string) => `INDEX(${onLot(`${column}${planRow}:${column}${lastPlanRow}`)},${number})`;
+  put(`A${row}`, planned(`"Charge ${number}"`), chargeHead);
+  put(`B${row}`, planned(ofPlan("F")), { ...chargeHead, format: `"load "${grams}"  "`, align: "right" });
+  styleRest(`C${row}:D${row}`, chargeHead);
+  height(row, 20.25);
+  for (const [index, column] of roundColumns.entries()) {
+    const line = row + 1 + index;
+    put(`A${line}`, planned(onLot(`A${firstRoundRow + index}`)), roundName);
+    put(`B${line}`, planned(ofPlan(column)), target);
+    styleRest(`C${line}:D${line}`, box);
+    height(line, 20.25);
+  }
+  height(row + rounds + 1, 5);
+}
+
+/** Says which charges the plan has, and where the rest stand. */
+function notice(firstCharge: number): string {
+  const count = onLot(found.charges);
+  const last = firstCharge + chargesOnCard - 1;
+  const tooMany = `"This plan has "&${count}&" charges, the cards hold ${cardCharges}: the rest stand on the sheet Lot."`;
+  const more = `"Charges ${last + 1} to "&${count}&" stand on the next card."`;
+  const usual = `"Weights in g. The plan has "&${count}&IF(${count}=1," charge."," charges.")`;
+  const here =
+    firstCharge === 1
+      ? `IF(${count}>${last},${more},${usual})`
+      : `IF(${count}<${firstCharge},"Not needed: all charges stand on the first card.",${usual})`;
+  const waiting = `"Waits for the sheet Lot: is the weight for the pan in, and is the plan there?"`;
+  return `=IF(ISNUMBER(${count}),IF(${count}>${cardCharges},${tooMany},${here}),${waiting})`;
+}

@@ -1,0 +1,73 @@
+import type { Sheet } from "../../workbook-files/workbook";
+import { columnHead, columnHeadLeft, date, grams, input, percent, remark, result, title } from "../look";
+import { once, sheetBuilder } from "../sheet-builder";
+import { firstPastRow, given, lastPastRow, onLot } from "./places";
+
+/** Lot, day of picking, fresh, aired, sift-outs, finished, moisture of the finished tea. All invented. */
+const lots: readonly (readonly [number, number, number, number, number, number, number])[] = [
+  [6, 45748, 1310, 1198.6, 33.5, 293.8, 0.051],
+  [7, 45749, 985.4, 900.2, 21.7, 226.9, 0.056],
+  [8, 45751, 1422.8, 1296.5, 40.2, 331.5, 0.049],
+  [9, 45752, 1104.3, 1018.8, 25.1, 246, 0.054],
+  [10, 45753, 1267.9, 1150.4, 30.8, 299.6, 0.058],
+  [11, 45755, 1351.1, 1245.7, 36, 300.9, 0.05],
+  [12, 45756, 1048.6, 962.3, 24.4, 240.2, 0.053],
+  [13, 45758, 1189.2, 1087, 27.9, 263.7, 0.052],
+];
+
+/** The table behind the assumed fresh moisture. Rows beyond the lots are ready and wait. */
+export function pastLotsSheet(): Sheet {
+  const { put, widths, height, sheet } = sheetBuilder("Past lots");
+  put("A1", "Past lots", title);
+  put(
+    "A2",
+    "What each lot weighed, and the fresh moisture that its weights imply. Wren Terrace and its lots are invented.",
+    remark,
+  );
+  put(
+    "A3",
+    "Keep adding lots below: the tinted rows are ready, and a row waits until its finished weight is in.",
+    remark,
+  );
+  put("A5", "Lot", columnHeadLeft);
+  put("B5", "Picked", columnHead);
+  put("C5", "Fresh, g", columnHead);
+  put("D5", "After airing, g", columnHead);
+  put("E5", "Sift-outs, g", columnHead);
+  put("F5", "Finished, g", columnHead);
+  put(
+    "G5",
+    "Moisture finished",
+    columnHead,
+    "Of the finished tea, from an oven test. Use the same method for every lot.",
+  );
+  put(
+    "H5",
+    "Dry matter lost",
+    columnHead,
+    "Sift-outs and the usual loss in making together, as a share of the dry matter that came in. Airing takes water only, so sift-outs weighed after airing are their share of the aired leaf.",
+  );
+  put(
+    "I5",
+    "Fresh moisture",
+    columnHead,
+    "Worked backwards: the dry matter that ended in the tea, and what was lost on the way, must have been in the fresh leaf.",
+  );
+  for (let row = firstPastRow; row <= lastPastRow; row += 1) {
+    const [lot, picked, ...readings] = lots[row - firstPastRow] ?? [];
+    put(`A${row}`, lot ?? null, { ...input("0"), align: "left" });
+    put(`B${row}`, picked ?? null, input(date));
+    for (const [index, column] of ["C", "D", "E", "F", "G"].entries()) {
+      put(`${column}${row}`, readings[index] ?? null, input(column === "G" ? percent : grams));
+    }
+    const siftedOut = `IF(D${row}="",0,E${row}/D${row})`;
+    put(`H${row}`, once([`C${row}`], `1-(1-${siftedOut})*(1-${onLot(given.usualLoss)})`), result(percent));
+    put(`I${row}`, `=TEA.FRESHMOISTURE(C${row},F${row},G${row},H${row})`, result(percent));
+  }
+  widths(8, 13, 12, 17, 15, 14, 20, 19, 18);
+  height(1, 24);
+  return sheet({
+    frozenRows: 5,
+    page: { paper: "A4", landscape: true, fitToOnePageWide: true, footer: "&LPast lots, invented&RPage &P of &N" },
+  });
+}

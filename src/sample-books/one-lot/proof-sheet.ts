@@ -1,0 +1,242 @@
+import type { Sheet } from "../../workbook-files/workbook";
+import { columnHead, columnHeadLeft, label, remark, result, section, title } from "../look";
+import { once, sheetBuilder } from "../sheet-builder";
+import {
+  bandRow,
+  cardCharges,
+  eitherSideRow,
+  firstPastRow,
+  firstRoundRow,
+  found,
+  given,
+  lastPastRow,
+  lastPlanRow,
+  onLot,
+  planRow,
+  roundColumns,
+  rounds,
+  stepsRow,
+} from "./places";
+
+const number = result("0.0000000000");
+
+/** An input of the sheet Lot. */
+const of = (name: keyof typeof given): string => onLot(given[name]);
+
+/** The answers of the other sheets once more, in plain arithmetic from the inputs alone, and the differences. */
+export function proofSheet(): Sheet {
+  const { put, styleRest, widths, height, sheet } = sheetBuilder("Proof");
+  put("A1", "Proof", title);
+  put("A2", "The same numbers from the inputs alone, by plain arithmetic, without one TEA function.", remark);
+  put("A3", "Largest difference", { ...label, bold: true });
+  put("A5", "What", columnHeadLeft);
+  put("B5", "Plain arithmetic", columnHead);
+  put("C5", "TEA function", columnHead);
+  put("D5", "Difference", columnHead);
+
+  let row = 6;
+  const part = (text: string) => {
+    if (row > 6) row += 1;
+    put(`A${row}`, text, section);
+    styleRest(`B${row}:D${row}`, section);
+    row += 1;
+  };
+  /** Gives the address of the plain answer, for what builds on it. Both blank: the lot waits. */
+  const line = (text: string, plain: string, answer: string, compare: "numbers" | "words" = "numbers"): string => {
+    const [b, c] = [`B${row}`, `C${row}`];
+    put(`A${row}`, text, label);
+    put(b, plain, compare === "numbers" ? number : result("General"));
+    put(c, `=IF(${answer}="","",${answer})`, compare === "numbers" ? number : result("General"));
+    const difference = compare === "numbers" ? `IF(AND(${b}="",${c}=""),"",ABS(${b}-${c}))` : `IF(${b}=${c},0,1)`;
+    put(`D${row}`, `=${difference}`, result("0.0E+00"));
+    row += 1;
+    return b;
+  };
+  /** A number that only the proof needs. */
+  const step = (text: string, plain: string): string => {
+    put(`A${row}`, text, remark);
+    put(`B${row}`, plain, number);
+    row += 1;
+    return `B${row - 1}`;
+  };
+
+  part("Past lots and fresh moisture");
+  const firstPast = row;
+  for (let past = firstPastRow; past <= lastPastRow; past += 1) {
+    const cell = (column: string) => `'Past lots'!$${column}$${past}`;
+    const sifted = `IF(${cell("D")}="",0,${cell("E")}/${cell("D")})`;
+    const kept = `((1-${sifted})*(1-${of("usualLoss")}))`;
+    const plain = `1-${cell("F")}*(1-${cell("G")})/(${cell("C")}*${kept})`;
+    line(`Past lots, row ${past}`, once([cell("C"), cell("F"), cell("G")], plain), cell("I"));
+  }
+  const pastRange = `B${firstPast}:B${row - 1}`;
+  const median = line("Median", `=IF(COUNT(${pastRange})=0,"",MEDIAN(${pastRange}))`, onLot(found.medianOfPastLots));
+  const fresh = line(
+    "Used for this lot",
+    `=IF(${of("freshMoisture")}="",${median},${of("freshMoisture")})`,
+    onLot(found.freshMoisture),
+  );
+  const aired = line(
+    "After airing",
+    once([of("fresh"), of("aired"), fresh], `1-${of("fresh")}*(1-${fresh})/${of("aired")}`),
+    onLot(found.airedMoisture),
+  );
+
+  part("Drying steps");
+  const moistures = [aired];
+  for (let round = 0; round < rounds; round += 1) {
+    const before = moistures[round] as string;
+    const target = onLot(`B${firstRoundRow + round}`);
+    const kind = onLot(`C${firstRoundRow + round}`);
+    const after = `IF(${kind}="water",${before}*(1-${target})/(1-${before}*${target}),IF(${kind}="weight",(${before}-${target})/(1-${target}),IF(${kind}="points",${before}-${target},${target})))`;
+    moistures.push(
+      line(`Moisture after round ${round + 1}`, once([of("forPan"), before], after), onLot(`G${stepsRow + 2 + round}`)),
+    );
+  }
+  for (const [round, moisture] of moistures.entries()) {
+    if (round === 0) continue;
+    const plain = once([of("forPan"), aired, moisture], `${of("forPan")}*(1-${aired})/(1-${moisture})`);
+    line(`Whole lot after round ${round}`, plain, onLot(`F${stepsRow + 1 + round}`));
+  }
+
+  part("Charges");
+  const { wanted, largest, steps, count } = chargeFormulas();
+  const stepsCell = step("Weight for the pan, in steps of the scale", steps);
+  const nearest = step("Charges nearest to the load wanted", wanted);
+  const least = step("Charges needed for the largest load", largest(stepsCell));
+  const charges = line("Charges", count(nearest, least), onLot(found.charges));
+  const each = step("Whole steps in each charge", once([charges], `INT(${stepsCell}/${charges})`));
+  const over = step("Charges that hold one step more", once([charges], `${stepsCell}-${each}*${charges}`));
+  const counted = `IF(ISNUMBER(${onLot(found.charges)}),${onLot(found.charges)},0)`;
+  for (let charge = 1; charge <= cardCharges; charge += 1) {
+    const planned = (expression: string) => `=IF(ISNUMBER(${charges}),IF(${charges}<${charge},"",${expression}),"")`;
+    const ofPlan = (column: string) =>
+      `IF(${counted}<${charge},"",INDEX(${onLot(`${column}${planRow}:${column}${lastPlanRow}`)},${charge}))`;
+    const load = line(
+      `Charge ${charge}, load`,
+      planned(`(${each}+IF(${over}>=${charge},1,0))*${of("readability")}`),
+      ofPlan("F"),
+    );
+    for (const [round, column] of roundColumns.entries()) {
+      const reads = planned(`${load}*(1-${aired})/(1-${moistures[round + 1]})`);
+      line(`Charge ${charge} after round ${round + 1}`, reads, ofPlan(column));
+    }
+  }
+
+  part("Finished tea");
+  const lastMoisture = moistures[rounds] as string;
+  const measured = of("finishedMoisture");
+  const finishedMoisture = line(
+    "Its moisture",
+    `=IF(${measured}="",${lastMoisture},${measured})`,
+    onLot(found.finishedMoisture),
+  );
+  const waits = [of("fresh"), of("aired"), fresh, finishedMoisture];
+  const net = step(
+    "Dry matter less sift-outs",
+    once(waits, `${of("fresh")}*(1-${fresh})-${of("siftOuts")}*(1-${aired})`),
+  );
+  const atNoLoss = step("At no loss", once([net], `${net}/(1-${finishedMoisture})`));
+  const dryError = `(((1-${fresh})*${of("weightError")})^2+(${of("fresh")}*${of("freshMoistureError")})^2)/${net}^2`;
+  const moistureError = `(${of("finishedMoistureError")}/(1-${finishedMoisture}))^2`;
+  const relative = step(
+    "Relative standard error",
+    once([net], `SQRT(${dryError}+${moistureError}+(${of("weightError")}/${atNoLoss})^2)`),
+  );
+  const low = line("Low", once([net], `${atNoLoss}*(1-${of("mostLoss")})*(1-2*${relative})`), onLot(`F${bandRow}`));
+  line("At no loss", `=${atNoLoss}`, onLot(`G${bandRow}`));
+  const high = line("High", once([net], `${atNoLoss}*(1-${of("leastLoss")})*(1+2*${relative})`), onLot(`H${bandRow}`));
+  line(
+    "Expected at the usual loss",
+    once(
+      [of("forPan"), aired, finishedMoisture],
+      `${of("forPan")}*(1-${aired})*(1-${of("usualLoss")})/(1-${finishedMoisture})`,
+    ),
+    onLot(found.expected),
+  );
+  const finished = of("finished");
+  const verdict = `IF(${finished}>${atNoLoss}*(1+2*${relative}),"more dry matter out than came in",IF(${finished}>${high},"less lost than expected",IF(${finished}<${low},"more lost than expected","agrees")))`;
+  line("Check", once([finished, net], verdict), onLot(found.check), "words");
+  line("Outturn", once([of("fresh"), finished], `${finished}/${of("fresh")}`), onLot(found.outturn));
+  line("Leaf ratio", once([of("fresh"), finished], `${of("fresh")}/${finished}`), onLot(found.leafRatio));
+  line(
+    "Dry matter recovered",
+    once(
+      [of("fresh"), finished, fresh, finishedMoisture],
+      `${finished}*(1-${finishedMoisture})/(${of("fresh")}*(1-${fresh}))`,
+    ),
+    onLot(found.recovery),
+  );
+
+  part("One point either side");
+  for (const [index, points] of [-0.01, 0, 0.01].entries()) {
+    const answer = (column: string) => onLot(`${column}${eitherSideRow + index}`);
+    const shifted = line(
+      `Fresh moisture ${points < 0 ? "drier" : points > 0 ? "wetter" : "as used"}`,
+      once([fresh], `${fresh}+(${points})`),
+      answer("F"),
+    );
+    const needed = [of("fresh"), of("aired"), of("forPan"), shifted];
+    let moisture = step("Moisture for the pan", once(needed, `1-${of("fresh")}*(1-${shifted})/${of("aired")}`));
+    const inPan = moisture;
+    for (const [round, column] of roundColumns.entries()) {
+      const target = onLot(`B${firstRoundRow + round}`);
+      const kind = onLot(`C${firstRoundRow + round}`);
+      const after = `IF(${kind}="water",${moisture}*(1-${target})/(1-${moisture}*${target}),IF(${kind}="weight",(${moisture}-${target})/(1-${target}),IF(${kind}="points",${moisture}-${target},${target})))`;
+      moisture = step(`Moisture after round ${round + 1}`, once([inPan], after));
+      const firstLoad = `((${each}+IF(${over}>=1,1,0))*${of("readability")})`;
+      line(
+        `First charge after round ${round + 1}`,
+        once([charges, inPan], `${firstLoad}*(1-${inPan})/(1-${moisture})`),
+        answer(column),
+      );
+    }
+    line(
+      "Finished lot",
+      once([inPan, finishedMoisture], `${of("forPan")}*(1-${inPan})*(1-${of("usualLoss")})/(1-${finishedMoisture})`),
+      answer("K"),
+    );
+  }
+
+  part("The wrap");
+  const wrap = ["wrapStart", "wrapLasts", "turnEvery"] as const;
+  line("First turn", once(wrap.map(of), `${of("wrapStart")}+${of("turnEvery")}`), onLot(found.firstTurn));
+  line(
+    "Number of turns",
+    once(wrap.map(of), `ROUNDUP(ROUND(${of("wrapLasts")}/${of("turnEvery")},6),0)-1`),
+    `COUNT(${onLot(`${found.firstTurn}:B${lastPlanRow}`)})`,
+  );
+
+  put("D3", `=MAX(D6:D${row - 1})`, { ...result("0.0E+00"), bold: true });
+  put(
+    "E3",
+    '=IF(ISNUMBER(D3),IF(D3<0.000000001,"every answer agrees to nine decimals","look below for the line that differs"),"look below for the error")',
+    remark,
+  );
+  widths(38, 22, 22, 14, 36);
+  height(1, 24);
+  return sheet({
+    frozenRows: 5,
+    page: { paper: "A4", landscape: false, fitToOnePageWide: true, footer: "&LProof, invented numbers&RPage &P of &N" },
+  });
+}
+
+/** How many charges: the nearest to the load wanted, a tie takes more, raised until none passes the largest load. */
+function chargeFormulas() {
+  const ratio = `${of("forPan")}/${of("panLoad")}`;
+  const fewer = `MAX(1,INT(${ratio}))`;
+  const distance = (charges: string) => `ABS(${of("forPan")}/${charges}-${of("panLoad")})`;
+  return {
+    steps: once([of("forPan"), of("readability")], `ROUND(${of("forPan")}/${of("readability")},0)`),
+    wanted: once(
+      [of("forPan"), of("panLoad")],
+      `IF(${distance(`(${fewer}+1)`)}<=${distance(`(${fewer})`)},${fewer}+1,${fewer})`,
+    ),
+    largest: (steps: string) =>
+      once(
+        [of("forPan"), of("largestLoad"), steps],
+        `ROUNDUP(${steps}/INT(ROUND(${of("largestLoad")}/${of("readability")},6)),0)`,
+      ),
+    count: (nearest: string, least: string) => once([nearest], `MAX(${nearest},N(${least}))`),
+  };
+}

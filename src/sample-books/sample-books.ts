@@ -1,0 +1,26 @@
+import { openInNode } from "../engine/node-workbook";
+import type { Workbook } from "../workbook-files/workbook";
+import { writeWorkbook } from "../workbook-files/write-workbook";
+import { excelCheck } from "./excel-check";
+import { oneLot } from "./one-lot";
+
+/** Every file of sample-workbooks/, with what builds it. */
+export const sampleBooks: Readonly<Record<string, () => Workbook>> = {
+  "one-lot.xlsx": oneLot,
+  "excel-check.xlsx": excelCheck,
+};
+
+/** The book with the results that the engine gives its formulas. */
+export async function calculated(book: Workbook): Promise<Workbook> {
+  const open = openInNode(book);
+  try {
+    await open.calculate();
+    return open.toWorkbook();
+  } finally {
+    open.close();
+  }
+}
+
+/** The bytes of a sample file. */
+export const sampleFile = async (build: () => Workbook): Promise<Uint8Array> =>
+  writeWorkbook(await calculated(build()));

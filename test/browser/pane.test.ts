@@ -1,0 +1,123 @@
+import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { extname, join } from "node:path";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { buildPane } from "../../src/build/add-in";
+import { catalogue } from "../../src/core/catalogue";
+import { findBrowser, openBrowser } from "./open-browser";
+
+const found = await findBrowser();
+const folder = mkdtempSync(join(tmpdir(), "tea-pane-"));
+const kinds: Record<string, string> = { ".html": "text/html", ".js": "text/javascript", ".css": "text/css" };
+
+let browser: Browser;
+/** Addresses that the page asked for, and what the browser complained about. */
+const asked: string[] = [];
+const complaints: string[] = [];
+
+/** The built pane at an address of its own, with nothing in the place of Office.js. */
+async function openPane(options: BrowserContextOptions = {}): Promise<Page> {
+  const context = await browser.newContext({ viewport: { width: 320, height: 640 }, ...options });
+  await context.route("**/*", (route) => {
+    const url = new URL(route.request().url());
+    asked.push(url.origin);
+    const file = join(folder, url.pathname);
+    if (url.host === "pane.example" && existsSync(file)) {
+      return route.fulfill({ body: readFileSync(file), contentType: kinds[extname(file)] });
+    }
+    return route.fulfill({ body: "", contentType: "text/javascript" });
+  });
+  const page = await context.newPage();
+  page.on("console", (message) => complaints.push(message.text()));
+  page.on("pageerror", (problem) => complaints.push(problem.message));
+  await page.goto("https://pane.example/pane.html");
+  await page.waitForSelector("summary");
+  return page;
+}
+
+const focused = (page: Page) =>
+  page.evaluate(() => {
+    const element = document.activeElement as HTMLElement;
+    return { tag: element.tagName, text: element.textContent, outline: getComputedStyle(element).outlineStyle };
+  });
+
+describe.skipIf(found === undefined)("the pane in a browser", () => {
+  beforeAll(async () => {
+    // Minifying takes longer than all the rest.
+    await buildPane(folder, { minimize: false });
+    if (found) browser = await openBrowser(found);
+  });
+  afterAll(async () => {
+    await browser?.close();
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  test("lists every function, under its policy, and asks nobody but its host and Microsoft", async () => {
+    const page = await openPane();
+    expect(await page.locator("summary .name").allInnerTexts()).toEqual(catalogue.map(({ spec }) => spec.id));
+    expect(complaints).toEqual([]);
+    expect([...new Set(asked)].sort()).toEqual(["https://appsforoffice.microsoft.com", "https://pane.example"]);
+    await page.context().close();
+  });
+
+  test.each([320, 600])("fits %i pixels with every function open", async (width) => {
+    const page = await openPane({ viewport: { width, height: 640 } });
+    await page.evaluate(() => {
+      for (const details of document.querySelectorAll("details")) details.open = true;
+    });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    await page.context().close();
+  });
+
+  test("is used with the keyboard alone, and shows where the focus is", async () => {
+    const page = await openPane();
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Tab");
+    expect(await focused(page)).toMatchObject({ tag: "BUTTON", text: "Cautions", outline: "solid" });
+    await page.keyboard.press("Enter");
+    expect(await page.locator("h1").textContent()).toBe("Cautions");
+    await page.keyboard.press("Shift+Tab");
+    await page.keyboard.press("Enter");
+    expect(await page.locator("h1").textContent()).toBe("Functions");
+
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Tab");
+    expect(await focused(page)).toMatchObject({ tag: "INPUT", outline: "solid" });
+    await page.keyboard.type("targetweight");
+    expect(await page.locator('[role="status"]').textContent()).toBe("1 function");
+    await page.keyboard.press("Tab");
+    expect(await focused(page)).toMatchObject({ tag: "SUMMARY", outline: "solid" });
+    await page.keyboard.press("Enter");
+    expect(await page.locator("details[open] pre").first().textContent()).toBe(
+      "TEA.TARGETWEIGHT(weight, moisture, targetMoisture)",
+    );
+    await page.context().close();
+  });
+
+  test("says so when a search finds nothing", async () => {
+    const page = await openPane();
+    await page.fill('input[type="search"]', "zebra");
+    expect(await page.locator('[role="status"]').textContent()).toMatch(/^No function/);
+    await page.context().close();
+  });
+
+  test("is light or dark as the system is, and keeps to the system's colours in a contrast mode", async () => {
+    const colours = async (options: BrowserContextOptions) => {
+      const page = await openPane(options);
+      const answer = await page.evaluate(() => {
+        const { backgroundColor, color } = getComputedStyle(document.getElementById("pane") as HTMLElement);
+        const canvas = document.createElement("div");
+        canvas.style.color = "CanvasText";
+        document.body.append(canvas);
+        return { backgroundColor, color, system: getComputedStyle(canvas).color };
+      });
+      await page.context().close();
+      return answer;
+    };
+    expect(await colours({ colorScheme: "light" })).toMatchObject({ backgroundColor: "rgb(255, 255, 255)" });
+    expect(await colours({ colorScheme: "dark" })).toMatchObject({ backgroundColor: "rgb(41, 41, 41)" });
+    const contrast = await colours({ forcedColors: "active", colorScheme: "dark" });
+    expect(contrast.color).toBe(contrast.system);
+  });
+});

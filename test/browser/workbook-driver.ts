@@ -1,0 +1,51 @@
+import type { Page } from "playwright-core";
+import { addressOf, placeOf } from "../../src/workbook-files/addresses";
+import type { Grid } from "../../src/workbook-page/grid";
+
+declare const workbookGrid: Grid;
+
+/** Goes to the page and waits until the workbook is calculated. */
+export async function openWorkbook(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await untilReady(page);
+}
+
+export async function untilReady(page: Page): Promise<void> {
+  await page.waitForSelector("html[data-ready]", { timeout: 60_000 });
+}
+
+/** What a cell shows. */
+export const shown = (page: Page, sheet: string, cell: string): Promise<string> =>
+  page.evaluate(([sheet, { row, column }]) => workbookGrid.shown(sheet, row, column), [sheet, placeOf(cell)] as const);
+
+/** What every cell of a sheet holds, by address, results of formulas included. */
+export async function values(page: Page, sheet: string): Promise<Map<string, number | string | boolean>> {
+  const workbook = await page.evaluate(() => workbookGrid.workbook());
+  const cells = workbook.sheets.find(({ name }) => name === sheet)?.cells ?? [];
+  return new Map(
+    cells.flatMap(({ row, column, value }) => (value === undefined ? [] : [[addressOf(row, column), value]])),
+  );
+}
+
+/** Gives the grid the keyboard with a click, then selects a cell in it. */
+export async function select(page: Page, sheet: string, cell: string): Promise<void> {
+  await page.locator("#grid canvas[id^=univer-sheet-main-canvas]").click({ position: { x: 100, y: 60 }, delay: 50 });
+  await page.evaluate(
+    ([name, { row, column }]) => {
+      const book = workbookGrid.api.getActiveWorkbook();
+      const sheet = book?.getSheetByName(name);
+      if (!book || !sheet) throw new Error(`there is no sheet "${name}"`);
+      if (book.getActiveSheet().getSheetId() !== sheet.getSheetId()) book.setActiveSheet(sheet);
+      sheet.getRange(row, column).activate();
+    },
+    [sheet, placeOf(cell)] as const,
+  );
+  await page.waitForTimeout(200);
+}
+
+/** Types over a cell as a maker does. */
+export async function typeOver(page: Page, sheet: string, cell: string, text: string): Promise<void> {
+  await select(page, sheet, cell);
+  await page.keyboard.type(text, { delay: 20 });
+  await page.keyboard.press("Enter");
+}

@@ -1,0 +1,201 @@
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { get, type Server } from "node:https";
+import type { AddressInfo } from "node:net";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { createContext, runInContext } from "node:vm";
+import { gzipSync } from "node:zlib";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { buildAddIn, localOrigin, manifestFor } from "../../src/build/add-in";
+import { localCertificate } from "../../src/build/certificate";
+import { serveAddIn } from "../../src/build/serve-add-in";
+import { catalogue } from "../../src/core/catalogue";
+
+const origin = "https://example.org/tea";
+const workplace = mkdtempSync(join(tmpdir(), "tea-build-"));
+const folder = join(workplace, "dist");
+const text = (path: string): string => readFileSync(join(folder, path), "utf8");
+const addresses = (manifest: string): string[] =>
+  [...manifest.matchAll(/DefaultValue="(https:[^"]*)"/g)].map((match) => match[1] as string);
+
+beforeAll(() => buildAddIn({ origin, folder }));
+afterAll(() => rmSync(workplace, { recursive: true, force: true }));
+
+describe("the script that Excel loads before the first cell resolves", () => {
+  test("ships none of what explains a function", () => {
+    const script = text("functions.js");
+    for (const { page } of catalogue) {
+      const explains = [
+        page.summary,
+        page.formula,
+        ...page.guide,
+        ...Object.values(page.parameters).filter((meaning) => meaning.length > 12),
+        ...page.sources.flatMap(({ work }) => [work.authors, work.title]),
+        ...page.cautions.flatMap((caution) => [caution.title, caution.text]),
+        ...page.examples.map(({ shows }) => shows),
+      ];
+      expect(explains.filter((words) => script.includes(words))).toEqual([]);
+    }
+  });
+
+  test("stays within 20 kB gzip", () => {
+    expect(gzipSync(text("functions.js"), { level: 9 }).length).toBeLessThanOrEqual(20_000);
+  });
+
+  test("calls nothing and touches no page", () => {
+    expect(text("functions.js")).not.toMatch(
+      /\b(fetch|XMLHttpRequest|WebSocket|sendBeacon|importScripts|document|window|localStorage|eval)\b/,
+    );
+  });
+
+  test("needs nothing but CustomFunctions, and associates every function of functions.json", () => {
+    const associated = new Map<string, (...given: unknown[]) => unknown>();
+    const context = createContext({
+      CustomFunctions: { associate: (id: string, call: () => unknown) => associated.set(id, call) },
+    });
+    runInContext(text("functions.js"), context);
+    const ids = (JSON.parse(text("functions.json")) as { functions: { id: string }[] }).functions.map(({ id }) => id);
+    expect([...associated.keys()]).toEqual(ids);
+    const answer = associated.get("TARGETWEIGHT")?.([[320]], [[0.75]], [[0.6]], {});
+    expect(JSON.parse(JSON.stringify(answer))).toEqual([[expect.closeTo(200, 9)]]);
+  });
+});
+
+describe("the manifest", () => {
+  const manifest = readFileSync("manifest.xml", "utf8");
+
+  test("stands at the root for the local server and in a build for its host", () => {
+    expect(addresses(manifest).every((address) => address.startsWith(`${localOrigin}/`))).toBe(true);
+    expect(text("manifest.xml")).toBe(manifestFor(origin));
+    expect(text("manifest.xml")).not.toContain("localhost");
+  });
+
+  test("names only files that a build writes", () => {
+    const missing = addresses(text("manifest.xml"))
+      .map((address) => address.slice(`${origin}/`.length))
+      .filter((path) => !existsSync(join(folder, path)));
+    expect(missing).toEqual([]);
+    expect(addresses(manifest).length).toBeGreaterThan(8);
+  });
+
+  test("uses each resource that it defines, and defines each that it uses", () => {
+    const used = new Set([...manifest.matchAll(/resid="([^"]+)"/g)].map((match) => match[1]));
+    const defined = [...manifest.matchAll(/<bt:(?:Image|Url|String) id="([^"]+)"/g)].map((match) => match[1]);
+    expect([...used].sort()).toEqual([...defined].sort());
+    for (const id of defined) expect(id?.length).toBeLessThanOrEqual(32);
+  });
+
+  test("holds what Excel asks for", () => {
+    expect(manifest).toMatch(/<Id>[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}<\/Id>/);
+    expect(manifest).toContain('<DisplayName DefaultValue="Tea Mass Balance"/>');
+    expect(manifest).toContain("<DefaultLocale>en-US</DefaultLocale>");
+    expect(manifest).toContain('<bt:String id="Functions.Namespace" DefaultValue="TEA"/>');
+    expect(manifest).toContain('<Host Name="Workbook"/>');
+    const { version } = JSON.parse(readFileSync("package.json", "utf8")) as { version: string };
+    expect(manifest).toContain(`<Version>${version}.0</Version>`);
+    for (const part of ["Script", "Page", "Metadata"]) {
+      expect(manifest).toMatch(new RegExp(`<${part}>\\s*<SourceLocation resid="Functions.${part}"/>`));
+    }
+    const texts = [...manifest.matchAll(/<bt:String id="[^"]+" DefaultValue="([^"]+)"/g)].map(
+      (match) => match[1] ?? "",
+    );
+    expect(texts.every((words) => words.length <= 125)).toBe(true);
+  });
+
+  test("shows icons of the sizes that it says", () => {
+    for (const [, size, id] of manifest.matchAll(/<bt:Image size="(\d+)" resid="([^"]+)"/g)) {
+      const address = new RegExp(`id="${id}" DefaultValue="${localOrigin}/([^"]+)"`).exec(manifest)?.[1] as string;
+      const png = readFileSync(join(folder, address));
+      expect([png.readUInt32BE(16), png.readUInt32BE(20)], address).toEqual([Number(size), Number(size)]);
+    }
+  });
+});
+
+describe("the pages", () => {
+  const pages = () =>
+    readdirSync(folder, { recursive: true, encoding: "utf8" }).filter((name) => name.endsWith(".html"));
+
+  test("run no script but their own and Microsoft's, under a policy that allows no other", () => {
+    expect(pages().length).toBeGreaterThan(catalogue.length + 2);
+    for (const name of pages()) {
+      const page = text(name);
+      expect(page, name).toMatch(/Content-Security-Policy/);
+      expect(page, name).not.toMatch(/unsafe-|<style|<script>| on\w+=| style=/);
+      for (const [, address] of page.matchAll(/(?:src|href)="?([^"\s>]+)/g)) {
+        if (address?.startsWith("https://appsforoffice.microsoft.com/")) continue;
+        expect(existsSync(join(folder, name, "..", address as string)), `${address} in ${name}`).toBe(true);
+      }
+    }
+  });
+
+  test("stand where functions.json sends the reader for help", () => {
+    const { functions } = JSON.parse(text("functions.json")) as { functions: { id: string; helpUrl: string }[] };
+    for (const { id, helpUrl } of functions) {
+      expect(helpUrl.startsWith(`${origin}/docs/functions/`)).toBe(true);
+      expect(text(helpUrl.slice(origin.length + 1))).toContain(`<h1>TEA.${id}</h1>`);
+    }
+  });
+
+  test("come with the licence", () => {
+    expect(text("LICENSE")).toBe(readFileSync("LICENSE", "utf8"));
+  });
+});
+
+describe("the local server", () => {
+  let server: Server;
+  let authority: Buffer;
+  const certificates = join(workplace, "certificate");
+
+  beforeAll(async () => {
+    const certificate = await localCertificate(certificates);
+    authority = readFileSync(certificate.authorityFile);
+    server = await serveAddIn(folder, certificate, 0);
+  });
+  afterAll(() => server.close());
+
+  /** As a system that trusts the authority: a wrong certificate fails. */
+  const request = (path: string) =>
+    new Promise<{ status?: number; type?: string; origin?: string; body: string }>((done, failed) => {
+      const { port } = server.address() as AddressInfo;
+      get({ host: "localhost", port, path, ca: authority, agent: false }, (response) => {
+        const parts: Buffer[] = [];
+        response.on("data", (part: Buffer) => parts.push(part));
+        response.on("end", () =>
+          done({
+            status: response.statusCode,
+            type: response.headers["content-type"],
+            origin: response.headers["access-control-allow-origin"],
+            body: Buffer.concat(parts).toString("utf8"),
+          }),
+        );
+      }).on("error", failed);
+    });
+
+  test("serves every address of the manifest over https that a system can be told to trust", async () => {
+    for (const address of addresses(readFileSync("manifest.xml", "utf8"))) {
+      const answer = await request(new URL(address).pathname);
+      expect(answer.status, address).toBe(200);
+      expect(answer.body.length, address).toBeGreaterThan(0);
+    }
+  });
+
+  test("lets Excel on the web read the list of functions", async () => {
+    const answer = await request("/functions.json");
+    expect([answer.type, answer.origin]).toEqual(["application/json; charset=utf-8", "*"]);
+  });
+
+  test("serves nothing beside the build", async () => {
+    for (const path of ["/../certificate/localhost.key", "/%2e%2e/certificate/localhost.key", "/nothing.html"]) {
+      expect((await request(path)).status, path).toBe(404);
+    }
+  });
+
+  test("keeps its certificate, and keeps no key that could sign another", async () => {
+    const again = await localCertificate(certificates);
+    expect(readFileSync(again.authorityFile)).toEqual(authority);
+    const keys = readdirSync(certificates).filter((name) =>
+      /PRIVATE KEY/.test(readFileSync(join(certificates, name), "utf8")),
+    );
+    expect(keys).toEqual(["localhost.key"]);
+  });
+});

@@ -1,0 +1,48 @@
+import { renderToStaticMarkup } from "react-dom/server";
+import { describe, expect, test } from "vitest";
+import { catalogue } from "../../src/core/catalogue";
+import { cautions, deferral } from "../../src/core/cautions";
+import { formula, signature } from "../../src/core/describe";
+import { CautionsPage } from "../../src/pane/cautions-page";
+import { FunctionEntry } from "../../src/pane/function-entry";
+import { Pane } from "../../src/pane/pane";
+
+const asText = (markup: string): string =>
+  markup
+    .replaceAll(/<[^>]*>/g, " ")
+    .replaceAll("&quot;", '"')
+    .replaceAll("&#x27;", "'")
+    .replaceAll("&gt;", ">")
+    .replaceAll("&lt;", "<")
+    .replaceAll("&amp;", "&")
+    .replaceAll(/\s+/g, " ");
+
+describe("the pane", () => {
+  test.each(catalogue.map((entry) => ({ id: entry.spec.id, entry })))("explains $id", ({ entry }) => {
+    const text = asText(renderToStaticMarkup(<FunctionEntry entry={entry} />));
+    const { spec, page } = entry;
+    for (const words of [signature(spec), page.summary, page.formula, ...page.guide])
+      expect(text).toContain(words.replaceAll(/\s+/g, " "));
+    for (const { name, quantity } of spec.parameters) {
+      expect(text).toContain(name);
+      expect(text).toContain(quantity.requirement);
+    }
+    for (const { given } of page.examples) expect(text).toContain(formula(spec, given));
+    for (const caution of page.cautions) expect(text).toContain(caution.text);
+    expect(text.includes(deferral)).toBe(page.cautions.length > 0);
+  });
+
+  test("opens on the functions, and says how many there are", () => {
+    const text = asText(renderToStaticMarkup(<Pane />));
+    expect(text).toContain(`${catalogue.length} functions`);
+  });
+
+  test("shows every caution, and that local codes come first", () => {
+    const text = asText(renderToStaticMarkup(<CautionsPage />));
+    for (const { title, text: words } of cautions) {
+      expect(text).toContain(title);
+      expect(text).toContain(words);
+    }
+    expect(text).toContain(deferral);
+  });
+});

@@ -1,0 +1,175 @@
+import { readFileSync } from "node:fs";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { CellError } from "../../src/cells/values";
+import { type NodeWorkbook, openInNode } from "../../src/engine/node-workbook";
+import { oneLot } from "../../src/sample-books/one-lot";
+import { found, given, planRow } from "../../src/sample-books/one-lot/places";
+import { addressOf, placeOf } from "../../src/workbook-files/addresses";
+import { readWorkbook } from "../../src/workbook-files/read-workbook";
+import type { Workbook } from "../../src/workbook-files/workbook";
+
+let open: NodeWorkbook;
+
+/** What stands in a cell of the sheet Lot before anyone types over it. */
+const original = (address: string) => {
+  const { row, column } = placeOf(address);
+  return oneLot().sheets[0]?.cells.find((cell) => cell.row === row && cell.column === column)?.value ?? null;
+};
+
+let changed: string[] = [];
+
+/** Types over cells of the sheet Lot, and puts back what the test before has typed. */
+async function lotWith(changes: Record<string, number | string | null> = {}): Promise<void> {
+  for (const address of changed) open.set("Lot", address, original(address));
+  for (const [address, content] of Object.entries(changes)) open.set("Lot", address, content);
+  changed = Object.keys(changes);
+  await open.calculate();
+}
+
+const onLot = (address: string) => open.value("Lot", address);
+const largestDifference = () => open.value("Proof", "D3");
+
+function errorsAnywhere(): string[] {
+  return oneLot().sheets.flatMap(({ name, cells }) =>
+    cells.flatMap(({ row, column }) => {
+      const value = open.value(name, addressOf(row, column));
+      return value instanceof CellError ? [`${name}!${addressOf(row, column)}: ${value.code} ${value.message}`] : [];
+    }),
+  );
+}
+
+/** The same cells with numbers at ten decimals, so that the last bit of another machine's arithmetic does not count. */
+const contents = (workbook: Workbook) =>
+  workbook.sheets.map(({ name, cells }) => ({
+    name,
+    cells: cells.map(({ row, column, value, formula, spill }) => ({
+      at: addressOf(row, column),
+      value: typeof value === "number" ? Number(value.toFixed(10)) : value,
+      formula,
+      spill,
+    })),
+  }));
+
+describe("the committed sample file", () => {
+  it("recalculates to the results that it holds", async () => {
+    const committed = await readWorkbook(new Uint8Array(readFileSync("sample-workbooks/one-lot.xlsx")));
+    const recalculated = openInNode(committed);
+    await recalculated.calculate();
+    expect(contents(recalculated.toWorkbook())).toEqual(contents(committed));
+    recalculated.close();
+  });
+});
+
+describe("the sample lot", () => {
+  beforeAll(async () => {
+    open = openInNode(oneLot());
+    await open.calculate();
+  });
+
+  afterAll(() => open.close());
+
+  it("plans four charges that add up to the leaf for the pan", async () => {
+    await lotWith();
+    expect(onLot(found.charges)).toBe(4);
+    expect([0, 1, 2, 3].map((charge) => onLot(`F${planRow + charge}`))).toEqual([276.7, 276.7, 276.6, 276.6]);
+    expect(onLot(`F${planRow + 4}`)).toBeCloseTo(1106.6, 9);
+    expect(onLot(found.check)).toBe("agrees");
+    expect(errorsAnywhere()).toEqual([]);
+  });
+
+  it("is proved by plain arithmetic", async () => {
+    await lotWith();
+    expect(largestDifference()).toBeLessThan(1e-9);
+  });
+
+  it.each<[string, Record<string, number | string | null>, number]>([
+    ["a smaller pan", { [given.panLoad]: 190, [given.largestLoad]: 210 }, 6],
+    ["no largest load", { [given.largestLoad]: null, [given.panLoad]: 400 }, 3],
+    ["another fresh weight", { [given.fresh]: 1301.5 }, 4],
+    ["less leaf for the pan", { [given.forPan]: 560.4 }, 2],
+    ["a largest load that needs another charge", { [given.forPan]: 612.3 }, 3],
+    ["a scale of whole grams", { [given.readability]: 1, [given.forPan]: 1106 }, 4],
+    ["a measured fresh moisture", { [given.freshMoisture]: 0.761 }, 4],
+    ["targets of another kind", { C24: "weight", B24: 0.25, C25: "points", B25: 0.2 }, 4],
+    ["a finished weight that is too good", { [given.finished]: 330 }, 4],
+    ["a finished weight that is too low", { [given.finished]: 226 }, 4],
+  ])("and its proof follow %s", async (_, changes, charges) => {
+    await lotWith(changes);
+    expect(onLot(found.charges)).toBe(charges);
+    expect(onLot(`E${planRow + charges}`)).toBe("total");
+    expect(largestDifference()).toBeLessThan(1e-9);
+    expect(errorsAnywhere()).toEqual([]);
+  });
+
+  it("changes plan and card together with the pan load", async () => {
+    await lotWith({ [given.panLoad]: 190, [given.largestLoad]: 210 });
+    const first = onLot(`G${planRow}`);
+    expect(first).not.toBeCloseTo(212.2, 0);
+    expect(open.value("Firing card", "B5")).toBe(first);
+    expect(open.value("Firing card, continued", "A10")).toBe("Charge 6");
+    expect(open.value("Firing card, continued", "A16")).toBe("");
+    expect(open.value("Firing card", "A2")).toContain("Charges 5 to 6 stand on the next card");
+  });
+
+  it("says on the card when there are more charges than it holds", async () => {
+    await lotWith({ [given.panLoad]: 100 });
+    expect(onLot(found.charges)).toBe(11);
+    expect(open.value("Firing card", "A2")).toContain("has 11 charges, the cards hold 8");
+  });
+
+  it.each([
+    ["the finished weight", [given.finished]],
+    ["everything after the airing", [given.siftOuts, given.forPan, given.finished, given.finishedMoisture]],
+    ["every weight of the day", [given.fresh, given.aired, given.siftOuts, given.forPan, given.finished]],
+  ])("waits without an error while %s is missing", async (_, missing) => {
+    await lotWith(Object.fromEntries(missing.map((address) => [address, null])));
+    expect(errorsAnywhere()).toEqual([]);
+    expect(onLot(found.outturn)).toBe("");
+    expect(onLot(found.check)).toBe("");
+    expect(largestDifference()).toBeLessThan(1e-9);
+  });
+
+  it("carries no numbers of anyone's real lot as inputs", () => {
+    const inputs = oneLot().sheets.flatMap(({ cells }) => cells.map(({ value }) => value));
+    for (const number of [800, 733, 710, 350, 355, 170, 182, 0.76]) expect(inputs).not.toContain(number);
+  });
+
+  it("says on its first lines that the farm and the numbers are invented", () => {
+    const [lot] = oneLot().sheets;
+    expect(lot?.cells.find(({ row, column }) => row === 1 && column === 0)?.value).toMatch(/invented farm.*invented/);
+  });
+});
+
+describe("the proof", () => {
+  const proof = oneLot().sheets.find(({ name }) => name === "Proof");
+  const formulas = proof?.cells.flatMap(({ formula }) => formula ?? []) ?? [];
+
+  it("uses only functions that every spreadsheet knows", () => {
+    const used = new Set(formulas.flatMap((formula) => formula.match(/[A-Z][A-Z.]*(?=\()/g) ?? []));
+    expect([...used].sort()).toEqual([
+      "ABS",
+      "AND",
+      "COUNT",
+      "IF",
+      "INDEX",
+      "INT",
+      "ISNUMBER",
+      "MAX",
+      "MEDIAN",
+      "N",
+      "OR",
+      "ROUND",
+      "ROUNDUP",
+      "SQRT",
+    ]);
+  });
+
+  it("takes its plain side from inputs, never from an answer", () => {
+    const inputs = new Set<string>([...Object.values(given), "B24", "B25", "B26", "B27", "C24", "C25", "C26", "C27"]);
+    const plain = proof?.cells.filter(({ column, formula }) => column === 1 && formula !== undefined) ?? [];
+    const references = plain.flatMap(({ formula }) => [...(formula ?? "").matchAll(/Lot!\$([A-Z]+)\$(\d+)/g)]);
+    expect(references.length).toBeGreaterThan(100);
+    for (const [, column, row] of references) expect(inputs).toContain(`${column}${row}`);
+    for (const { formula } of plain) expect(formula).not.toMatch(/'Past lots'!\$[HI]/);
+  });
+});

@@ -1,0 +1,28 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { sampleBooks, sampleFile } from "../../src/sample-books/sample-books";
+import { readWorkbook } from "../../src/workbook-files/read-workbook";
+import { writeWorkbook } from "../../src/workbook-files/write-workbook";
+
+/** Numbers at ten decimals, so that the last bit of another machine's arithmetic does not count. */
+const rounded = (_: string, value: unknown) => (typeof value === "number" ? Number(value.toFixed(10)) : value);
+
+describe("sample-workbooks/", () => {
+  it("holds the files that the builder makes, and no others", () => {
+    expect(readdirSync("sample-workbooks").sort()).toEqual(Object.keys(sampleBooks).sort());
+  });
+
+  it.each(Object.entries(sampleBooks))(
+    "%s is what `npm run samples` makes of the sources today",
+    async (name, build) => {
+      const committed = await readWorkbook(new Uint8Array(readFileSync(`sample-workbooks/${name}`)));
+      const built = await readWorkbook(await sampleFile(build));
+      expect(JSON.stringify(committed, rounded, 1)).toBe(JSON.stringify(built, rounded, 1));
+    },
+  );
+
+  it.each(Object.keys(sampleBooks))("%s is the same after reading and writing", async (name) => {
+    const read = await readWorkbook(new Uint8Array(readFileSync(`sample-workbooks/${name}`)));
+    expect(await readWorkbook(await writeWorkbook(read))).toEqual(read);
+  });
+});
