@@ -1,5 +1,6 @@
 import { type Answer, type Argument, type Column, type FunctionSpec, headers, type Parameter } from "../core/define";
 import { DomainError, must } from "../core/errors";
+import { quickPath } from "./quick-path";
 import { booksReader } from "./read-book";
 import { cellReader } from "./read-cell";
 import { listsReader } from "./read-list";
@@ -114,6 +115,7 @@ function headings(columns: readonly Column[], width: number): string[] {
 function preparer(spec: FunctionSpec) {
   const calculate = spec.calculate as (...values: Argument[]) => Answer | Answer[] | Answer[][];
   const parameters = spec.parameters.filter((parameter) => parameter !== headers);
+  const quickly = quickPath(parameters, calculate);
   const readRow = rowReader(parameters);
   const readLists = listsReader(parameters);
   const readBooks = booksReader(parameters);
@@ -127,11 +129,17 @@ function preparer(spec: FunctionSpec) {
       listHurdle = asRefusal(problem);
     }
     return (row: number, column: number): Calculated => {
+      try {
+        const answer = quickly?.(given, row, column);
+        if (answer !== undefined) return answer;
+      } catch (problem) {
+        return asRefusal(problem);
+      }
       const cellHurdle = readRow(given, row, column, values);
       const hurdle = cellHurdle === undefined || cellHurdle === "waits" ? (listHurdle ?? cellHurdle) : cellHurdle;
       if (hurdle !== undefined) return hurdle === "waits" ? "" : hurdle;
       try {
-        return callWith(calculate, values);
+        return calculate(...values);
       } catch (problem) {
         return asRefusal(problem);
       }
@@ -143,20 +151,6 @@ function preparer(spec: FunctionSpec) {
 function asRefusal(problem: unknown): DomainError {
   if (problem instanceof DomainError) return problem;
   throw problem;
-}
-
-/** Spreading a list costs more than most of the arithmetic: the usual numbers of arguments are written out. */
-function callWith<Given, Result>(calculate: (...values: Given[]) => Result, values: readonly Given[]): Result {
-  switch (values.length) {
-    case 1:
-      return calculate(values[0] as Given);
-    case 2:
-      return calculate(values[0] as Given, values[1] as Given);
-    case 3:
-      return calculate(values[0] as Given, values[1] as Given, values[2] as Given);
-    default:
-      return calculate(...values);
-  }
 }
 
 const isWide = ({ columns }: Shape): boolean => columns > 1;

@@ -98,12 +98,18 @@ function worksheetOf(sheet: Sheet, id: string, styles: StyleTable): Partial<IWor
     ...(sheet.frozenRows && {
       freeze: { xSplit: 0, ySplit: sheet.frozenRows, startRow: sheet.frozenRows, startColumn: 0 },
     }),
-    custom: { page: sheet.page, tables: sheet.tables, charts: sheet.charts } satisfies Kept,
+    custom: keptOf(sheet),
   };
 }
 
 /** What a sheet has that the engine does not. Areas stay where they are when someone puts in rows or columns. */
 type Kept = Pick<Sheet, "page" | "tables" | "charts">;
+
+const keptOf = ({ page, tables, charts }: Sheet): Kept => ({
+  ...(page && { page }),
+  ...(tables && { tables }),
+  ...(charts && { charts }),
+});
 
 /** A value that stands where a formula spills would block the spill. */
 function spilledPlaces(cells: readonly Cell[]): (cell: Cell) => boolean {

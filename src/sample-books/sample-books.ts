@@ -3,10 +3,12 @@ import type { Workbook } from "../workbook-files/workbook";
 import { writeWorkbook } from "../workbook-files/write-workbook";
 import { excelCheck } from "./excel-check";
 import { oneLot } from "./one-lot";
+import { seasonBook } from "./season";
 
 /** Every file of sample-workbooks/, with what builds it. */
 export const sampleBooks: Readonly<Record<string, () => Workbook>> = {
   "one-lot.xlsx": oneLot,
+  "season.xlsx": seasonBook,
   "excel-check.xlsx": excelCheck,
 };
 

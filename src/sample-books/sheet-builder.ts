@@ -12,12 +12,7 @@ export interface SheetBuilder {
   widths(...characters: number[]): void;
   /** In points. Rows count from 1. */
   height(row: number, points: number): void;
-  sheet(rest?: {
-    frozenRows?: number;
-    page?: PageSetup;
-    tables?: readonly Table[];
-    charts?: readonly Chart[];
-  }): Sheet;
+  sheet(rest?: { frozenRows?: number; page?: PageSetup; tables?: readonly Table[]; charts?: readonly Chart[] }): Sheet;
 }
 
 export function sheetBuilder(name: string): SheetBuilder {

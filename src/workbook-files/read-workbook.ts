@@ -70,7 +70,9 @@ function sheetOf(sheet: ExcelJS.Worksheet, firstDay: number, charts: readonly Ch
 
 /** A row of totals under a table stays as cells, without being part of it. */
 function tablesOf(sheet: ExcelJS.Worksheet): Table[] {
-  const found = sheet.getTables() as unknown as readonly { table: { name: string; tableRef: string; totalsRow?: boolean } }[];
+  const found = sheet.getTables() as unknown as readonly {
+    table: { name: string; tableRef: string; totalsRow?: boolean };
+  }[];
   return found.map(({ table: { name, tableRef, totalsRow } }) => {
     const area = areaOf(tableRef);
     return { name, area: totalsRow ? { ...area, rows: area.rows - 1 } : area };

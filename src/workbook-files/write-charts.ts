@@ -9,7 +9,10 @@ export function writeChart(writer: SpreadsheetWriter, target: Library.Worksheet,
   const written = new writer.Chart(chart.kind === "dots" ? writer.ChartType.Scatter : writer.ChartType.Column);
   const { width, height } = pixelsOf(sheet, chart.area);
   written.setWidth(width).setHeight(height).setAltText(chart.description);
-  written.title().setName(chart.title).setFont(new ChartFont().setSize(12).setColor(Color.parse(titleColor)));
+  written
+    .title()
+    .setName(chart.title)
+    .setFont(new ChartFont().setSize(12).setColor(Color.parse(titleColor)));
   for (const [index, series] of chart.series.entries()) written.pushSeries(seriesOf(writer, chart, series, index));
   setAxis(writer, written.xAxis(), chart.across);
   setAxis(writer, written.yAxis(), chart.up);

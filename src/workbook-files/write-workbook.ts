@@ -1,8 +1,8 @@
 import type * as Library from "wasm-xlsxwriter";
 import { toFileFormula } from "./formula-names";
 import { emptyText, reproducible } from "./reproducible";
-import { type SpreadsheetWriter, spreadsheetWriter } from "./spreadsheet-writer";
 import { defaultColumnPixels, defaultRowPixels, pixelsOfCharacters } from "./sizes";
+import { type SpreadsheetWriter, spreadsheetWriter } from "./spreadsheet-writer";
 import { type Area, type Cell, type PageSetup, type Sheet, type Style, usualFont, type Workbook } from "./workbook";
 import { writeChart } from "./write-charts";
 import { writeTable } from "./write-tables";

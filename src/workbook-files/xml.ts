@@ -15,7 +15,13 @@ export function parseXml(content: string): XmlElement {
   const parser = new SaxesParser();
   parser.on("opentag", ({ name, attributes }) => {
     const unprefixed = Object.entries(attributes).map(([key, value]) => [withoutPrefix(key), value]);
-    const element = { ...root, name: withoutPrefix(name), attributes: Object.fromEntries(unprefixed), children: [] };
+    const element = {
+      ...root,
+      name: withoutPrefix(name),
+      attributes: Object.fromEntries(unprefixed),
+      children: [],
+      text: "",
+    };
     open.at(-1)?.children.push(element);
     open.push(element);
   });

@@ -39,7 +39,7 @@ function sharedArea(areas: BookColumn): GroupAreas {
 }
 
 function namedAreas(areaNames: BookColumn, areas: BookColumn): GroupAreas {
-  const byKey = new Map<string, { readonly area: Answer; readonly row: number }>();
+  const byKey = new Map<string, { readonly area: Answer | undefined; readonly row: number }>();
   for (let row = firstRow(areas); row < areas.length; row += 1) {
     const name = cellIn(areaNames, row);
     const hasArea = !isBlankAmount(cellIn(areas, row));
@@ -52,7 +52,7 @@ function namedAreas(areaNames: BookColumn, areas: BookColumn): GroupAreas {
       const rows = `rows ${before.row + 1} and ${row + 1}`;
       throw must("areaNames", "name each group once", `"${String(name).trim()}" stands in ${rows}`);
     }
-    if (hasArea) byKey.set(groupKey(name), { area: areaIn(areas, row), row });
+    byKey.set(groupKey(name), { area: hasArea ? areaIn(areas, row) : undefined, row });
   }
   return { of: (group) => byKey.get(groupKey(group))?.area ?? withoutArea(group), shared: false };
 }

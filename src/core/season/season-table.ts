@@ -91,9 +91,12 @@ function rowOf(name: string | number, totals: Totals, area: Answer | undefined, 
 
 /** The land of all groups, or the first reason why it is not known. */
 function sumOf(areas: readonly (Answer | undefined)[]): Answer | undefined {
-  if (areas.length === 0) return undefined;
-  const unknown = areas.find((area) => typeof area !== "number");
-  return unknown ?? areas.reduce<number>((sum, area) => sum + (area as number), 0);
+  let sum = 0;
+  for (const area of areas) {
+    if (typeof area !== "number") return area;
+    sum += area;
+  }
+  return areas.length === 0 ? undefined : sum;
 }
 
 function noteOf({ total, firstLeftOut }: SeasonBook): Answer[][] {

@@ -1,0 +1,82 @@
+import { createReadStream } from "node:fs";
+import { stat } from "node:fs/promises";
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
+import type { AddressInfo } from "node:net";
+import { extname, join, resolve, sep } from "node:path";
+import { pagePolicy } from "./page-policy";
+
+/** Only this computer can reach the page. */
+const host = "127.0.0.1";
+
+/** Tells a page of our own from another program at the same port. */
+export const serverName = "tea-mass-balance";
+
+const kinds: Readonly<Record<string, string>> = {
+  ".css": "text/css; charset=utf-8",
+  ".html": "text/html; charset=utf-8",
+  ".js": "text/javascript; charset=utf-8",
+  ".json": "application/json; charset=utf-8",
+  ".png": "image/png",
+  ".svg": "image/svg+xml",
+  ".ttf": "font/ttf",
+  ".wasm": "application/wasm",
+  ".woff2": "font/woff2",
+  ".xlsx": "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+};
+
+/** The bundler writes a hash of the content into the name: the browser may keep the file, and what it compiled of it. */
+const isNamedByContent = /\.[0-9a-f]{8}\.\w+$/;
+
+/** Serves the files of a folder at the port; port 0 takes any that is free. Rejects when the port is taken. */
+export function serve(folder: string, port: number): Promise<{ server: Server; address: string }> {
+  const server = createServer((request, response) => {
+    answer(folder, request, response).catch((problem: unknown) => {
+      console.error(problem);
+      if (!response.headersSent) response.writeHead(500);
+      response.end();
+    });
+  });
+  return new Promise((done, failed) => {
+    server.once("error", failed);
+    server.listen(port, host, () => done({ server, address: addressAt((server.address() as AddressInfo).port) }));
+  });
+}
+
+export const addressAt = (port: number): string => `http://${host}:${port}/`;
+
+async function answer(folder: string, request: IncomingMessage, response: ServerResponse): Promise<void> {
+  if (request.method !== "GET" && request.method !== "HEAD") return refuse(response, 405, "only reading is possible");
+  const file = await fileFor(folder, request.url ?? "/");
+  if (file === undefined) return refuse(response, 404, "there is no such page");
+  response.writeHead(200, {
+    "content-type": kinds[extname(file.path)] ?? "application/octet-stream",
+    "content-length": file.size,
+    "content-security-policy": pagePolicy,
+    "cache-control": isNamedByContent.test(file.path) ? "max-age=31536000, immutable" : "no-cache",
+    "referrer-policy": "no-referrer",
+    "x-content-type-options": "nosniff",
+    server: serverName,
+  });
+  if (request.method === "HEAD") response.end();
+  else createReadStream(file.path).pipe(response);
+}
+
+/** The file that an address names; undefined when there is none inside the folder. */
+async function fileFor(folder: string, url: string): Promise<{ path: string; size: number } | undefined> {
+  const root = resolve(folder);
+  let name: string;
+  try {
+    name = decodeURIComponent(url.replace(/[?#].*$/s, ""));
+  } catch {
+    return undefined;
+  }
+  const path = resolve(join(root, name.endsWith("/") ? `${name}index.html` : name));
+  if (name.includes("\0") || !path.startsWith(root + sep)) return undefined;
+  const found = await stat(path).catch(() => undefined);
+  return found?.isFile() ? { path, size: found.size } : undefined;
+}
+
+function refuse(response: ServerResponse, status: number, reason: string): void {
+  response.writeHead(status, { "content-type": "text/plain; charset=utf-8", server: serverName });
+  response.end(`${reason}\n`);
+}

@@ -1,0 +1,28 @@
+import type { Workbook } from "../workbook-files/workbook";
+
+const spreadsheet = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+
+// Reading and writing .xlsx is large: each is fetched from the page's own server when it is first wanted.
+
+export async function readXlsx(content: ArrayBuffer, name: string): Promise<Workbook> {
+  const { readWorkbook } = await import("../workbook-files/read-workbook");
+  return { ...(await readWorkbook(new Uint8Array(content))), name };
+}
+
+export async function downloadXlsx(workbook: Workbook, fileName: string): Promise<void> {
+  const { writeWorkbook } = await import("../workbook-files/write-workbook");
+  download(new Blob([new Uint8Array(await writeWorkbook(workbook))], { type: spreadsheet }), fileName);
+}
+
+/** For kept work that this page cannot read: everything in it, as text. */
+export function downloadAsText(content: unknown, fileName: string): void {
+  download(new Blob([JSON.stringify(content, null, 1)], { type: "application/json" }), fileName);
+}
+
+function download(content: Blob, fileName: string): void {
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(content);
+  link.download = fileName;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}

@@ -1,0 +1,130 @@
+import {
+  CommandType,
+  type ICommandInfo,
+  type IExecutionOptions,
+  LocaleType,
+  LogLevel,
+  mergeLocales,
+  Univer,
+} from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import { CalculationMode, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import words from "@univerjs/preset-sheets-core/locales/en-US";
+import { greenTheme } from "@univerjs/themes";
+import "@univerjs/preset-sheets-core/lib/index.css";
+import { catalogue } from "../core/catalogue";
+import { ErrorMessages } from "../engine/error-messages";
+import { descriptionsFor, executorsFor } from "../engine/executors";
+import { constantOf, snapshotOf, workbookOf } from "../engine/snapshot";
+import { spillsOf } from "../engine/spills";
+import type { Workbook } from "../workbook-files/workbook";
+
+export type Api = FUniver;
+
+/** A workbook in the page: the engine's grid with our functions in it. */
+export interface Grid {
+  readonly api: Api;
+  /** Why cells show an error; settled after every calculation. */
+  readonly errors: ErrorMessages;
+  /** As it is now, with the results of the last calculation. */
+  workbook(): Workbook;
+  /** A cell as it is shown, spilled ones included. */
+  shown(sheetName: string, row: number, column: number): string;
+  /** What a cell holds, unrounded, spilled ones included; undefined for a blank. An error is its code. */
+  value(sheetId: string, row: number, column: number): number | string | boolean | undefined;
+  /** Ends the typing in a cell as Enter does. */
+  finishTyping(): Promise<void>;
+  /** Calls back after each change that the maker made, and again when what follows from it has been calculated. */
+  onChange(listener: () => void): void;
+}
+
+/** Shows a workbook in the element with this id; done when it is calculated. */
+export async function openGrid(container: string, workbook: Workbook): Promise<Grid> {
+  const errors = new ErrorMessages();
+  const univer = new Univer({
+    theme: greenTheme,
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: mergeLocales(words) },
+    logLevel: LogLevel.WARN,
+  });
+  const { plugins } = UniverSheetsCorePreset({
+    container,
+    header: true,
+    toolbar: false,
+    formulaBar: true,
+    footer: { menus: false, statisticBar: false },
+    formula: {
+      function: executorsFor(catalogue, errors),
+      description: descriptionsFor(catalogue),
+      initialFormulaComputing: CalculationMode.FORCED,
+    },
+  });
+  for (const plugin of plugins) {
+    if (Array.isArray(plugin)) univer.registerPlugin(...plugin);
+    else univer.registerPlugin(plugin);
+  }
+  const api = FUniver.newAPI(univer);
+  const formulas = api.getFormula();
+  const book = api.createWorkbook(snapshotOf(workbook));
+  const spills = spillsOf(univer.__getInjector(), book.getId());
+
+  const rawValue = (sheet: string, row: number, column: number) => {
+    const cell = book.getSheetBySheetId(sheet)?.getSheet().getCellMatrix().getValue(row, column);
+    const value = cell ? constantOf(cell) : undefined;
+    if (value !== undefined) return value;
+    const spilled = spills.cells(sheet).find((place) => place.row === row && place.column === column);
+    return spilled && constantOf(spilled.cell);
+  };
+
+  const listeners: (() => void)[] = [];
+  let changed = false;
+  const tell = () => {
+    for (const listener of listeners) listener();
+  };
+  api.addEvent(api.Event.CommandExecuted, (command) => {
+    if (!isChangeByHand(command)) return;
+    changed = true;
+    tell();
+  });
+
+  const isCalculated = new Promise<void>((done) => {
+    formulas.calculationResultApplied(() => done());
+  });
+  // A workbook without formulas is never calculated.
+  if (workbook.sheets.some(({ cells }) => cells.some(({ formula }) => formula !== undefined))) await isCalculated;
+  errors.settle(rawValue);
+
+  const spilledPlaces = () =>
+    new Set(
+      book
+        .getSheets()
+        .map((sheet) => sheet.getSheetId())
+        .flatMap((sheet) => spills.cells(sheet).map(({ row, column }) => `${sheet}!${row},${column}`)),
+    );
+  let spilled = spilledPlaces();
+  formulas.calculationResultApplied(() => {
+    const before = spilled;
+    spilled = spilledPlaces();
+    // The engine leaves formulas stale that refer to cells which a shrinking spill has left.
+    if ([...before].some((place) => !spilled.has(place))) formulas.executeCalculation();
+    errors.settle(rawValue);
+    if (changed) tell();
+  });
+  return {
+    api,
+    errors,
+    workbook: () => workbookOf(book.save(), spills),
+    shown: (sheetName, row, column) => book.getSheetByName(sheetName)?.getRange(row, column).getDisplayValue() ?? "",
+    value: rawValue,
+    finishTyping: async () => {
+      if (book.isCellEditing()) await book.endEditingAsync(true);
+    },
+    onChange: (listener) => listeners.push(listener),
+  };
+}
+
+/** Sheets also change when formulas are calculated and when rows take the height of their text. */
+function isChangeByHand({ id, type, options }: ICommandInfo & { options?: IExecutionOptions }): boolean {
+  if (type !== CommandType.MUTATION || !id.startsWith("sheet.mutation.")) return false;
+  return !options?.fromFormula && !id.includes("auto-height");
+}

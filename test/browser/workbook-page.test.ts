@@ -1,0 +1,198 @@
+import { readFile } from "node:fs/promises";
+import type { Server } from "node:http";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
+import { serve } from "../../src/build/serve";
+import { buildPageOnce, pageFolder } from "../../src/build/workbook-page-build";
+import { addressOf } from "../../src/workbook-files/addresses";
+import { readWorkbook } from "../../src/workbook-files/read-workbook";
+import { findBrowser, openBrowser } from "./open-browser";
+import { openWorkbook, select, shown, typeOver, untilReady, values } from "./workbook-driver";
+
+const found = await findBrowser();
+const patience = { timeout: 20_000 };
+
+describe.skipIf(!found)("the workbook page", () => {
+  let browser: Browser;
+  let server: Server;
+  let address: string;
+  let page: Page;
+  let strangers: string[];
+  let complaints: string[];
+
+  beforeAll(async () => {
+    await buildPageOnce();
+    ({ server, address } = await serve(pageFolder, 0));
+    if (found) browser = await openBrowser(found);
+  });
+
+  afterAll(async () => {
+    await browser?.close();
+    server?.close();
+  });
+
+  // Every test is a visitor of its own, who has kept nothing yet.
+  beforeEach(async () => {
+    const visitor = await browser.newContext({ viewport: { width: 1280, height: 800 }, acceptDownloads: true });
+    strangers = [];
+    complaints = [];
+    visitor.on("request", (request) => {
+      if (!/^(data|blob):/.test(request.url()) && !request.url().startsWith(address)) strangers.push(request.url());
+    });
+    page = await visitor.newPage();
+    page.on("pageerror", (error) => complaints.push(error.message));
+    page.on("console", (message) => {
+      if (message.type() === "error") complaints.push(message.text());
+    });
+    await openWorkbook(page, address);
+    return async () => {
+      await visitor.close();
+      expect(strangers, "requests to other hosts").toEqual([]);
+      expect(complaints, "errors in the page").toEqual([]);
+    };
+  });
+
+  const line = () => page.textContent("#line");
+  const status = () => page.textContent("#status");
+  const untilKept = () => expect.poll(status, patience).toContain("Kept in this browser");
+
+  test("opens on the sample, calculated as in its file", async () => {
+    const sample = await readWorkbook(await readFile("sample-workbooks/one-lot.xlsx"));
+    const cached = sample.sheets[0]?.cells.filter(({ formula, value }) => formula && value !== "") ?? [];
+    expect(cached.length).toBeGreaterThan(20);
+    const calculated = await values(page, "Lot");
+    for (const { row, column, value } of cached) {
+      const result = calculated.get(addressOf(row, column));
+      if (typeof value === "number") expect(result, addressOf(row, column)).toBeCloseTo(value, 9);
+      else expect(result, addressOf(row, column)).toBe(value);
+    }
+  });
+
+  test("a formula typed in a cell gives its number", async () => {
+    await typeOver(page, "Lot", "H2", "=TEA.TARGETWEIGHT(320,75%,60%)");
+    await expect.poll(async () => (await values(page, "Lot")).get("H2"), patience).toBe(200);
+  });
+
+  test("an input changed changes the plan, and what is shown follows a plan that gets shorter", async () => {
+    expect(await shown(page, "Lot", "F5")).toBe("4");
+    expect(await shown(page, "Firing card", "A22")).toBe("Charge 4");
+    await typeOver(page, "Lot", "B12", "800");
+    await expect.poll(() => shown(page, "Lot", "F5"), patience).toBe("3");
+    await expect.poll(() => shown(page, "Firing card", "A22"), patience).toBe("");
+    const loads = [0, 1, 2].map((charge) => shown(page, "Firing card", `B${4 + 6 * charge}`));
+    expect(
+      (await Promise.all(loads)).map((load) => Number(load.replace("load", ""))).reduce((sum, load) => sum + load),
+    ).toBeCloseTo(800, 9);
+  });
+
+  test("76 typed as a moisture shows its message, and its neighbours stay", async () => {
+    await typeOver(page, "Lot", "B15", "76");
+    await expect
+      .poll(line, patience)
+      .toContain("moisture must be from 0 up to, not including, 1 (76% or 0.76); got 76");
+    expect(await shown(page, "Lot", "B15")).toBe("7600.0%");
+    expect(await shown(page, "Lot", "F5")).toBe("4");
+    expect(await shown(page, "Lot", "F16")).toBe("1240.0");
+    // With the keyboard alone: on the cell itself, a bubble says why.
+    await page.keyboard.press("Control+Home");
+    await select(page, "Lot", "H16");
+    await expect.poll(() => page.textContent(".bubble"), patience).toContain("got 76");
+  });
+
+  test.each(["76%", "0.76"])("%s typed as a moisture means that share", async (typed) => {
+    await typeOver(page, "Lot", "B15", typed);
+    await expect.poll(() => shown(page, "Lot", "F12"), patience).toBe("76.0%");
+    expect(await shown(page, "Lot", "B15")).toBe("76.0%");
+    expect((await values(page, "Lot")).get("B15")).toBe(0.76);
+  });
+
+  test("the note of a cell shows when the keyboard comes to it", async () => {
+    await select(page, "Lot", "B12");
+    await page.keyboard.press("ArrowDown");
+    await expect.poll(line, patience).toMatch(/^B13: ./);
+    expect(await page.textContent(".bubble")).toBe((await line())?.replace("B13: ", ""));
+  });
+
+  test("a reload keeps the work", async () => {
+    await typeOver(page, "Lot", "B12", "800");
+    await expect.poll(() => shown(page, "Lot", "F5"), patience).toBe("3");
+    await untilKept();
+    await page.reload();
+    await untilReady(page);
+    await untilKept();
+    expect(await shown(page, "Lot", "B12")).toBe("800.0");
+    expect(await shown(page, "Lot", "F5")).toBe("3");
+  });
+
+  test("the way back to the sample asks first", async () => {
+    await typeOver(page, "Lot", "B12", "800");
+    await untilKept();
+    await page.click("#back");
+    await page.getByRole("button", { name: "Keep my work" }).click();
+    expect(await shown(page, "Lot", "B12")).toBe("800.0");
+    await page.click("#back");
+    await Promise.all([page.waitForEvent("load"), page.getByRole("button", { name: "Start afresh" }).click()]);
+    await untilReady(page);
+    expect(await shown(page, "Lot", "B12")).toBe("1106.6");
+  });
+
+  test("the download opens elsewhere with live formulas and the same numbers", async () => {
+    await typeOver(page, "Lot", "B12", "800");
+    await expect.poll(() => shown(page, "Lot", "F5"), patience).toBe("3");
+    const here = await values(page, "Lot");
+    const [download] = await Promise.all([page.waitForEvent("download"), page.click("#download")]);
+    const workbook = await readWorkbook(await readFile(await download.path()));
+    expect(workbook.sheets.map(({ name }) => name)).toContain("Firing card");
+    const cells = workbook.sheets[0]?.cells ?? [];
+    expect(cells.find(({ row, column }) => row === 4 && column === 5)?.formula).toContain("=TEA.CHARGECOUNT(");
+    const there = new Map(cells.map(({ row, column, value }) => [addressOf(row, column), value]));
+    for (const [cell, value] of here) if (value !== "") expect(there.get(cell), cell).toBe(value);
+  });
+
+  test("a file of one's own opens beside the sample, and is kept by itself", async () => {
+    await page.setInputFiles("#file", "sample-workbooks/one-lot.xlsx");
+    await page.waitForURL(/workbook=own-file/);
+    await untilReady(page);
+    expect(await page.textContent("#workbooks a[aria-current]")).toBe("one-lot");
+    expect(await page.isDisabled("#back")).toBe(true);
+    expect(await shown(page, "Lot", "F5")).toBe("4");
+  });
+
+  test("work that cannot be read is not deleted: the sample opens and the old work can be downloaded", async () => {
+    await typeOver(page, "Lot", "B12", "800");
+    await untilKept();
+    await page.evaluate(
+      () =>
+        new Promise<void>((done, failed) => {
+          const opening = indexedDB.open("tea-mass-balance");
+          opening.onerror = () => failed(opening.error);
+          opening.onsuccess = () => {
+            const writing = opening.result.transaction("work", "readwrite");
+            writing.objectStore("work").put({ version: 99, diary: "from another time" }, "one-lot");
+            writing.oncomplete = () => done();
+          };
+        }),
+    );
+    await page.reload();
+    await untilReady(page);
+    expect(await shown(page, "Lot", "B12")).toBe("1106.6");
+    const [download] = await Promise.all([page.waitForEvent("download"), page.click("#notice button")]);
+    expect(await readFile(await download.path(), "utf8")).toContain("from another time");
+  });
+
+  test("the firing card prints as a table, without the page around it", async () => {
+    await page.evaluate(() => {
+      window.print = () => {};
+    });
+    await page.click("#print");
+    await page.emulateMedia({ media: "print" });
+    expect(await page.isVisible("#grid")).toBe(false);
+    const card = await page.textContent("#paper");
+    expect(card).toContain("Charge 4");
+    expect(card).toContain("276.7");
+    expect(await page.locator("#paper table").count()).toBe(1);
+    // On one page of A5, which is what a printer gets.
+    const printed = (await page.pdf({ preferCSSPageSize: true })).toString("latin1");
+    expect([...printed.matchAll(/\/Type\s*\/Page\b/g)].length).toBe(1);
+  });
+});

@@ -1,0 +1,61 @@
+import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
+import { get, type Server } from "node:http";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { serve } from "../../src/build/serve";
+
+let folder: string;
+let server: Server;
+let address: string;
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), "served-"));
+  await mkdir(join(folder, "page"));
+  await writeFile(join(folder, "secret.txt"), "not for the page");
+  await writeFile(join(folder, "page", "index.html"), "<p>the page</p>");
+  await writeFile(join(folder, "page", "part.wasm"), "");
+  ({ server, address } = await serve(join(folder, "page"), 0));
+});
+
+afterAll(async () => {
+  server.close();
+  await rm(folder, { recursive: true });
+});
+
+test("serves a folder's page with its policy", async () => {
+  const response = await fetch(address);
+  expect(await response.text()).toBe("<p>the page</p>");
+  expect(response.headers.get("content-type")).toBe("text/html; charset=utf-8");
+  const policy = response.headers.get("content-security-policy");
+  expect(policy).toContain("script-src 'self' 'wasm-unsafe-eval';");
+  expect(policy).toContain("connect-src 'self'");
+});
+
+test("names what a compiled part is", async () => {
+  expect((await fetch(`${address}part.wasm`)).headers.get("content-type")).toBe("application/wasm");
+});
+
+// fetch() would tidy these addresses up before it asks.
+test.each([
+  "/../secret.txt",
+  "/%2e%2e/secret.txt",
+  "/..%2fsecret.txt",
+  "/..%5csecret.txt",
+  "//etc/passwd",
+  "/%00",
+  "/%",
+  "/nothing",
+])("%s leads nowhere", async (path) => {
+  const status = await new Promise((done) => get(address, { path }, (response) => done(response.statusCode)));
+  expect(status).toBe(404);
+});
+
+test("nothing can be sent", async () => {
+  expect((await fetch(address, { method: "POST", body: "x" })).status).toBe(405);
+});
+
+test("a port that is taken is refused", async () => {
+  const port = Number(new URL(address).port);
+  await expect(serve(folder, port)).rejects.toMatchObject({ code: "EADDRINUSE" });
+});
