@@ -44,7 +44,22 @@ function origin(check: Check): string {
   }
 }
 
-function tolerance({ tolerance, because }: Check): string {
+/** A refusal with its message: that is what a check of it holds the function to. */
+function expectedText({ expected }: Check): string {
+  if (typeof expected === "object" && "error" in expected) {
+    return expected.message === undefined ? expected.error : `${expected.error} ${expected.message}`;
+  }
+  const rows = rowsOf(expected).map((row) => row.map(cellText).join(", "));
+  return rows.join("; ") || "a blank";
+}
+
+const holdsNumber = ({ expected }: Check): boolean =>
+  rowsOf(expected).some((row) => row.some((cell) => typeof cell === "number"));
+
+/** Texts and refusals compare letter by letter: a tolerance is for numbers. */
+function tolerance(check: Check): string {
+  if (!holdsNumber(check)) return "none: the same to the letter";
+  const { tolerance, because } = check;
   const allowed = "absolute" in tolerance ? `${tolerance.absolute}` : `${tolerance.relative} of the value`;
   return `${allowed}: ${because}`;
 }
@@ -133,15 +148,15 @@ function functionPage(entry: Entry): Page {
       { heading: "Checked against", level: 2 },
       {
         table: ["Formula", "Expected", "Status", "From", "Tolerance"],
-        rows: page.checks.filter(told).map((check) => [
-          formula(spec, check.given),
-          rowsOf(check.expected)
-            .map((row) => row.map(cellText).join(", "))
-            .join("; "),
-          check.status,
-          origin(check),
-          tolerance(check),
-        ]),
+        rows: page.checks
+          .filter(told)
+          .map((check) => [
+            formula(spec, check.given),
+            expectedText(check),
+            check.status,
+            origin(check),
+            tolerance(check),
+          ]),
       },
     ],
   };

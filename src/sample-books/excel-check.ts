@@ -68,7 +68,7 @@ function agrees(row: number, expected: number | string): string {
   const errorType = errorTypes[expected];
   if (errorType !== undefined) return yesOrNo(`IF(ISERROR(${answer}),ERROR.TYPE(${answer})=${errorType},FALSE)`);
   if (typeof expected === "number") {
-    return yesOrNo(`IF(ISNUMBER(${answer}),ABS(${answer}-${wanted})<=0.000000001*MAX(1,ABS(${wanted})),FALSE)`);
+    return yesOrNo(`IF(ISNUMBER(${answer}),ABS(${answer}-${wanted})<=1/10^9*MAX(1,ABS(${wanted})),FALSE)`);
   }
   const text = expected.replaceAll('"', '""');
   return yesOrNo(`IF(ISERROR(${answer}),FALSE,${answer}="${text}")`);

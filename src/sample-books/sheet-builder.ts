@@ -52,8 +52,11 @@ function contentOf(content: number | string | null): Pick<Cell, "value" | "formu
   return typeof content === "string" && content.startsWith("=") ? { formula: content } : { value: content };
 }
 
-/** An answer that stays empty until all of these cells are filled. */
+/**
+ * An answer that stays empty until all of these cells are filled. An error among them shows; a 0 counts as filled,
+ * which a comparison with "" does not see in every spreadsheet.
+ */
 export const once = (needed: readonly string[], expression: string): string => {
-  const blanks = needed.map((cell) => `${cell}=""`).join(",");
-  return `=IF(${needed.length === 1 ? blanks : `OR(${blanks})`},"",${expression})`;
+  const waits = needed.map((cell) => `ISBLANK(${cell}),ISTEXT(${cell})`).join(",");
+  return `=IF(OR(${waits}),"",${expression})`;
 };

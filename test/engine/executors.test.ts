@@ -77,7 +77,7 @@ describe("the help while typing", () => {
     const help = descriptions.find(({ functionName }) => functionName === "TEA.MOISTURENOW");
     const dryLoss = help?.functionParameter.find(({ name }) => name === "dryLoss");
     expect(dryLoss?.require).toBe(0);
-    expect(dryLoss?.detail).toMatch(/\(optional: 0\)$/);
+    expect(dryLoss?.detail).toMatch(/\(counts as 0\)$/);
   });
 });
 

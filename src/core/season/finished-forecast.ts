@@ -92,10 +92,10 @@ export const finishedForecastPage: FunctionPage = {
     {
       given: [
         700,
-        [["fresh g"], [1200], [800], [1000], [950], [600]],
-        [["finished g"], [258], [170], [216], [null], [126]],
+        [["fresh g"], [1200], [880], [1000], [950], [600]],
+        [["finished g"], [258], [187], [216], [null], [126]],
       ],
-      gives: [[142.886186328, 149.722222222, 156.558258117]],
+      gives: [[142.846115614, 149.701086957, 156.556058299]],
       shows: "700 g of fresh leaf on an invented farm with four lots finished and one still open",
     },
   ],

@@ -56,12 +56,12 @@ export const lotFlagPage: FunctionPage = {
   cautions: [],
   examples: [
     {
-      given: [900, 150, [[1200], [800], [1000], [600], [1500]], [[258], [170], [216], [126], [318]]],
+      given: [900, 150, [[1200], [880], [1000], [600], [1500]], [[258], [187], [216], [126], [318]]],
       gives: "low",
       shows: "150 g from 900 g, on an invented farm whose lots come out at 21 to 22 %",
     },
     {
-      given: [900, 192, [[1200], [800], [1000], [600], [1500]], [[258], [170], [216], [126], [318]]],
+      given: [900, 192, [[1200], [880], [1000], [600], [1500]], [[258], [187], [216], [126], [318]]],
       gives: "",
       shows: "192 g from the same leaf is as usual, and nothing is flagged",
     },
@@ -90,7 +90,7 @@ export const lotFlagPage: FunctionPage = {
     },
     {
       status: "exact",
-      given: [900, 150, [[1200], [800], [1000], [600]], [[258], [170], [216], [126]]],
+      given: [900, 150, [[1200], [880], [1000], [600]], [[258], [187], [216], [126]]],
       expected: { error: "#N/A", message: "pastFreshWeights must hold at least 5 finished lots; got 4" },
       working: "4 < 5",
       ...exactly,

@@ -80,8 +80,8 @@ export const lotFlagsPage: FunctionPage = {
   examples: [
     {
       given: [
-        [["fresh g"], [1200], [800], [1000], [600], [1500], [900], [1100]],
-        [["finished g"], [258], [170], [216], [126], [318], [150], [null]],
+        [["fresh g"], [1200], [880], [1000], [600], [1500], [900], [1100]],
+        [["finished g"], [258], [187], [216], [126], [318], [150], [null]],
       ],
       gives: [
         ["outturn", "z", "flag"],
@@ -153,8 +153,8 @@ export const lotFlagsPage: FunctionPage = {
     {
       status: "exact",
       given: [
-        [[1200], [800], [1000], [600], [900]],
-        [[258], [170], [216], [126], [null]],
+        [[1200], [880], [1000], [600], [900]],
+        [[258], [187], [216], [126], [null]],
       ],
       expected: { error: "#N/A", message: "freshWeights must hold at least 5 finished lots; got 4" },
       working: "four lots are finished: 4 < 5",

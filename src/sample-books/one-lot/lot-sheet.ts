@@ -41,7 +41,7 @@ export function lotSheet(): Sheet {
   eitherSide(builder);
   chargePlan(builder);
   turns(builder);
-  builder.widths(26, 11, 23, 3, 26, 14, 14, 16, 18, 16, 15);
+  builder.widths(31, 11, 24, 3, 27, 16, 15, 16, 20, 19, 17);
   builder.height(1, 24);
   // Tall enough that the sheet breaks here on paper, whatever the printer's fonts make of its width.
   builder.height(firstRowOfSecondPage - 1, 78);

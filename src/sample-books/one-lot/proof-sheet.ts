@@ -210,7 +210,7 @@ export function proofSheet(): Sheet {
   put("D3", `=MAX(D6:D${row - 1})`, { ...result("0.0E+00"), bold: true });
   put(
     "E3",
-    '=IF(ISNUMBER(D3),IF(D3<0.000000001,"every answer agrees to nine decimals","look below for the line that differs"),"look below for the error")',
+    '=IF(ISNUMBER(D3),IF(D3<1/10^9,"every answer agrees to nine decimals","look below for the line that differs"),"look below for the error")',
     remark,
   );
   widths(38, 22, 22, 14, 36);

@@ -1,0 +1,185 @@
+import type { Sheet } from "../../workbook-files/workbook";
+import { columnHead, columnHeadLeft, grams, input, label, percent, remark, result, section, title } from "../look";
+import { sheetBuilder } from "../sheet-builder";
+import { springLots } from "./lots";
+import { lots, onLots } from "./places";
+
+/** The lot that was weighed at every stage, with one reading wrong. */
+export const fittedLot = 33;
+const firstStage = 8;
+const lastStage = 13;
+const balanceRow = 17;
+const fitRow = 29;
+/** Where the answers' last rows stand: the total of the balance, the verdict of the fit. */
+export const verdictRow = fitRow + 7;
+
+/** One lot, weighing by weighing: where its grams went, and which reading does not fit the others. */
+export function oneLotSheet(): Sheet {
+  const { put, styleRest, merge, widths, height, sheet } = sheetBuilder("One lot");
+  put("A1", "One lot of the season, weighing by weighing", title);
+  put("A2", "Invented like all else here. Fresh and finished weight come from the book; the rest is typed.", remark);
+  put("A4", "Lot", label);
+  put(
+    "B4",
+    fittedLot,
+    { ...input("0"), align: "left" },
+    "Another number takes the fresh and finished weight of that lot: type its other weighings then.",
+  );
+
+  put("A6", "What was read", section);
+  styleRest("B6:I6", section);
+  const heads: readonly (readonly [string, string?])[] = [
+    ["Stage"],
+    ["Weight, g"],
+    ["Moisture", "Blank where none was measured: it is worked out from the weighings around it."],
+    ["± weight, g", "One standard error, as the scale's is."],
+    ["± moisture", "One standard error. Of a moisture judged by hand, one point or more is honest."],
+    ["Taken out, g", "Leaf taken out just before this weighing, at the moisture it has here."],
+    ["Its moisture"],
+    ["Dry matter lost", "What usually goes as dust and crumbs since the weighing before."],
+  ];
+  for (const [index, [heading, note]] of heads.entries()) {
+    put(`${"ABCDEFGH"[index]}7`, heading, index === 0 ? columnHeadLeft : columnHead, note);
+  }
+  const ofBook = (column: string) => `=IFERROR(INDEX(${onLots(column)},MATCH($B$4,${onLots("A")},0)),"")`;
+  for (const [index, stage] of stages().entries()) {
+    const row = firstStage + index;
+    put(`A${row}`, stage.name, input());
+    if (stage.weight === undefined) put(`B${row}`, ofBook(index === 0 ? lots.fresh : lots.finished), result(grams));
+    else put(`B${row}`, stage.weight, input(grams));
+    put(`C${row}`, stage.moisture, input(percent));
+    put(`D${row}`, stage.weightError, input("0.0"));
+    put(`E${row}`, stage.moistureError, input(percent));
+    put(`F${row}`, stage.removed, input(grams));
+    put(`G${row}`, stage.removedMoisture, input(percent));
+    put(`H${row}`, stage.dryLoss, input(percent));
+  }
+  const range = (column: string) => `${column}${firstStage}:${column}${lastStage}`;
+  const [names, weights, moistures, removed, removedMoistures] = ["A", "B", "C", "F", "G"].map(range);
+
+  put("A15", "Where the grams went", section);
+  styleRest("B15:I15", section);
+  put(
+    "A16",
+    "Unaccounted is dry matter: above 0 it went with no one's book, below 0 there is more than there was before.",
+    remark,
+  );
+  put(
+    `A${balanceRow}`,
+    `=TEA.STAGEBALANCE(${[names, weights, moistures, removed, removedMoistures].join(",")})`,
+    columnHeadLeft,
+  );
+  styleRest(`B${balanceRow}:H${balanceRow}`, columnHead);
+  // A little space before the notes, which follow numbers.
+  styleRest(`I${balanceRow}:I${balanceRow}`, { ...columnHeadLeft, format: '"  "@' });
+  styleRest(`I${balanceRow + 1}:I${balanceRow + 7}`, { ...label, format: '"  "@' });
+  for (const [index, format] of [grams, percent, grams, grams, grams, grams, percent].entries()) {
+    const column = "BCDEFGH"[index];
+    styleRest(`${column}${balanceRow + 1}:${column}${balanceRow + 7}`, result(format));
+  }
+
+  put("A26", "The readings that would balance", section);
+  styleRest("B26:I26", section);
+  put("A27", `=IF(A${verdictRow}="","",A${verdictRow})`, { bold: true, wrap: true, color: "#24312a" });
+  styleRest("B27:I27", { wrap: true });
+  merge("A27:I27");
+  height(27, 28);
+  put(
+    "A28",
+    "The last row holds that verdict once more, γ, the degrees of freedom, and how often honest readings differ by as much.",
+    remark,
+  );
+  const errors = ["D", "E"].map(range);
+  const fit = [names, weights, moistures, ...errors, removed, removedMoistures, range("H")];
+  put(`A${fitRow}`, `=TEA.BALANCEFIT(${fit.join(",")})`, columnHeadLeft);
+  styleRest(`B${fitRow}:F${fitRow}`, columnHead);
+  for (const [index, format] of [grams, grams, percent, percent, "0.0"].entries()) {
+    const column = "BCDEF"[index];
+    styleRest(`${column}${fitRow + 1}:${column}${verdictRow - 1}`, result(format));
+  }
+  for (const [index, format] of ["0.0", "0", "0.0E+00"].entries()) {
+    styleRest(`${"BCD"[index]}${verdictRow}:${"BCD"[index]}${verdictRow}`, result(format));
+  }
+  widths(24, 13, 14, 13, 15, 19, 14, 16, 52);
+  height(1, 24);
+  return sheet({
+    page: {
+      paper: "A4",
+      landscape: true,
+      fitToOnePageWide: true,
+      footer: "&LWren Terrace, an invented farm: one lot&RPage &P of &N",
+    },
+  });
+}
+
+interface Stage {
+  readonly name: string;
+  /** undefined: from the book. */
+  readonly weight?: number;
+  readonly moisture: number | null;
+  readonly weightError: number;
+  readonly moistureError: number;
+  readonly removed: number | null;
+  readonly removedMoisture: number | null;
+  readonly dryLoss: number;
+}
+
+const rounded = (value: number, step: number): number => Number((Math.round(value / step) * step).toFixed(4));
+
+/** Weighings that balance with the lot's in the book, but for one: the moisture after the second firing is read low. */
+function stages(): Stage[] {
+  const lot = springLots().find(({ number }) => number === fittedLot);
+  if (!lot || lot.finished === null) throw new Error("the lot to fit must be a finished one");
+  const finishedMoisture = 0.052;
+  const losses = { airing: 0, pan: 0, first: 0.005, second: 0.005, last: 0.01 };
+  const dryAfterSecond = (lot.finished * (1 - finishedMoisture)) / (1 - losses.last);
+  const dryAfterFirst = dryAfterSecond / (1 - losses.second);
+  const dryForPan = dryAfterFirst / (1 - losses.first);
+  const aired = lot.fresh * 0.913;
+  const forPan = aired * 0.974;
+  const dryFresh = (dryForPan * aired) / forPan;
+  const airedMoisture = rounded(1 - dryFresh / aired, 0.001);
+  const readBy = { weightError: 0.5, moistureError: 0.015, removed: null, removedMoisture: null };
+  const misread = 0.075;
+  return [
+    {
+      ...readBy,
+      name: "fresh",
+      moisture: rounded(1 - dryFresh / lot.fresh + 0.004, 0.001),
+      moistureError: 0.01,
+      dryLoss: 0,
+    },
+    { ...readBy, name: "aired", weight: rounded(aired, 0.1), moisture: null, dryLoss: losses.airing },
+    {
+      ...readBy,
+      name: "for the pan",
+      weight: rounded(forPan, 0.1),
+      moisture: null,
+      removed: rounded(aired - forPan, 0.1),
+      removedMoisture: airedMoisture,
+      dryLoss: losses.pan,
+    },
+    {
+      ...readBy,
+      name: "first firing",
+      weight: rounded(dryAfterFirst / (1 - 0.62), 0.1),
+      moisture: 0.611,
+      dryLoss: losses.first,
+    },
+    {
+      ...readBy,
+      name: "second firing",
+      weight: rounded(dryAfterSecond / (1 - 0.43), 0.1),
+      moisture: rounded(0.43 - misread, 0.001),
+      dryLoss: losses.second,
+    },
+    {
+      ...readBy,
+      name: "finished",
+      moisture: finishedMoisture,
+      weightError: 0.2,
+      moistureError: 0.003,
+      dryLoss: losses.last,
+    },
+  ];
+}

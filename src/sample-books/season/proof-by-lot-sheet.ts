@@ -1,0 +1,112 @@
+import type { Sheet } from "../../workbook-files/workbook";
+import { columnHead, columnHeadLeft, remark, result, title } from "../look";
+import { sheetBuilder } from "../sheet-builder";
+import { firstLotRow, lastLotRow, lots, yardstick } from "./places";
+
+/** Columns of this sheet that the sheet Proof adds up. */
+export const proved = {
+  isLot: "B",
+  isOpen: "C",
+  isLeftOut: "D",
+  logOutturn: "E",
+  distance: "F",
+  zDifference: "I",
+  flagDiffers: "L",
+  isUnflagged: "M",
+  residuals: ["N", "O"],
+  terms: ["P", "Q"],
+} as const;
+
+const number = result("0.000000");
+const tally = result("0");
+
+/** What the sheet Proof adds up, a row for each lot, by plain arithmetic from the sheet Lots. */
+export function proofByLotSheet(): Sheet {
+  const { put, widths, height, sheet } = sheetBuilder("Proof, lot by lot");
+  const headings = [
+    "Lot",
+    "lot",
+    "open",
+    "left out",
+    "ln outturn",
+    "distance",
+    "z",
+    "z of TEA",
+    "difference",
+    "flag",
+    "flag of TEA",
+    "differs",
+    "unflagged",
+    "residual²",
+    "unflagged",
+    "t, term",
+    "unflagged",
+  ];
+  for (const [index, heading] of headings.entries()) {
+    const isWords = heading.startsWith("flag");
+    const style = index === 0 ? columnHeadLeft : isWords ? { ...columnHead, align: "center" as const } : columnHead;
+    put(`${"ABCDEFGHIJKLMNOPQ"[index]}1`, heading, style);
+  }
+  // Blanks are told from numbers with ISNUMBER: to some programs a 0 equals an empty text. A row with a mistake in it has
+  // an error on the other sheets, and nothing here.
+  for (let row = firstLotRow; row <= lastLotRow; row += 1) {
+    const [plot, fresh, finished] = [lots.plot, lots.fresh, lots.finished].map((column) => `Lots!${column}${row}`);
+    const isWeight = (cell: string) => `IF(ISNUMBER(${cell}),${cell}>0,FALSE)`;
+    const isBlank = (cell: string) => `OR(${cell}="",${cell}=0)`;
+    const both = `AND(${isWeight(`${fresh}`)},${isWeight(`${finished}`)})`;
+    put(`A${row}`, `=IF(Lots!A${row}="","",Lots!A${row})`, { ...tally, align: "left" });
+    put(`B${row}`, `=IF(AND(${both},${plot}<>""),IF(${finished}<=${fresh},1,0),0)`, tally);
+    put(`C${row}`, `=IF(AND(${isWeight(`${fresh}`)},${isBlank(`${finished}`)},${plot}<>""),1,0)`, tally);
+    put(`D${row}`, `=IF(AND(${isBlank(`${fresh}`)},${isBlank(`${finished}`)}),0,1-B${row}-C${row})`, tally);
+    put(`E${row}`, `=IF(${both},LN(${finished}/${fresh}),"")`, number);
+    put(`F${row}`, `=IF(ISNUMBER(E${row}),ABS(E${row}-Proof!${yardstick.median}),"")`, number);
+    const unit = `Proof!${yardstick.unit}`;
+    put(`G${row}`, `=IF(ISNUMBER(E${row}),IF(${unit}=0,0,(E${row}-Proof!${yardstick.median})/${unit}),"")`, number);
+    put(`H${row}`, `=IF(ISNUMBER(Flags!D${row}),Flags!D${row},"")`, number);
+    put(`I${row}`, `=IF(OR(ISNUMBER(G${row}),ISNUMBER(H${row})),ABS(G${row}-H${row}),"")`, result("0.0E+00"));
+    const flag = `IF(${finished}>${fresh},"more out than in",IF(G${row}>3.5,"high",IF(G${row}<-3.5,"low","")))`;
+    put(`J${row}`, `=IF(ISNUMBER(G${row}),${flag},"")`, { ...tally, align: "center" });
+    put(`K${row}`, `=IF(ISERROR(Lots!${lots.flag}${row}),"",Lots!${lots.flag}${row}&"")`, {
+      ...tally,
+      align: "center",
+    });
+    put(`L${row}`, `=IF(J${row}=K${row},0,1)`, tally);
+    put(`M${row}`, `=IF(AND(B${row}=1,J${row}=""),1,0)`, tally);
+    for (const [index, counts] of [proved.isLot, proved.isUnflagged].entries()) {
+      const slope = `Proof!${yardstick.slopes[index]}`;
+      const residual = `(${finished}-${slope}*${fresh})^2/${fresh}`;
+      put(`${proved.residuals[index]}${row}`, `=IF(${counts}${row}=1,${residual},"")`, number);
+      put(`${proved.terms[index]}${row}`, `=${term(row, index)}`, number);
+    }
+  }
+  put("S1", "Lot by lot", title);
+  const notes = [
+    "For the sheet Proof: plain arithmetic from the sheet Lots, without one TEA function, beside the answers.",
+    "The last two columns are the series of Student's t: the worksheet's own quantile is good to nine digits in some programs.",
+  ];
+  for (const [index, note] of notes.entries()) put(`S${index + 2}`, note, remark);
+  widths(5, 5, 6, 8, 11, 11, 12, 12, 10, 18, 18, 8, 10, 11, 11, 10, 10, 3, 90);
+  height(1, 24);
+  return sheet({
+    frozenRows: 1,
+    page: {
+      paper: "A4",
+      landscape: true,
+      fitToOnePageWide: true,
+      footer: "&LProof, lot by lot, invented numbers&RPage &P of &N",
+      printArea: { row: 0, column: 0, rows: lastLotRow, columns: headings.length },
+      repeatedRow: 0,
+    },
+  });
+}
+
+/** Terms of the finite series for Student's t: Abramowitz and Stegun, 26.7.3 and 26.7.4. */
+function term(row: number, index: number): string {
+  const degrees = `Proof!${yardstick.degrees[index]}`;
+  const cosine = `Proof!${yardstick.cosines[index]}`;
+  const isOdd = `MOD(${degrees},2)`;
+  if (row === firstLotRow) return `IF(${degrees}<2,0,IF(${isOdd}=1,SQRT(${cosine}),1))`;
+  const place = `(${isOdd}+${2 * (row - firstLotRow)})`;
+  const before = `${proved.terms[index]}${row - 1}`;
+  return `IF(${place}>${degrees}-2,0,${before}*${cosine}*(${place}-1)/${place})`;
+}

@@ -1,0 +1,289 @@
+import { readFileSync } from "node:fs";
+import JSZip from "jszip";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { CellError } from "../../src/cells/values";
+import { type NodeWorkbook, openInNode } from "../../src/engine/node-workbook";
+import { seasonBook } from "../../src/sample-books/season";
+import { openLots, planted, plots, springLots } from "../../src/sample-books/season/lots";
+import { fittedLot, verdictRow } from "../../src/sample-books/season/one-lot-sheet";
+import { firstLotRow, largestDifference, lastLotRow, season } from "../../src/sample-books/season/places";
+import { addressOf, areaOf, placeOf } from "../../src/workbook-files/addresses";
+import { readWorkbook } from "../../src/workbook-files/read-workbook";
+import type { Workbook } from "../../src/workbook-files/workbook";
+
+const committed = () => new Uint8Array(readFileSync("sample-workbooks/season.xlsx"));
+const rowOf = (lot: number) => firstLotRow + lot - 1;
+const book = springLots();
+const lotAt = (number: number) => {
+  const lot = book[number - 1];
+  if (!lot) throw new Error(`there is no lot ${number}`);
+  return lot;
+};
+
+let open: NodeWorkbook;
+/** What stands in a cell before anyone types over it. */
+const original = (sheet: string, address: string) => {
+  const { row, column } = placeOf(address);
+  const cells = seasonBook().sheets.find(({ name }) => name === sheet)?.cells;
+  const cell = cells?.find((each) => each.row === row && each.column === column);
+  return cell?.formula ?? cell?.value ?? null;
+};
+
+let changed: [sheet: string, address: string][] = [];
+
+/** Types over cells, and puts back what the test before has typed. */
+async function seasonWith(changes: Record<string, number | string | null> = {}): Promise<void> {
+  for (const [sheet, address] of changed) open.set(sheet, address, original(sheet, address));
+  changed = [];
+  for (const [place, content] of Object.entries(changes)) {
+    const [sheet = "", address = ""] = place.split("!");
+    changed.push([sheet, address]);
+    open.set(sheet, address, content);
+  }
+  await open.calculate();
+}
+
+/** The cells of a block as rows. */
+function block(sheet: string, reference: string) {
+  const { row, column, rows, columns } = areaOf(reference);
+  return Array.from({ length: rows }, (_, down) =>
+    Array.from({ length: columns }, (_, right) => open.value(sheet, addressOf(row + down, column + right))),
+  );
+}
+
+const numbersIn = (sheet: string, reference: string) =>
+  block(sheet, reference)
+    .flat()
+    .filter((value) => typeof value === "number");
+
+/** Lots by number, with what the column Flag says of them. */
+const flagged = () =>
+  block("Lots", `H${firstLotRow}:H${lastLotRow}`).flatMap(([flag], index) => (flag ? [[index + 1, flag]] : []));
+
+/** The same cells with numbers at ten decimals, so that the last bit of another machine's arithmetic does not count. */
+const contents = (workbook: Workbook) =>
+  workbook.sheets.map(({ name, cells }) => ({
+    name,
+    cells: cells.map(({ row, column, value, formula, spill }) => ({
+      at: addressOf(row, column),
+      value: typeof value === "number" ? Number(value.toFixed(10)) : value,
+      formula,
+      spill,
+    })),
+  }));
+
+describe("the committed season", () => {
+  it("recalculates to the results that it holds", async () => {
+    const read = await readWorkbook(committed());
+    const recalculated = openInNode(read);
+    await recalculated.calculate();
+    expect(contents(recalculated.toWorkbook())).toEqual(contents(read));
+    recalculated.close();
+  });
+
+  it("holds a worksheet table of the lots and two native charts", async () => {
+    const parts = await JSZip.loadAsync(committed());
+    expect(Object.keys(parts.files)).toEqual(
+      expect.arrayContaining(["xl/tables/table1.xml", "xl/charts/chart1.xml", "xl/charts/chart2.xml"]),
+    );
+    const table = await parts.file("xl/tables/table1.xml")?.async("string");
+    expect(table).toContain(`ref="A1:H${lastLotRow}"`);
+    const dots = await parts.file("xl/charts/chart1.xml")?.async("string");
+    expect(dots).toContain("<c:scatterChart>");
+    expect(dots).toContain(`<c:f>Lots!$B$${firstLotRow}:$B$${lastLotRow}</c:f>`);
+    expect(dots?.match(/<c:ser>/g)).toHaveLength(2);
+    expect(await parts.file("xl/charts/chart2.xml")?.async("string")).toContain('<c:barDir val="col"/>');
+  });
+
+  it("has no spill inside the table", async () => {
+    const [lots] = (await readWorkbook(committed())).sheets;
+    expect(lots?.cells.filter(({ spill }) => spill !== undefined)).toEqual([]);
+  });
+});
+
+describe("the season", () => {
+  beforeAll(async () => {
+    open = openInNode(seasonBook());
+    await open.calculate();
+  });
+
+  afterAll(() => open.close());
+
+  it("is the same in every build", () => {
+    expect(springLots()).toEqual(book);
+    expect(book).toHaveLength(80);
+  });
+
+  it("flags the lots that were written down wrong, and no other", async () => {
+    await seasonWith();
+    expect(flagged()).toEqual([
+      [planted.tooHigh, "high"],
+      [planted.swapped, "more out than in"],
+      [planted.tooLow, "low"],
+    ]);
+    expect(book.filter(({ remark }) => remark === "rain").length).toBeGreaterThan(8);
+  });
+
+  it("counts three open lots, leaves out the swapped one, and names it by its row", async () => {
+    await seasonWith();
+    const table = block("Season", "E6:O13");
+    expect(table[0]?.slice(0, 4)).toEqual(["group", "lots", "open", "left out"]);
+    expect(table.slice(1, 6).map(([name]) => name)).toEqual(expect.arrayContaining(plots.map(({ name }) => name)));
+    expect(table[6]?.slice(0, 4)).toEqual(["total", book.length - openLots - 1, openLots, 1]);
+    expect(open.value("Season", "E17")).toMatch(
+      new RegExp(`^in full: rows left out: 1, .*in row ${rowOf(planted.swapped)} `),
+    );
+  });
+
+  it("waits in the outturn of an open lot and refuses that of the swapped one", async () => {
+    await seasonWith();
+    expect(open.value("Lots", `G${rowOf(book.length)}`)).toBe("");
+    const refused = open.value("Lots", `G${rowOf(planted.swapped)}`) as CellError;
+    expect(refused.message).toContain("finishedWeight");
+    const errors = seasonBook()
+      .sheets.filter(({ name }) => name !== "Flags")
+      .flatMap(({ name, cells }) =>
+        cells
+          .filter(({ row, column }) => open.value(name, addressOf(row, column)) instanceof CellError)
+          .map(({ row, column }) => `${name}!${addressOf(row, column)}`),
+      );
+    expect(errors).toEqual([`Lots!G${rowOf(planted.swapped)}`]);
+  });
+
+  it("puts every finished lot on the chart once, in the series that it belongs to", async () => {
+    await seasonWith();
+    const shown = block("Flags", `F${firstLotRow}:G${lastLotRow}`).map((row) =>
+      row.map((value) => typeof value === "number"),
+    );
+    for (const [index, [asUsual, asFlagged]] of shown.entries()) {
+      const lot = book[index];
+      const bad = Object.values<number>(planted).includes(index + 1);
+      expect([asUsual, asFlagged]).toEqual(lot?.finished ? [!bad, bad] : [false, false]);
+    }
+  });
+
+  it("suspects the reading that was taken wrong in the lot that was weighed at every stage", async () => {
+    await seasonWith();
+    expect(open.value("One lot", "B8")).toBe(lotAt(fittedLot).fresh);
+    expect(open.value("One lot", `A${verdictRow}`)).toMatch(/^does not balance: suspect "second firing"/);
+    expect(open.value("One lot", "I22")).toMatch(/^dry matter grows/);
+    await seasonWith({ "One lot!C12": 0.43 });
+    expect(open.value("One lot", "A27")).toBe("agrees");
+  });
+
+  it("is proved by plain arithmetic", async () => {
+    await seasonWith();
+    expect(open.value("Proof", largestDifference)).toBeLessThan(1e-9);
+    expect(open.value("Proof", "C3")).toBe("every answer agrees to nine decimals");
+    // Of five plots and the total, and of every lot with both weights.
+    expect(numbersIn("Proof", "B31:K39")).toHaveLength(60);
+    expect(numbersIn("Proof, lot by lot", `I${firstLotRow}:I${lastLotRow}`)).toHaveLength(book.length - openLots);
+  });
+
+  it.each<[string, Record<string, number | string | null>]>([
+    ["the bad lots mended", mended()],
+    ["an open lot finished", { [`Lots!F${rowOf(79)}`]: 171.4 }],
+    ["a lot opened again", { [`Lots!F${rowOf(12)}`]: null }],
+    ["another leaf for today", { [`Season!${season.today}`]: 2240.5 }],
+    ["another confidence", { [`Season!${season.confidence}`]: 0.8 }],
+    ["no leaf today", { [`Season!${season.today}`]: null }],
+    ["a sixth plot with a lot of its own", sixthPlot()],
+    ["a plot of open lots alone", opened("Wall")],
+    ["another area", { "Season!B7": 512 }],
+    ["text among the weights", { [`Lots!F${rowOf(20)}`]: "lost" }],
+    [
+      "lots that came out alike",
+      Object.fromEntries(book.map(({ number, fresh }) => [`Lots!F${rowOf(number)}`, fresh / 4])),
+    ],
+  ])("and its proof follow %s", async (_, changes) => {
+    await seasonWith(changes);
+    expect(open.value("Proof", largestDifference)).toBeLessThan(1e-9);
+  });
+
+  it("notices a wrong answer", async () => {
+    await seasonWith({ "Season!F22": 300 });
+    expect(open.value("Proof", largestDifference)).toBeGreaterThan(1e-3);
+    expect(open.value("Proof", "C3")).toBe("look below for the number that differs");
+    await seasonWith({ [`Lots!H${rowOf(5)}`]: "high" });
+    expect(open.value("Proof", largestDifference)).toBe(1);
+  });
+
+  it("needs no flag once the bad lots are mended, and forecasts the same from all lots as from those unflagged", async () => {
+    await seasonWith(mended());
+    expect(flagged()).toEqual([]);
+    const [all, unflagged] = block("Season", "F21:H22");
+    expect(all).toEqual(unflagged);
+    expect(open.value("Season", "E17")).toBe("no row of the book is left out");
+  });
+
+  it("carries no numbers of anyone's real lot as inputs", () => {
+    const inputs = seasonBook().sheets.flatMap(({ cells }) => cells.map(({ value }) => value));
+    for (const number of [800, 733, 710, 350, 355, 170, 182, 0.76, 0.21, 4.7, 248.5, 157.8, 274.06]) {
+      expect(inputs).not.toContain(number);
+    }
+  });
+
+  it("says on every sheet for the maker that the farm is invented", () => {
+    for (const { name, cells } of seasonBook().sheets.slice(0, 3)) {
+      expect(
+        cells.some(({ value }) => /invented/i.test(String(value))),
+        name,
+      ).toBe(true);
+    }
+  });
+});
+
+/** What the three bad lots should have been. */
+function mended(): Record<string, number> {
+  const swapped = lotAt(planted.swapped);
+  return {
+    [`Lots!F${rowOf(planted.tooHigh)}`]: (lotAt(planted.tooHigh).finished ?? 0) - 118,
+    [`Lots!F${rowOf(planted.tooLow)}`]: (lotAt(planted.tooLow).finished ?? 0) + 100,
+    [`Lots!E${rowOf(planted.swapped)}`]: swapped.finished ?? 0,
+    [`Lots!F${rowOf(planted.swapped)}`]: swapped.fresh,
+  };
+}
+
+const opened = (plot: string): Record<string, null> =>
+  Object.fromEntries(book.filter((lot) => lot.plot === plot).map(({ number }) => [`Lots!F${rowOf(number)}`, null]));
+
+function sixthPlot(): Record<string, number | string> {
+  const row = rowOf(book.length + 1);
+  return {
+    "Season!A12": "New rows",
+    "Season!B12": 210,
+    [`Lots!A${row}`]: book.length + 1,
+    [`Lots!C${row}`]: "New rows",
+    [`Lots!E${row}`]: 640.2,
+    [`Lots!F${row}`]: 145.1,
+  };
+}
+
+describe("the proof of the season", () => {
+  const proofs = seasonBook().sheets.filter(({ name }) => name.startsWith("Proof"));
+  const formulas = proofs.flatMap(({ cells }) => cells.flatMap(({ formula }) => formula ?? []));
+
+  it("uses only functions that every spreadsheet knows", () => {
+    const used = new Set(formulas.flatMap((formula) => formula.match(/[A-Z][A-Z.]*(?=\()/g) ?? []));
+    expect([...used].sort()).toEqual(
+      [
+        "ABS AND ATAN AVERAGE COUNT COUNTIFS EXP GAMMALN IF INDEX ISERROR ISNUMBER LN MATCH MAX MEDIAN MIN MOD OR PI SQRT SUM",
+        "SUMIFS TINV",
+      ].flatMap((names) => names.split(" ")),
+    );
+  });
+
+  it("takes its plain side from inputs, never from an answer", () => {
+    const typed = /^(?:Lots!\$?[ACEF]\$?\d+|Season!\$?[AB]\$?\d+)$/;
+    const [proof, byLot] = proofs;
+    const plain = [
+      ...(proof?.cells.filter(({ row }) => row < 15 || (row > 43 && row < 68)) ?? []),
+      ...(byLot?.cells.filter(({ column }) => column !== 7 && column !== 10) ?? []),
+    ];
+    const references = plain.flatMap(
+      ({ formula }) => (formula ?? "").match(/(?:Lots|Season|Flags|'One lot')!\$?[A-Z]+\$?\d+/g) ?? [],
+    );
+    expect(references.length).toBeGreaterThan(500);
+    expect(references.filter((reference) => !typed.test(reference))).toEqual([]);
+  });
+});
