@@ -53,7 +53,8 @@ async function measure() {
     },
     growth: {
       rows: counts,
-      targetWeightNanosecondsPerRow: rowsGrowth,
+      targetWeightNanosecondsPerRow: rowsGrowth.ours,
+      bareArithmeticNanosecondsPerRow: rowsGrowth.bare,
       seasonTableNanosecondsPerRow: seasonGrowth,
       stages,
       balanceFitMilliseconds: fitGrowth,
@@ -76,6 +77,7 @@ function print({ ratios, peakMegabytes, growth, functionsScriptBytesGzip }: Meas
   const line = (values: readonly number[], digits: number) => values.map((value) => value.toFixed(digits)).join("  ");
   console.log(`rows                                  ${growth.rows.join("  ")}`);
   console.log(`TARGETWEIGHT on a range, ns a row     ${line(growth.targetWeightNanosecondsPerRow, 0)}`);
+  console.log(`its bare arithmetic, ns a row         ${line(growth.bareArithmeticNanosecondsPerRow, 0)}`);
   console.log(`SEASONTABLE, ns a row                 ${line(growth.seasonTableNanosecondsPerRow, 0)}`);
   console.log(`stages                                ${growth.stages.join("  ")}`);
   console.log(

@@ -54,13 +54,17 @@ export function compareRowsOfCells(): Comparison[] {
   ];
 }
 
-/** Nanoseconds for each row of one call. */
-export function growthOfRows(counts: readonly number[]): number[] {
-  return counts.map((count) => {
-    const { weights, moistures, targets } = readings(count);
-    const run = () => call(weights, moistures, targets);
-    return (steadyTime(run) / count) * 1e6;
-  });
+/** Nanoseconds for each row of one call, and of the bare arithmetic on the same cells. */
+export function growthOfRows(counts: readonly number[]): { readonly ours: number[]; readonly bare: number[] } {
+  const perRow = (run: (given: Readings) => unknown) =>
+    counts.map((count) => {
+      const given = readings(count);
+      return (steadyTime(() => run(given)) / count) * 1e6;
+    });
+  return {
+    ours: perRow(({ weights, moistures, targets }) => call(weights, moistures, targets)),
+    bare: perRow(bareArithmetic),
+  };
 }
 
 export function steadyTime(run: () => unknown): number {
