@@ -94,14 +94,20 @@ function filledLength({ cells = [], reader }: RawList): number {
 }
 
 /**
- * Passed over: rows in which every measured list is blank. Where all of them may have gaps, a gap keeps its place and
- * is the function's own to read.
+ * Passed over: rows in which every measured list is blank and no optional number is above 0: leaf that was taken out
+ * is never lost from sight with its row. Where all measured lists may have gaps, a gap keeps its place and is the
+ * function's own to read.
  */
 function rowsToKeep(lists: readonly RawList[], rows: number): readonly number[] {
   const all = Array.from({ length: rows }, (_, row) => row);
   const deciding = lists.filter(({ parameter, cells }) => parameter.blank === "waits" && cells);
   if (deciding.every(({ parameter }) => parameter.gaps)) return all;
-  return all.filter((row) => deciding.some(({ cells, reader }) => !isBlankFor(reader, cells?.[row])));
+  const beside = lists.filter(({ parameter }) => parameter.optional && parameter.quantity.holds === "number");
+  return all.filter(
+    (row) =>
+      deciding.some(({ cells, reader }) => !isBlankFor(reader, cells?.[row])) ||
+      beside.some((list) => !standsForAll(list) && Number(list.cells?.[row]) > 0),
+  );
 }
 
 function readValues(list: RawList, kept: readonly number[]): Argument | "waits" {
@@ -124,10 +130,11 @@ function readValues(list: RawList, kept: readonly number[]): Argument | "waits" 
   return waits ? "waits" : values;
 }
 
-/** Reads one item, with the row in the message: "moistures must be from 0 …; got 76 in row 3". */
+/** Reads one item, with the row in the message: "moistures must be from 0 …; got 76 in place 3 of the list". */
 function readItem(reader: CellReader, cell: unknown, row: number): number | string | boolean | typeof blank {
   const value = reader.read(cell);
-  if (value instanceof DomainError) throw new DomainError(value.argument, `${value.message} in row ${row + 1}`);
+  if (value instanceof DomainError)
+    throw new DomainError(value.argument, `${value.message} in place ${row + 1} of the list`);
   // Errors in cells were found before the first item was read.
   return value as Exclude<typeof value, CellError | DomainError>;
 }

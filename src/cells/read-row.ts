@@ -1,5 +1,5 @@
 import type { Argument, Parameter } from "../core/define";
-import { DomainError, must } from "../core/errors";
+import { DomainError, mustBe } from "../core/errors";
 import { blank, type CellReader, cellReader } from "./read-cell";
 import { CellError } from "./values";
 
@@ -28,6 +28,7 @@ export function rowReader(parameters: readonly Parameter[]): RowReader {
   return (given, row, column, values) => {
     let hurdle: Hurdle | undefined;
     let blankSetting: Parameter | undefined;
+    let blankCell: unknown;
     for (let index = 0; index < places.length; index += 1) {
       const place = places[index] as number;
       const cell = cellAt(given[place], row, column);
@@ -45,11 +46,15 @@ export function rowReader(parameters: readonly Parameter[]): RowReader {
         const parameter = parameters[place] as Parameter;
         if (parameter.optional) values[place] = parameter.fallback;
         else if (parameter.blank === "waits") hurdle ??= "waits";
-        else blankSetting ??= parameter;
+        else if (blankSetting === undefined) {
+          blankSetting = parameter;
+          // A 0 that was typed for a weight is shown as such; for a word it is how older hosts send a blank.
+          blankCell = parameter.quantity.holds === "number" ? cell : undefined;
+        }
       }
     }
     if (hurdle === undefined && blankSetting !== undefined) {
-      return must(blankSetting.name, `be ${blankSetting.quantity.requirement}`, "got a blank");
+      return mustBe(blankSetting.name, blankSetting.quantity.requirement, blankCell);
     }
     return hurdle;
   };

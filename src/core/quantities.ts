@@ -3,6 +3,13 @@
  * once; the same quantity has the same name in every function.
  */
 
+/**
+ * No weight, area or amount of any farm lies outside these, in whatever unit. Inside them the arithmetic of every
+ * function stays within what a cell can hold, and a moisture below 1.
+ */
+const least = 1e-12;
+const most = 1e12;
+
 /** What a number must keep to. Absent bounds do not bind. */
 export interface Bounds {
   readonly above?: number;
@@ -44,7 +51,7 @@ const anyWeightUnit = "grams, or any weight unit kept through the whole call";
 
 export const weight = number({
   name: "weight",
-  bounds: { above: 0 },
+  bounds: { atLeast: least, atMost: most },
   requirement: "a weight above 0",
   unit: anyWeightUnit,
   format: "0.0",
@@ -52,7 +59,7 @@ export const weight = number({
 
 export const looseWeight = number({
   name: "loose weight",
-  bounds: { atLeast: 0 },
+  bounds: { atLeast: 0, atMost: most },
   requirement: "a weight of 0 or more",
   unit: anyWeightUnit,
   format: "0.0",
@@ -77,7 +84,7 @@ export const moisture = number({
 
 export const dryBasisMoisture = number({
   name: "dry-basis moisture",
-  bounds: { atLeast: 0 },
+  bounds: { atLeast: 0, atMost: 1e6 },
   requirement: "0 or more (300% or 3)",
   unit: "water as a share of the dry matter (dry basis)",
   format: "0.0%",
@@ -107,7 +114,7 @@ export const loss = number({
 
 export const content = number({
   name: "content",
-  bounds: { atLeast: 0 },
+  bounds: { atLeast: 0, atMost: most },
   requirement: "0 or more",
   unit: "any, kept the same in the answer",
   format: "0.00%",
@@ -115,7 +122,7 @@ export const content = number({
 
 export const money = number({
   name: "money",
-  bounds: { atLeast: 0 },
+  bounds: { atLeast: 0, atMost: most },
   requirement: "an amount of 0 or more",
   unit: "any currency kept through the whole call",
   format: "0.00",
@@ -123,7 +130,7 @@ export const money = number({
 
 export const area = number({
   name: "area",
-  bounds: { above: 0 },
+  bounds: { atLeast: least, atMost: most },
   requirement: "an area above 0",
   unit: "any area unit kept through the whole call",
   format: "0.00",
@@ -183,7 +190,7 @@ export const zLimit = number({
 
 export const weightError = number({
   name: "weight error",
-  bounds: { atLeast: 0 },
+  bounds: { atLeast: 0, atMost: most },
   requirement: "a standard uncertainty of 0 or more",
   unit: "one standard uncertainty, in the unit of its weight",
   format: "0.00",
@@ -201,7 +208,7 @@ export const moistureError = number({
 /** One standard uncertainty of whatever stands beside it. */
 export const standardError = number({
   name: "standard error",
-  bounds: { atLeast: 0 },
+  bounds: { atLeast: 0, atMost: most },
   requirement: "a standard uncertainty of 0 or more",
   unit: "one standard uncertainty, in the unit of its quantity",
   format: "0.0000",
@@ -210,7 +217,7 @@ export const standardError = number({
 /** A time of day, or a date with a time, as the spreadsheet counts: days since its first day. */
 export const clock = number({
   name: "clock time",
-  bounds: { atLeast: 0 },
+  bounds: { atLeast: 0, atMost: 1e7 },
   requirement: "a time such as 14:30",
   unit: "spreadsheet time (1 is a day)",
   format: "hh:mm",
@@ -218,7 +225,7 @@ export const clock = number({
 
 export const timeSpan = number({
   name: "time span",
-  bounds: { above: 0 },
+  bounds: { atLeast: least, atMost: 1e5 },
   requirement: "a time span above 0, such as 0:30 for half an hour",
   unit: "spreadsheet time (1 is a day; 5:00 is five hours)",
   format: "[h]:mm",
@@ -227,7 +234,7 @@ export const timeSpan = number({
 /** A bare number whose unit the function states: a score, an amount in a unit given by name. */
 export const plainNumber = number({
   name: "number",
-  bounds: { atLeast: 0 },
+  bounds: { atLeast: 0, atMost: 1e30 },
   requirement: "a number of 0 or more",
   unit: "as the function says",
   format: "0.0000",

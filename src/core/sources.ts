@@ -53,7 +53,7 @@ export const junshanProcess: Source = {
   authors: "Published description of a bud yellow tea process (Junshan type)",
   title:
     "Weights and losses by stage: 300 g charges, about 30 % weight loss in the first firing, 2000 g fresh to 500 g finished",
-  published: "a trade publication; its bibliographic details are not recorded",
+  published: "the work it was taken from is not recorded",
   status: "restated",
 };
 
@@ -67,7 +67,7 @@ export const yardAndPound: Source = {
 export const largestRemainder: Source = {
   authors: "Published worked example of apportionment",
   title: "Populations 247, 185, 459, 400, 413 for 42 seats by largest remainder: 6, 5, 11, 10, 10",
-  published: "a textbook example; its bibliographic details are not recorded",
+  published: "the work it was taken from is not recorded",
   status: "restated",
 };
 

@@ -108,6 +108,7 @@ describe.skipIf(!found)("the workbook page", () => {
 
   test("the note of a cell shows when the keyboard comes to it", async () => {
     await select(page, "Lot", "B12");
+    await expect.poll(line, patience).toMatch(/^B12: ./);
     await page.keyboard.press("ArrowDown");
     await expect.poll(line, patience).toMatch(/^B13: ./);
     expect(await page.textContent(".bubble")).toBe((await line())?.replace("B13: ", ""));

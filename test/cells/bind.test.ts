@@ -168,7 +168,7 @@ describe("errors in arguments", () => {
       (weight: number, targets: number[]) => weight + targets.length,
     );
     expect(probe(notAvailable, [[76]])[0]?.[0]).toBe(notAvailable);
-    expect(only(probe(1, [[76]]))).toBe(`#VALUE! targets ${moistureRequirement}; got 76 in row 1`);
+    expect(only(probe(1, [[76]]))).toBe(`#VALUE! targets ${moistureRequirement}; got 76 in place 1 of the list`);
   });
 
   test("a bad cell never blanks its neighbours", () => {
@@ -310,7 +310,12 @@ describe("answers", () => {
   const ask = (calculate: () => unknown) => cellFunction([], calculate as () => Answer)();
 
   test("that are too large for a number become an error", () => {
-    expect(only(target(1e308, 0, 0.99))).toBe("#VALUE! the numbers are too large or too small to calculate with");
+    expect(only(ask(() => 1e308 * 10))).toBe("#VALUE! the numbers are too large or too small to calculate with");
+  });
+
+  test("stay within what a cell can hold, since weights that no farm has are refused by name", () => {
+    expect(only(target(1e308, 0, 0.99))).toBe("#VALUE! weight must be a weight above 0; got 1e+308");
+    expect(only(target(5e-324, 0, 0.99))).toBe("#VALUE! weight must be a weight above 0; got 5e-324");
   });
 
   test.each([Number.NaN, Number.POSITIVE_INFINITY, null, undefined])("%s never reaches a cell", (nothing) => {

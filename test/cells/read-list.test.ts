@@ -167,16 +167,18 @@ describe("an optional list", () => {
 describe("what is wrong in a list", () => {
   test("is refused with its row", () => {
     expect(only(two([[3], [4]], [[0.1], [76]]))).toBe(
-      "#VALUE! moistures must be from 0 up to, not including, 1 (76% or 0.76); got 76 in row 2",
+      "#VALUE! moistures must be from 0 up to, not including, 1 (76% or 0.76); got 76 in place 2 of the list",
     );
     expect(only(one([[3], ["4,5"]]))).toBe(
-      '#VALUE! weights must be a weight above 0; got the text "4,5" (it looks like a number but is stored as text: type it again as a number) in row 2',
+      '#VALUE! weights must be a weight above 0; got the text "4,5" (it looks like a number but is stored as text: type it again as a number) in place 2 of the list',
     );
-    expect(only(one([[3], [true]]))).toBe("#VALUE! weights must be a weight above 0; got TRUE in row 2");
+    expect(only(one([[3], [true]]))).toBe("#VALUE! weights must be a weight above 0; got TRUE in place 2 of the list");
   });
 
   test("keeps the number of its row when a row above it was passed over", () => {
-    expect(only(one([[3], [null], [-5]]))).toBe("#VALUE! weights must be a weight above 0; got -5 in row 3");
+    expect(only(one([[3], [null], [-5]]))).toBe(
+      "#VALUE! weights must be a weight above 0; got -5 in place 3 of the list",
+    );
   });
 
   test("comes back unchanged when it is an error of the sheet, before anything else is refused", () => {

@@ -339,7 +339,7 @@ describe("BALANCEFIT", () => {
   test("takes moistures at their lower bound and refuses those at the upper one", () => {
     expect(verdictOf(fitCall(column(["a", "b"]), column([100, 100]), column([0, 0]), 0.5, 0.01))).toBe("agrees");
     expect(refusal(fitCall(column(["a", "b"]), column([100, 100]), column([0.5, 1]), 0.5, 0.01))).toBe(
-      "#VALUE! moistures must be from 0 up to, not including, 1 (76% or 0.76); got 1 in row 2",
+      "#VALUE! moistures must be from 0 up to, not including, 1 (76% or 0.76); got 1 in place 2 of the list",
     );
   });
 
@@ -354,9 +354,11 @@ describe("BALANCEFIT", () => {
     const weights = column([600, 400]);
     const wet = column([0.75, 0.5]);
     expect(two(column([600, "heavy"]), wet, 1, 0.01)).toBe(
-      '#VALUE! weights must be a weight above 0; got the text "heavy" in row 2',
+      '#VALUE! weights must be a weight above 0; got the text "heavy" in place 2 of the list',
     );
-    expect(two(column([600, -1]), wet, 1, 0.01)).toBe("#VALUE! weights must be a weight above 0; got -1 in row 2");
+    expect(two(column([600, -1]), wet, 1, 0.01)).toBe(
+      "#VALUE! weights must be a weight above 0; got -1 in place 2 of the list",
+    );
     expect(two(weights, wet, -1, 0.01)).toMatch(/^#VALUE! weightErrors must be .* got -1/);
     expect(two(weights, wet, 1, 0.5)).toMatch(/^#VALUE! moistureErrors must be from 0 to 0.2 .* got 0.5/);
     expect(two(weights, wet, column([1, null]), 0.01)).toMatch(/^#VALUE! weightErrors must be filled in every row/);
@@ -496,7 +498,7 @@ describe("STAGEBALANCE", () => {
     const names = column(["a", "b"]);
     const wet = column([0.75, 0.5]);
     expect(refusal(balanceCall(names, column([600, "?"]), wet))).toBe(
-      '#VALUE! weights must be a weight above 0; got the text "?" in row 2',
+      '#VALUE! weights must be a weight above 0; got the text "?" in place 2 of the list',
     );
     expect(refusal(balanceCall(names, column([600, 400]), column([0.75, 50])))).toMatch(/^#VALUE! moistures .* got 50/);
     expect(refusal(balanceCall(names, column([600, 400]), wet, column([0, -1])))).toMatch(/^#VALUE! removed must be /);
@@ -507,4 +509,13 @@ describe("STAGEBALANCE", () => {
       /^#VALUE! moistures must have as many rows/,
     );
   });
+});
+
+test("leaf taken out in a row that is not weighed yet is waited for, and never dropped with its row", () => {
+  const rows = [column(["a", "sift", "c"]), column([900, "", 480]), column([0.7, "", 0.5])];
+  const removed = column([0, 25, 0]);
+  expect(balanceCall(...rows, removed)).toEqual([[""]]);
+  expect(fitCall(...rows, 1, 0.01, removed)).toEqual([[""]]);
+  // The same row without any leaf taken out is no row.
+  expect(balanceCall(...rows, column([0, 0, 0]))[2]?.[0]).toBe("c");
 });

@@ -87,7 +87,9 @@ describe("a season table", () => {
           ["slope", 500, 100],
         ]),
       ),
-    ).toBe('rows left out: 1, the first because freshWeights must be a weight above 0; got the text "fresh" in row 1');
+    ).toBe(
+      'rows left out: 1, the first because freshWeights must be a weight above 0; got the text "fresh" in place 1 of the list',
+    );
     expect(
       noteOf(
         seasonOf([
@@ -96,7 +98,7 @@ describe("a season table", () => {
         ]),
       ),
     ).toContain(
-      'got the text "500" (it looks like a number but is stored as text: type it again as a number) in row 1',
+      'got the text "500" (it looks like a number but is stored as text: type it again as a number) in place 1 of the list',
     );
   });
 
@@ -118,7 +120,7 @@ describe("a season table", () => {
     const table = seasonOf([["stream", 1250, 275], bad, ["stream", 900, 190], bad]);
     expect(counts(table.at(-2))).toEqual([2, 0, 2]);
     expect(table.at(-2)?.slice(4, 6)).toEqual([2150, 465]);
-    expect(noteOf(table)).toBe(`rows left out: 2, the first because ${message} in row 2`);
+    expect(noteOf(table)).toBe(`rows left out: 2, the first because ${message} in place 2 of the list`);
   });
 
   test("leaves out a lot with more tea than leaf", () => {
@@ -130,14 +132,14 @@ describe("a season table", () => {
         ]),
       ),
     ).toBe(
-      "rows left out: 1, the first because finishedWeights must be at most 142, the fresh weight; got 700 in row 2 (are both in the same unit, and not swapped?)",
+      "rows left out: 1, the first because finishedWeights must be at most 142, the fresh weight; got 700 in place 2 of the list (are both in the same unit, and not swapped?)",
     );
   });
 
   test("shows a season of nothing but mistakes as such", () => {
     const table = seasonOf([[null, 500, 100]], null, 2);
     expect(table[0]).toEqual(["total", 0, 0, 1, 0, 0, "", "", "", "", ""]);
-    expect(noteOf(table)).toContain("groups must be text or a number; got a blank in row 1");
+    expect(noteOf(table)).toContain("groups must be text or a number; got a blank in place 1 of the list");
   });
 
   test("tells groups apart as SUMIFS does, in the order and spelling that come first", () => {
@@ -206,8 +208,8 @@ describe("the areas of a season table", () => {
     expect(perArea(seasonOf(lots, column(["stream", "slope"]), column([broken, -2])))).toEqual([
       ["#DIV/0!", "#DIV/0!"],
       [
-        "#VALUE! areas must be an area above 0; got -2 in row 2",
-        "#VALUE! areas must be an area above 0; got -2 in row 2",
+        "#VALUE! areas must be an area above 0; got -2 in place 2 of the list",
+        "#VALUE! areas must be an area above 0; got -2 in place 2 of the list",
       ],
       ["#DIV/0!", "#DIV/0!"],
     ]);
@@ -348,7 +350,7 @@ describe("a forecast", () => {
     expect(shownIn(forecast(750, null, null))[0]?.[0]).toBe(none);
     expect(shownIn(forecast(750, column(["fresh"]), column(["tea"])))[0]?.[0]).toBe(none);
     expect(shownIn(forecast(750, column([500, 600, 700]), column([100, "?", 140])))[0]?.[0]).toBe(
-      '#N/A pastFreshWeights must hold at least 3 finished lots; got 2 (rows left out: 1, the first because pastFinishedWeights must be a weight above 0; got the text "?" in row 2)',
+      '#N/A pastFreshWeights must hold at least 3 finished lots; got 2 (rows left out: 1, the first because pastFinishedWeights must be a weight above 0; got the text "?" in place 2 of the list)',
     );
   });
 
@@ -420,7 +422,7 @@ describe("flags", () => {
   test("leave a mistake in its own row, and an error of the sheet as it was", () => {
     const broken = new CellError("#REF!");
     const table = flags(column([...madeUp.fresh, "x", 600]), column([...madeUp.finished, 100, broken]), null, false);
-    const message = '#VALUE! freshWeights must be a weight above 0; got the text "x" in row 6';
+    const message = '#VALUE! freshWeights must be a weight above 0; got the text "x" in place 6 of the list';
     expect(shownIn(table)[5]).toEqual([message, message, message]);
     expect(table[6]).toEqual([broken, broken, broken]);
     expect(table[6]?.[0]).toBe(broken);

@@ -54,7 +54,7 @@ export const blendMoisturePage: FunctionPage = {
       ],
       expected: {
         error: "#VALUE!",
-        message: "moistures must be from 0 up to, not including, 1 (76% or 0.76); got 64 in row 2",
+        message: "moistures must be from 0 up to, not including, 1 (76% or 0.76); got 64 in place 2 of the list",
       },
       working: "64 is 6400 %, more water than leaf",
       ...exactly,

@@ -21,11 +21,19 @@ export const ovenMean = defineFunction({
   result: { shape: "cell", quantity: moisture },
   calculate: (moistures: readonly number[], limit: number): number => {
     if (moistures.length < 2) throw noAnswer("moistures", "hold at least two readings of the same leaf", "got 1");
-    const spread = Math.max(...moistures) - Math.min(...moistures);
+    let highest = 0;
+    let lowest = 1;
+    let sum = 0;
+    for (const reading of moistures) {
+      highest = Math.max(highest, reading);
+      lowest = Math.min(lowest, reading);
+      sum += reading;
+    }
+    const spread = highest - lowest;
     if (isAbove(spread, limit)) {
       throw noAnswer("moistures", `agree within ${shown(limit)}`, `got a spread of ${shown(spread)}`);
     }
-    return moistures.reduce((sum, reading) => sum + reading, 0) / moistures.length;
+    return sum / moistures.length;
   },
 });
 

@@ -27,9 +27,11 @@ export function groupAreas(areaNames: BookColumn | undefined, areas: BookColumn 
   return areaNames === undefined ? sharedArea(areas) : namedAreas(areaNames, areas);
 }
 
+/** Where the areas begin. A single cell is no heading, whatever stands in it. */
+const firstArea = (areas: BookColumn): number => (areas.length > 1 ? firstRow(areas) : 0);
+
 function sharedArea(areas: BookColumn): GroupAreas {
-  // A single cell is no heading, whatever stands in it.
-  const first = areas.length > 1 ? firstRow(areas) : 0;
+  const first = firstArea(areas);
   if (areas.length - first !== 1) {
     const got = `got ${areas.length - first} areas without names`;
     throw must("areas", "be one number for all groups, or have areaNames beside them", got);
@@ -40,7 +42,7 @@ function sharedArea(areas: BookColumn): GroupAreas {
 
 function namedAreas(areaNames: BookColumn, areas: BookColumn): GroupAreas {
   const byKey = new Map<string, { readonly area: Answer | undefined; readonly row: number }>();
-  for (let row = firstRow(areas); row < areas.length; row += 1) {
+  for (let row = firstArea(areas); row < areas.length; row += 1) {
     const name = cellIn(areaNames, row);
     const hasArea = !isBlankAmount(cellIn(areas, row));
     if (!isName(name)) {

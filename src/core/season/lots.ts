@@ -43,7 +43,7 @@ export function lotProblem(fresh: BookCell, finished: BookCell, row: number, nam
   return must(
     names.finished,
     `be at most ${shown(fresh)}, the fresh weight`,
-    `got ${shown(finished)} in row ${row + 1} (are both in the same unit, and not swapped?)`,
+    `got ${shown(finished)} in place ${row + 1} of the list (are both in the same unit, and not swapped?)`,
   );
 }
 
@@ -55,7 +55,7 @@ export function amountProblem(name: string, { requirement }: Quantity, cell: Boo
 
 /** A refusal with the row of the book it is about, counted from the first row given. */
 export const withRow = ({ argument, message }: DomainError, row: number): DomainError =>
-  new DomainError(argument, `${message} in row ${row + 1}`);
+  new DomainError(argument, `${message} in place ${row + 1} of the list`);
 
 /** The lots of a book that both weights are known of, in its order, and what kept other rows out. */
 export interface PastLots {

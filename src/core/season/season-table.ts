@@ -174,7 +174,7 @@ export const seasonTablePage: FunctionPage = {
         ["slope", 1, 0, 0, 400, 90, 0.225, 400 / 90, "#N/A", "#N/A", 0.15],
         ["total", 4, 1, 1, 2800, 600, 600 / 2800, 2800 / 600, "#N/A", "#N/A", 1],
         [
-          'rows left out: 1, the first because finishedWeights must be a weight above 0; got the text "lost" in row 5',
+          'rows left out: 1, the first because finishedWeights must be a weight above 0; got the text "lost" in place 5 of the list',
           ...new Array<string>(10).fill(""),
         ],
       ],

@@ -186,7 +186,10 @@ export const dryingStepsPage: FunctionPage = {
     {
       status: "exact",
       given: [400, 0.75, [[0.6], [45]]],
-      expected: { error: "#VALUE!", message: "targets must be from 0 to 1 (45% or 0.45); got 45 in row 2" },
+      expected: {
+        error: "#VALUE!",
+        message: "targets must be from 0 to 1 (45% or 0.45); got 45 in place 2 of the list",
+      },
       working: "45 is 4500 %",
       ...exactly,
     },
@@ -203,7 +206,7 @@ export const dryingStepsPage: FunctionPage = {
       expected: {
         error: "#VALUE!",
         message:
-          'targetKinds must be one of "moisture", "water", "weight", "points"; got the text "水分" (it may mean moisture or water: write 含水率 or 水) in row 2',
+          'targetKinds must be one of "moisture", "water", "weight", "points"; got the text "水分" (it may mean moisture or water: write 含水率 or 水) in place 2 of the list',
       },
       working:
         "read as a moisture 100/0.7 = 142.9 g remain, read as a loss of the water 250 − 0.3 × 150 = 205 g: not to be guessed",
