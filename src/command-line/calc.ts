@@ -1,20 +1,21 @@
 /** The command line: one formula and its answer, or a talk line by line. */
 import { createInterface } from "node:readline";
+import { CellError } from "../cells/values";
 import { Calculator } from "./calculator";
 import { functionHelp, functionList } from "./function-help";
 import { holdsError, jsonAnswer, writtenAnswer } from "./written-answer";
 
 const usage = `Answers a formula of the tea functions, or of ordinary worksheet arithmetic.
 
-  npm run calc -- "=TEA.TARGETWEIGHT(350, 0.76, 0.6)"    one answer
-  npm run calc -- --json "=TEA.TARGETWEIGHT(350, 0.76, 0.6)"    for another program
+  npm run calc -- "=TEA.TARGETWEIGHT(320, 0.75, 0.6)"    one answer
+  npm run calc -- --json "=TEA.TARGETWEIGHT(320, 0.75, 0.6)"    for another program
   npm run calc -- help                                   the functions
   npm run calc -- help TARGETWEIGHT                      one function
   npm run calc                                           asks, and answers line by line
 
-Commas or semicolons stand between arguments. With semicolons, decimals may have commas: (350; 0,76; 0,6).
+Commas or semicolons stand between arguments. With semicolons, decimals may have commas: (320; 0,75; 0,6).
 Lists are typed as {1;2;3}, where a comma separates too: their decimals have points.
-The equals sign may be left out. The exit status is 1 when the answer holds an error.`;
+The equals sign may be left out. The exit status is 1 when the answer, or any of them, holds an error.`;
 
 const welcome = "Type a formula, help, or quit.";
 
@@ -42,46 +43,55 @@ async function main(given: readonly string[]): Promise<number> {
   }
 }
 
-async function answerOnce(calculator: Calculator, typed: string, json: boolean): Promise<number> {
-  const help = helpOn(typed);
-  if (help !== undefined) {
-    console.log(help);
-    return 0;
-  }
-  const grid = await calculator.answer(typed);
-  if (json) console.log(jsonAnswer(typed, grid));
-  else {
-    const { text, problems } = writtenAnswer(grid);
-    if (text !== "") console.log(text);
-    if (problems !== "") console.error(problems);
-  }
-  return holdsError(grid) ? 1 : 0;
+/** What is printed where, and whether it holds an error. */
+interface Reply {
+  readonly text: string;
+  readonly problems: string;
+  readonly isError: boolean;
 }
 
-/** Until `quit`, an empty line or the end of the input. A line that cannot be answered says so and ends nothing. */
+async function reply(calculator: Calculator, typed: string, json: boolean): Promise<Reply> {
+  const help = helpOn(typed);
+  const grid = help === undefined ? await calculator.answer(typed) : [[help]];
+  const isError = holdsError(grid);
+  if (json) return { text: jsonAnswer(typed, grid), problems: "", isError };
+  if (help instanceof CellError) return { text: "", problems: help.message, isError };
+  return { ...writtenAnswer(grid), isError };
+}
+
+async function answerOnce(calculator: Calculator, typed: string, json: boolean): Promise<number> {
+  const { text, problems, isError } = await reply(calculator, typed, json);
+  if (text !== "") console.log(text);
+  if (problems !== "") console.error(problems);
+  return isError ? 1 : 0;
+}
+
+/**
+ * Until `quit` or the end of the input; in a terminal an empty line ends it too. A line that cannot be answered says
+ * so and ends nothing.
+ */
 async function talk(calculator: Calculator, json: boolean): Promise<number> {
   const asks = process.stdin.isTTY === true;
   const lines = createInterface({ input: process.stdin, output: asks ? process.stdout : undefined, prompt: "> " });
+  let holdsErrors = false;
   if (asks) console.log(welcome);
   if (asks) lines.prompt();
   for await (const line of lines) {
     const typed = line.trim();
-    if (typed === "" || /^quit$/i.test(typed)) break;
-    console.log(helpOn(typed) ?? (await answerLine(calculator, typed, json)));
+    if (/^quit$/i.test(typed) || (typed === "" && asks)) break;
+    if (typed === "") continue;
+    const { text, problems, isError } = await reply(calculator, typed, json);
+    console.log([text, problems].filter((part) => part !== "").join("\n"));
+    holdsErrors ||= isError;
     if (asks) lines.prompt();
   }
   lines.close();
-  return 0;
+  // Whoever types sees the errors; a program that pipes its questions in looks at the status.
+  return holdsErrors && !asks ? 1 : 0;
 }
 
-async function answerLine(calculator: Calculator, typed: string, json: boolean): Promise<string> {
-  const grid = await calculator.answer(typed);
-  if (json) return jsonAnswer(typed, grid);
-  const { text, problems } = writtenAnswer(grid);
-  return [text, problems].filter((part) => part !== "").join("\n");
-}
-
-function helpOn(typed: string): string | undefined {
+/** undefined for what asks for no help; an error for a function that does not exist. */
+function helpOn(typed: string): string | CellError | undefined {
   const [, name] = /^help(?:\s+(\S+))?$/i.exec(typed) ?? [undefined, null];
   if (name === null) return undefined;
   return name === undefined ? functionList() : functionHelp(name);

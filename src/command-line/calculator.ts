@@ -4,7 +4,7 @@ import { wrongCount } from "../cells/wrong-count";
 import { catalogue } from "../core/catalogue";
 import { namespace } from "../core/describe";
 import type { NodeWorkbook } from "../engine/node-workbook";
-import { calledNames, plainCall, worksheetFormula } from "./formula-text";
+import { calledNames, hasDecimalCommas, plainCall, worksheetFormula } from "./formula-text";
 import { nearestNames } from "./nearest-names";
 
 const specs = new Map(catalogue.map(({ spec }) => [`${namespace}.${spec.id}`, spec]));
@@ -16,7 +16,8 @@ export class Calculator {
   /** Whatever was typed gets an answer: one that cannot be read, too. */
   async answer(typed: string): Promise<Grid> {
     try {
-      return await this.#answerFormula(worksheetFormula(typed));
+      const grid = await this.#answerFormula(worksheetFormula(typed));
+      return hasDecimalCommas(typed) ? grid.map((row) => row.map(withCommaHint)) : grid;
     } catch (problem) {
       return [[new CellError("#VALUE!", (problem as Error).message)]];
     }
@@ -40,7 +41,7 @@ export class Calculator {
     const book = this.#book;
     book.set(sheetName, "A1", formula);
     await book.calculate();
-    const { rows, columns } = book.size(sheetName, "A1");
+    const { rows, columns } = sizeOf(book);
     const { addressOf } = await import("../workbook-files/addresses");
     const grid = Array.from({ length: rows }, (_, row) =>
       Array.from({ length: columns }, (_, column) => book.value(sheetName, addressOf(row, column)) ?? ""),
@@ -56,6 +57,19 @@ function answerOfPlainCall(formula: string): Grid | undefined {
   if (!call || !spec) return undefined;
   const refusal = wrongCount(spec, call.given.length);
   return refusal ? [[refusal]] : bind(spec)(...call.given);
+}
+
+/** An answer that has no room leaves the size that it asked for, and its cells blank. */
+function sizeOf(book: NodeWorkbook): { rows: number; columns: number } {
+  const first = book.value(sheetName, "A1");
+  return first instanceof CellError && first.code === "#SPILL!" ? { rows: 1, columns: 1 } : book.size(sheetName, "A1");
+}
+
+/** Decimal commas make two arguments of a number: too many, then. */
+function withCommaHint(value: CellValue): CellValue {
+  if (!(value instanceof CellError) || !value.message.includes(" must have at most ")) return value;
+  const hint = "a comma separates arguments: write decimals with a point, and thousands without a separator";
+  return new CellError(value.code, `${value.message}; ${hint}, or put semicolons between arguments: (320; 0,75; 0,6)`);
 }
 
 const sheetName = "Sheet";

@@ -1,3 +1,4 @@
+import { CellError } from "../cells/values";
 import { catalogue } from "../core/catalogue";
 import { deferral } from "../core/cautions";
 import { groups } from "../core/define";
@@ -20,8 +21,8 @@ export function functionList(): string {
     .concat("help NAME explains one of them.");
 }
 
-/** What one function is for; the nearest names when there is none of that name. */
-export function functionHelp(name: string): string {
+/** What one function is for; an error with the nearest names when there is none of that name. */
+export function functionHelp(name: string): string | CellError {
   const id = name.trim().toUpperCase().replace(`${namespace}.`, "");
   const entry = catalogue.find(({ spec }) => spec.id === id);
   if (entry) return explanation(entry);
@@ -30,7 +31,7 @@ export function functionHelp(name: string): string {
     catalogue.map(({ spec }) => spec.id),
   );
   const hint = nearest.length > 0 ? `did you mean ${nearest.join(" or ")}?` : "help alone lists them all";
-  return `there is no function ${namespace}.${id}; ${hint}`;
+  return new CellError("#NAME?", `there is no function ${namespace}.${id}; ${hint}`);
 }
 
 function explanation({ spec, page }: Entry): string {

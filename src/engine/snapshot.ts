@@ -14,7 +14,7 @@ import {
   LocaleType,
 } from "@univerjs/core";
 import { LexerTreeBuilder } from "@univerjs/engine-formula";
-import { type Area, type Cell, type Sheet, usualFont, type Workbook } from "../workbook-files/workbook";
+import { type Area, type Cell, isErrorCode, type Sheet, usualFont, type Workbook } from "../workbook-files/workbook";
 import type { Spills } from "./spills";
 import { engineStyle, modelStyle } from "./style";
 
@@ -84,8 +84,12 @@ function worksheetOf(sheet: Sheet, id: string, styles: StyleTable): Partial<IWor
     cellData[cell.row] = row;
     row[cell.column] = data;
   }
-  const lastRow = Math.max(0, ...sheet.cells.map(({ row, spill }) => row + (spill?.rows ?? 1)));
-  const lastColumn = Math.max(0, ...sheet.cells.map(({ column, spill }) => column + (spill?.columns ?? 1)));
+  let lastRow = 0;
+  let lastColumn = 0;
+  for (const { row, column, spill } of sheet.cells) {
+    lastRow = Math.max(lastRow, row + (spill?.rows ?? 1));
+    lastColumn = Math.max(lastColumn, column + (spill?.columns ?? 1));
+  }
   return {
     id,
     name: sheet.name,
@@ -122,14 +126,15 @@ function spilledPlaces(cells: readonly Cell[]): (cell: Cell) => boolean {
     );
 }
 
-function cellDataOf({ value, formula, spill, style, note }: Cell, isSpilled: boolean, styles: StyleTable): ICellData {
+function cellDataOf(cell: Cell, isSpilled: boolean, styles: StyleTable): ICellData {
+  const { value, isText, formula, spill, style, note } = cell;
   const data: ICellData = {};
   // A formula with a value would not be calculated when the workbook opens.
   if (formula !== undefined) data.f = formula;
   else if (value !== undefined && !isSpilled) Object.assign(data, constantData(value));
   if (style !== undefined) data.s = styles.idOf(engineStyle(style));
-  if (spill !== undefined || note !== undefined) {
-    data.custom = { ...(spill && { spill }), ...(note !== undefined && { note }) };
+  if (spill !== undefined || note !== undefined || isText) {
+    data.custom = { ...(spill && { spill }), ...(note !== undefined && { note }), ...(isText && { isText }) };
   }
   return data;
 }
@@ -189,11 +194,13 @@ function cellOf(
   const value = constantOf(data);
   const styleData = typeof data.s === "string" ? styles[data.s] : data.s;
   const style = styleData ? modelStyle(styleData) : undefined;
-  const { spill, note } = (data.custom ?? {}) as Pick<Cell, "spill" | "note">;
+  const { spill, note, isText } = (data.custom ?? {}) as Pick<Cell, "spill" | "note" | "isText">;
   const cell = {
     row,
     column,
     ...(value !== undefined && { value }),
+    // It stays with the cell when something else is typed there.
+    ...(isText && formula === undefined && isErrorCode(value) && { isText }),
     ...(formula !== undefined && { formula }),
     ...(formula !== undefined && spill && { spill }),
     ...(style && { style }),

@@ -1,7 +1,7 @@
 import { catalogue } from "../core/catalogue";
 import type { Expected } from "../core/define";
 import { cellOf, rowsOf } from "../core/describe";
-import type { Cell, Style, Workbook } from "../workbook-files/workbook";
+import { type Cell, isErrorCode, type Style, type Workbook } from "../workbook-files/workbook";
 import { columnHeadLeft, remark, title } from "./look";
 
 interface Line {
@@ -109,7 +109,14 @@ export function excelCheck(): Workbook {
         { row: row - 1, column: 1, value: what, style: wrapped },
         { row: row - 1, column: 2, formula, style: exact },
         { row: row - 1, column: 3, value: ` ${formula}`, style: wrapped },
-        { row: row - 1, column: 4, value: expected === "" ? "(empty)" : expected, style: exact },
+        // The name of an error is a text here, not the error itself.
+        {
+          row: row - 1,
+          column: 4,
+          value: expected === "" ? "(empty)" : expected,
+          ...(isErrorCode(expected) && { isText: true }),
+          style: exact,
+        },
         { row: row - 1, column: 5, formula: agrees(row, expected), style: { bold: true } },
       ];
     }),

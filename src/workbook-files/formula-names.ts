@@ -3,36 +3,58 @@
  * functions younger than Excel 2007 carry a prefix, and so do the names that LET and LAMBDA introduce. Cells show
  * none of that.
  */
+import { formulaPieces, type Piece } from "./formula-pieces";
 
 /** `=TEA.OUTTURN(B4,B5)` becomes `=_xldudf_TEA_OUTTURN(B4,B5)`. */
 export function toFileFormula(formula: string): string {
-  return withPrefixedNames(
-    outsideQuotes(formula, (part) =>
-      part
-        .replace(/(?<![\w.])TEA\.([A-Z][A-Z0-9]*)(?=\()/gi, (_, name: string) => `_xldudf_TEA_${name.toUpperCase()}`)
-        .replace(
-          /(?<![\w.])([A-Z][A-Z0-9.]*)(?=\()/gi,
-          (name: string) => (prefixes.get(name.toUpperCase()) ?? "") + name,
-        ),
-    ),
-  );
-}
-
-/** The reverse: `=_xldudf_TEA_OUTTURN(B4,B5)` becomes `=TEA.OUTTURN(B4,B5)`. */
-export function fromFileFormula(formula: string): string {
-  return outsideQuotes(formula, (part) =>
-    part
-      .replace(/_xldudf_TEA_([A-Z][A-Z0-9]*)(?=\()/gi, (_, name: string) => `TEA.${name.toUpperCase()}`)
-      .replace(/_xlfn\.(?:_xlws\.)?|_xlpm\./g, ""),
-  );
-}
-
-/** Text in quotes and sheet names in quotes stay as they are. */
-function outsideQuotes(formula: string, change: (part: string) => string): string {
-  return formula
-    .split(/("(?:[^"]|"")*"|'(?:[^']|'')*')/)
-    .map((part, index) => (index % 2 === 0 ? change(part) : part))
+  const pieces = formulaPieces(formula);
+  const introduced = introducedNames(pieces);
+  return pieces
+    .map((piece, index) => {
+      if (piece.kind === "gap" && mapped(pieces[index - 1]) && pieces[index + 1]?.text === "(") return "";
+      if (piece.kind !== "name" || piece.text.startsWith("_xlop.")) return piece.text;
+      if (introduced.has(index)) return `_xlpm.${piece.text}`;
+      return isCalled(pieces, index) ? (mapped(piece) ?? piece.text) : piece.text;
+    })
     .join("");
+}
+
+/**
+ * The reverse: `=_xldudf_TEA_OUTTURN(B4,B5)` becomes `=TEA.OUTTURN(B4,B5)`. The prefix of a function that is not
+ * listed here stays, since nobody could put it back.
+ */
+export function fromFileFormula(formula: string): string {
+  const pieces = formulaPieces(formula);
+  return pieces
+    .map((piece, index) => (piece.kind === "name" ? shownName(piece.text, pieces, index) : piece.text))
+    .join("");
+}
+
+function shownName(name: string, pieces: readonly Piece[], index: number): string {
+  if (name.startsWith("_xlpm.")) return name.slice("_xlpm.".length);
+  if (!isCalled(pieces, index)) return name;
+  const [, ours] = /^_xldudf_TEA_([A-Z][A-Z0-9]*)$/i.exec(name) ?? [];
+  if (ours !== undefined) return `TEA.${ours.toUpperCase()}`;
+  const [, listed = ""] = /^_xlfn\.(?:_xlws\.)?(.+)$/.exec(name) ?? [];
+  return prefixes.has(listed.toUpperCase()) ? listed : name;
+}
+
+/** What a called function is named in a file; undefined for those that have the same name there. */
+function mapped(piece: Piece | undefined): string | undefined {
+  if (piece?.kind !== "name") return undefined;
+  const [, ours] = /^TEA\.([A-Z][A-Z0-9]*)$/i.exec(piece.text) ?? [];
+  if (ours !== undefined) return `_xldudf_TEA_${ours.toUpperCase()}`;
+  const prefix = prefixes.get(piece.text.toUpperCase());
+  return prefix && prefix + piece.text;
+}
+
+/** Whether a bracket opens behind the name, perhaps after a space. */
+const isCalled = (pieces: readonly Piece[], index: number): boolean => opening(pieces, index) !== undefined;
+
+/** The place of the bracket that opens the call of a name. */
+function opening(pieces: readonly Piece[], index: number): number | undefined {
+  const next = pieces[index + 1]?.kind === "gap" ? index + 2 : index + 1;
+  return pieces[next]?.text === "(" ? next : undefined;
 }
 
 /** Functions that came after Excel 2007, by their prefix in a file. */
@@ -58,38 +80,55 @@ function prefixed(prefix: string, names: string): (readonly [string, string])[] 
   return names.split(/\s+/).map((name) => [name, prefix] as const);
 }
 
-/** Marks the names that LET and LAMBDA introduce, wherever they stand in the formula. */
-function withPrefixedNames(formula: string): string {
-  const names = new Set<string>();
-  for (const { index, 0: call, 1: name } of formula.matchAll(/_xlfn\.(LET|LAMBDA)\(/g)) {
-    const given = argumentsFrom(formula, index + call.length);
-    for (const [position, argument] of given.slice(0, -1).entries()) {
-      if (name === "LAMBDA" || position % 2 === 0) names.add(argument.trim());
+/**
+ * The places of the names that LET and LAMBDA introduce, within their call. Where such a name is called, it is one
+ * only if its value is a LAMBDA: LET may well name a sum `sum`.
+ */
+function introducedNames(pieces: readonly Piece[]): ReadonlySet<number> {
+  const places = new Set<number>();
+  pieces.forEach((piece, index) => {
+    const [, name] = /^(?:_xlfn\.)?(LET|LAMBDA)$/i.exec(piece.kind === "name" ? piece.text : "") ?? [];
+    const start = opening(pieces, index);
+    if (name === undefined || start === undefined) return;
+    const given = argumentsFrom(pieces, start);
+    const names = new Map<string, { isLambda: boolean }>();
+    given.slice(0, -1).forEach((argument, position) => {
+      const [introduced, ...others] = solid(pieces.slice(argument.from, argument.to));
+      const isName = name.toUpperCase() === "LAMBDA" || position % 2 === 0;
+      if (!isName || introduced?.kind !== "name" || others.length > 0) return;
+      const value = given[position + 1];
+      const [first] = value ? solid(pieces.slice(value.from, value.to)) : [];
+      const isLambda = name.toUpperCase() === "LET" && /^(?:_xlfn\.)?LAMBDA$/i.test(first?.text ?? "");
+      names.set(keyOf(introduced.text), { isLambda });
+    });
+    for (let at = start; at < (given.at(-1)?.to ?? start); at += 1) {
+      const word = pieces[at];
+      const known = word?.kind === "name" ? names.get(keyOf(word.text)) : undefined;
+      if (known && (known.isLambda || !isCalled(pieces, at))) places.add(at);
     }
-  }
-  if (names.size === 0) return formula;
-  return outsideQuotes(formula, (part) =>
-    part.replace(/(?<![\w.])[A-Z_][\w.]*(?![\w.(!])/gi, (word) => (names.has(word) ? `_xlpm.${word}` : word)),
-  );
+  });
+  return places;
 }
 
-/** The arguments of the call whose opening bracket ends before `start`. */
-function argumentsFrom(formula: string, start: number): string[] {
-  const found: string[] = [];
+/** Cells compare names without regard to capitals. A parameter that may be left out has a prefix of its own. */
+const keyOf = (name: string): string => name.replace(/^_xlop\./, "").toUpperCase();
+
+const solid = (pieces: readonly Piece[]): Piece[] => pieces.filter(({ kind }) => kind !== "gap");
+
+/** Where the arguments of the call stand whose bracket opens at `start`: each up to, not including, `to`. */
+function argumentsFrom(pieces: readonly Piece[], start: number): { from: number; to: number }[] {
+  const found: { from: number; to: number }[] = [];
   let depth = 0;
-  let from = start;
-  let quoted = false;
-  for (let at = start; at < formula.length; at += 1) {
-    const character = formula[at];
-    if (character === '"') quoted = !quoted;
-    if (quoted) continue;
-    if (character === "(" || character === "{") depth += 1;
-    if ((character === "," && depth === 0) || (character === ")" && depth === 0)) {
-      found.push(formula.slice(from, at));
+  let from = start + 1;
+  for (let at = start + 1; at < pieces.length; at += 1) {
+    const { text } = pieces[at] as Piece;
+    if (depth === 0 && (text === "," || text === ")")) {
+      found.push({ from, to: at });
       from = at + 1;
-      if (character === ")") break;
+      if (text === ")") break;
     }
-    if (character === ")" || character === "}") depth -= 1;
+    if (text === "(" || text === "{") depth += 1;
+    if (text === ")" || text === "}") depth -= 1;
   }
   return found;
 }

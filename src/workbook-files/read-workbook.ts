@@ -1,11 +1,13 @@
 import ExcelJS from "exceljs";
 import { areaOf } from "./addresses";
 import { fromFileFormula } from "./formula-names";
+import { leftOut } from "./left-out";
 import { readCharts } from "./read-charts";
 import {
   type Area,
   type Cell,
   type Chart,
+  isErrorCode,
   type PageSetup,
   type Sheet,
   type Style,
@@ -15,7 +17,15 @@ import {
 } from "./workbook";
 
 /** The workbook in the bytes of an .xlsx file, with the cached results of its formulas. */
-export async function readWorkbook(bytes: Uint8Array): Promise<Workbook> {
+export const readWorkbook = async (bytes: Uint8Array): Promise<Workbook> => (await readFile(bytes)).workbook;
+
+export interface ReadFile {
+  readonly workbook: Workbook;
+  /** What the file has and the workbook does not, in words. */
+  readonly leftOut: readonly string[];
+}
+
+export async function readFile(bytes: Uint8Array): Promise<ReadFile> {
   const file = new ExcelJS.Workbook();
   try {
     // The library's own type asks for Node's Buffer; it reads any bytes.
@@ -25,10 +35,8 @@ export async function readWorkbook(bytes: Uint8Array): Promise<Workbook> {
   }
   const charts = await readCharts(bytes);
   const firstDay = file.properties.date1904 ? firstDay1904 : firstDay1900;
-  return {
-    name: file.title || "Workbook",
-    sheets: file.worksheets.map((sheet) => sheetOf(sheet, firstDay, charts.get(sheet.name) ?? [])),
-  };
+  const sheets = file.worksheets.map((sheet) => sheetOf(sheet, firstDay, charts.get(sheet.name) ?? []));
+  return { workbook: { name: file.title || "Workbook", sheets }, leftOut: leftOut(file) };
 }
 
 /** Day 0 of the spreadsheet's calendar, in milliseconds as dates count them. */
@@ -85,6 +93,7 @@ function cellOf(cell: ExcelJS.Cell, firstDay: number): Cell | undefined {
   const formula = cell.formula ? `=${fromFileFormula(cell.formula)}` : undefined;
   // The library reads an empty result as none.
   const value = formula === undefined ? constantOf(cell.value, firstDay) : (constantOf(cell.result, firstDay) ?? "");
+  const isText = formula === undefined && isErrorCode(value) && typeof cell.value === "string";
   const area = formula === undefined ? undefined : spillOf(cell);
   const style = styleOf(cell);
   const note = noteOf(cell);
@@ -93,6 +102,7 @@ function cellOf(cell: ExcelJS.Cell, firstDay: number): Cell | undefined {
     row: cell.fullAddress.row - 1,
     column: cell.fullAddress.col - 1,
     ...(value !== undefined && { value }),
+    ...(isText && { isText }),
     ...(formula !== undefined && { formula }),
     ...(area && { spill: { rows: area.rows, columns: area.columns } }),
     ...(style && { style }),

@@ -33,12 +33,18 @@ export interface Cell {
   readonly column: number;
   /** A constant, or the cached result of the formula. An error is its code, such as "#N/A". */
   readonly value?: number | string | boolean;
+  /** The constant is a text, although it reads like an error. */
+  readonly isText?: true;
   readonly formula?: string;
   /** A formula that spills: the size of its answer, this cell included. The other cells hold its cached values. */
   readonly spill?: { readonly rows: number; readonly columns: number };
   readonly style?: Style;
   readonly note?: string;
 }
+
+/** The errors that a file can hold as constants. */
+export const isErrorCode = (value: unknown): value is string =>
+  typeof value === "string" && /^#(?:NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A)$/.test(value);
 
 export interface Style {
   readonly format?: string;

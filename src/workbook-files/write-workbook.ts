@@ -1,9 +1,19 @@
 import type * as Library from "wasm-xlsxwriter";
+import { fittingText, longestNote } from "./fitting-text";
 import { toFileFormula } from "./formula-names";
-import { emptyText, reproducible } from "./reproducible";
+import { emptyText, noFormula, reproducible } from "./reproducible";
 import { defaultColumnPixels, defaultRowPixels, pixelsOfCharacters } from "./sizes";
 import { type SpreadsheetWriter, spreadsheetWriter } from "./spreadsheet-writer";
-import { type Area, type Cell, type PageSetup, type Sheet, type Style, usualFont, type Workbook } from "./workbook";
+import {
+  type Area,
+  type Cell,
+  isErrorCode,
+  type PageSetup,
+  type Sheet,
+  type Style,
+  usualFont,
+  type Workbook,
+} from "./workbook";
 import { writeChart } from "./write-charts";
 import { writeTable } from "./write-tables";
 
@@ -50,13 +60,16 @@ function writeSheet(writer: SpreadsheetWriter, target: Library.Worksheet, sheet:
 }
 
 function writeCell(writer: SpreadsheetWriter, target: Library.Worksheet, cell: Cell, formatOf: FormatOf): void {
-  const { row, column, value, formula, style } = cell;
+  const { row, column, value, isText, formula, style } = cell;
   const format = formatOf(style);
   if (formula !== undefined) writeFormula(writer, target, cell, formatOf);
   else if (typeof value === "number") target.writeNumberWithFormat(row, column, value, format);
   else if (typeof value === "boolean") target.writeBooleanWithFormat(row, column, value, format);
-  else if (typeof value === "string") target.writeStringWithFormat(row, column, value || emptyText, format);
-  else if (style !== undefined) target.writeBlank(row, column, format);
+  else if (isErrorCode(value) && !isText) {
+    target.writeFormulaWithFormat(row, column, new writer.Formula(noFormula).setResult(value), format);
+  } else if (typeof value === "string") {
+    target.writeStringWithFormat(row, column, fittingText(value) || emptyText, format);
+  } else if (style !== undefined) target.writeBlank(row, column, format);
 }
 
 function writeFormula(writer: SpreadsheetWriter, target: Library.Worksheet, cell: Cell, formatOf: FormatOf): void {
@@ -74,7 +87,7 @@ function writeFormula(writer: SpreadsheetWriter, target: Library.Worksheet, cell
 function cachedResult(value: Cell["value"]): string {
   if (value === undefined) return "0";
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
-  return value === "" ? emptyText : String(value);
+  return value === "" ? emptyText : fittingText(String(value));
 }
 
 /** The library counts paper as the file format does. */
@@ -98,7 +111,8 @@ function setUpPage(target: Library.Worksheet, page: PageSetup): void {
 const corners = ({ row, column, rows, columns }: Area) => [row, column, row + rows - 1, column + columns - 1] as const;
 
 /** Tall enough for its text, at about 38 characters a line of 17 pixels. */
-function noteOf(writer: SpreadsheetWriter, text: string): Library.Note {
+function noteOf(writer: SpreadsheetWriter, note: string): Library.Note {
+  const text = fittingText(note, longestNote);
   const lines = text.split("\n").reduce((sum, line) => sum + Math.max(1, Math.ceil(line.length / 38)), 0);
   return new writer.Note(text)
     .addAuthorPrefix(false)

@@ -45,7 +45,7 @@ export function showCellMessages(grid: Grid, line: HTMLElement): void {
     line.classList.toggle("has-error", message?.isError ?? errors.all().length > 0);
   };
 
-  api.addEvent(api.Event.SelectionChanged, showSelected);
+  grid.onSelect(showSelected);
   api.addEvent(api.Event.ActiveSheetChanged, showSelected);
   errors.subscribe(showSelected);
   api.addEvent(api.Event.CellHover, ({ worksheet, row, column }) => {

@@ -1,12 +1,14 @@
+import type { ReadFile } from "../workbook-files/read-workbook";
 import type { Workbook } from "../workbook-files/workbook";
 
 const spreadsheet = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
 // Reading and writing .xlsx is large: each is fetched from the page's own server when it is first wanted.
 
-export async function readXlsx(content: ArrayBuffer, name: string): Promise<Workbook> {
-  const { readWorkbook } = await import("../workbook-files/read-workbook");
-  return { ...(await readWorkbook(new Uint8Array(content))), name };
+export async function readXlsx(content: ArrayBuffer, name: string): Promise<ReadFile> {
+  const { readFile } = await import("../workbook-files/read-workbook");
+  const { workbook, leftOut } = await readFile(new Uint8Array(content));
+  return { workbook: { ...workbook, name }, leftOut };
 }
 
 export async function downloadXlsx(workbook: Workbook, fileName: string): Promise<void> {

@@ -91,8 +91,8 @@ const alignment = ({ align }: Style, value: Cell["value"]): string =>
   align ?? (typeof value === "number" ? "right" : "left");
 
 function usedArea(cells: readonly Cell[]): Area {
-  const rows = 1 + Math.max(0, ...cells.map(({ row }) => row));
-  const columns = 1 + Math.max(0, ...cells.map(({ column }) => column));
+  const rows = 1 + cells.reduce((last, { row }) => Math.max(last, row), 0);
+  const columns = 1 + cells.reduce((last, { column }) => Math.max(last, column), 0);
   return { row: 0, column: 0, rows, columns };
 }
 

@@ -2,13 +2,15 @@ import {
   CommandType,
   type ICommandInfo,
   type IExecutionOptions,
+  LifecycleService,
+  LifecycleStages,
   LocaleType,
   LogLevel,
   mergeLocales,
   Univer,
 } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
-import { CalculationMode, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import { CalculationMode, SetSelectionsOperation, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import words from "@univerjs/preset-sheets-core/locales/en-US";
 import { greenTheme } from "@univerjs/themes";
 import "@univerjs/preset-sheets-core/lib/index.css";
@@ -36,9 +38,11 @@ export interface Grid {
   finishTyping(): Promise<void>;
   /** Calls back after each change that the maker made, and again when what follows from it has been calculated. */
   onChange(listener: () => void): void;
+  /** Calls back whenever another cell is selected, by hand or by the page. */
+  onSelect(listener: () => void): void;
 }
 
-/** Shows a workbook in the element with this id; done when it is calculated. */
+/** Shows a workbook in the element with this id; done when it is calculated and takes clicks and keys. */
 export async function openGrid(container: string, workbook: Workbook): Promise<Grid> {
   const errors = new ErrorMessages();
   const univer = new Univer({
@@ -66,14 +70,15 @@ export async function openGrid(container: string, workbook: Workbook): Promise<G
   const api = FUniver.newAPI(univer);
   const formulas = api.getFormula();
   const book = api.createWorkbook(snapshotOf(workbook));
-  const spills = spillsOf(univer.__getInjector(), book.getId());
+  const injector = univer.__getInjector();
+  const spills = spillsOf(injector, book.getId());
 
   const rawValue = (sheet: string, row: number, column: number) => {
     const cell = book.getSheetBySheetId(sheet)?.getSheet().getCellMatrix().getValue(row, column);
     const value = cell ? constantOf(cell) : undefined;
     if (value !== undefined) return value;
-    const spilled = spills.cells(sheet).find((place) => place.row === row && place.column === column);
-    return spilled && constantOf(spilled.cell);
+    const spilled = spills.cellAt(sheet, row, column);
+    return spilled && constantOf(spilled);
   };
 
   const listeners: (() => void)[] = [];
@@ -81,7 +86,10 @@ export async function openGrid(container: string, workbook: Workbook): Promise<G
   const tell = () => {
     for (const listener of listeners) listener();
   };
+  // The engine's own event for selections is told of none in the first seconds.
+  const selectionListeners: (() => void)[] = [];
   api.addEvent(api.Event.CommandExecuted, (command) => {
+    if (command.id === SetSelectionsOperation.id) for (const listener of selectionListeners) listener();
     if (!isChangeByHand(command)) return;
     changed = true;
     tell();
@@ -93,6 +101,7 @@ export async function openGrid(container: string, workbook: Workbook): Promise<G
   // A workbook without formulas is never calculated.
   if (workbook.sheets.some(({ cells }) => cells.some(({ formula }) => formula !== undefined))) await isCalculated;
   errors.settle(rawValue);
+  await injector.get(LifecycleService).onStage(LifecycleStages.Rendered);
 
   const spilledPlaces = () =>
     new Set(
@@ -120,6 +129,7 @@ export async function openGrid(container: string, workbook: Workbook): Promise<G
       if (book.isCellEditing()) await book.endEditingAsync(true);
     },
     onChange: (listener) => listeners.push(listener),
+    onSelect: (listener) => selectionListeners.push(listener),
   };
 }
 

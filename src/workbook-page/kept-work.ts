@@ -24,6 +24,7 @@ const cell = z.object({
   row: z.int(),
   column: z.int(),
   value: z.union([z.number(), z.string(), z.boolean()]).exactOptional(),
+  isText: z.literal(true).exactOptional(),
   formula: z.string().exactOptional(),
   spill: z.object({ rows: z.int(), columns: z.int() }).exactOptional(),
   style: z

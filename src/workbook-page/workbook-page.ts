@@ -6,13 +6,11 @@ import { showCellMessages } from "./cell-messages";
 import { downloadAsText, downloadXlsx, readXlsx } from "./files";
 import { isCard, printFiringCard } from "./firing-card";
 import { type Grid, openGrid } from "./grid";
-import { forget, type KeptWork, keep, readKept, readSetAside, setAside } from "./kept-work";
+import { forget, type KeptWork, readKept, readSetAside, setAside } from "./kept-work";
+import { isTooLarge, openOwn, ownKey } from "./own-file";
 import { type SampleWorkbook, sampleWorkbooks } from "./sample-workbooks";
 import { startSaving } from "./saving";
 import { byId, showNotice, showStatus } from "./show";
-
-/** What a workbook of the maker's own, opened from a file, is kept under. */
-const ownKey = "own-file";
 
 const key = new URLSearchParams(location.search).get("workbook") ?? sampleWorkbooks[0].key;
 const sample = sampleWorkbooks.find((each) => each.key === key);
@@ -20,7 +18,10 @@ const sample = sampleWorkbooks.find((each) => each.key === key);
 try {
   await open();
 } catch (problem) {
-  showStatus("The workbook could not be opened. Is the program that serves this page still running?", "warning");
+  const reason = isTooLarge(problem)
+    ? "This workbook is too large for this page: it needs more memory than the browser has for it."
+    : "The workbook could not be opened. Is the program that serves this page still running?";
+  showStatus(reason, "warning");
   throw problem;
 }
 
@@ -61,7 +62,7 @@ async function keptWork(): Promise<KeptWork | undefined> {
 async function readSample({ file, title }: SampleWorkbook): Promise<Workbook> {
   const response = await fetch(file);
   if (!response.ok) throw new Error(`the sample workbook could not be fetched: ${response.status}`);
-  return readXlsx(await response.arrayBuffer(), title);
+  return (await readXlsx(await response.arrayBuffer(), title)).workbook;
 }
 
 function showLinks(own: KeptWork | undefined): void {
@@ -84,7 +85,15 @@ function prepareActions(grid: Grid, hasOwn: boolean): void {
   onClick("print", hasCard, () => printFiringCard(grid, byId("paper")));
   onClick("download", true, async () => {
     await grid.finishTyping();
-    await downloadXlsx(grid.workbook(), `${name} ${new Date().toLocaleDateString("sv")}.xlsx`);
+    try {
+      await downloadXlsx(grid.workbook(), `${name} ${new Date().toLocaleDateString("sv")}.xlsx`);
+    } catch (problem) {
+      const reason = problem instanceof Error ? problem.message : String(problem);
+      showStatus(
+        `The file could not be made, so nothing was downloaded; your work is still here. (${reason})`,
+        "warning",
+      );
+    }
   });
   onClick("back", sample !== undefined, async () => {
     const question = `Start afresh from the sample “${sample?.title}”?\nWhat you have typed here is lost; download it first if you want it.`;
@@ -99,27 +108,6 @@ function prepareActions(grid: Grid, hasOwn: boolean): void {
     chooser.value = "";
     if (file) void openOwn(file, hasOwn);
   });
-}
-
-/** Keeps the file's workbook beside the samples, and goes there. */
-async function openOwn(file: File, hasOwn: boolean): Promise<void> {
-  let workbook: Workbook;
-  try {
-    workbook = await readXlsx(await file.arrayBuffer(), file.name.replace(/\.xlsx$/i, ""));
-  } catch {
-    showStatus(`“${file.name}” could not be read as an .xlsx workbook.`, "warning");
-    return;
-  }
-  const question =
-    "Open it in place of the file that you opened before?\nWhat you have typed into that one is lost here.";
-  if (hasOwn && !(await ask(question, "Open it", "Keep that one"))) return;
-  try {
-    await keep(ownKey, workbook);
-  } catch {
-    showStatus("This browser keeps nothing for this page, so a file of your own cannot be opened here.", "warning");
-    return;
-  }
-  location.assign(`?workbook=${ownKey}`);
 }
 
 /** Work that an earlier or later version kept and that cannot be read here stays until the maker has it. */

@@ -1,13 +1,17 @@
 import { readFile } from "node:fs/promises";
 import type { Server } from "node:http";
+import ExcelJS from "exceljs";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { serve } from "../../src/build/serve";
 import { buildPageOnce, pageFolder } from "../../src/build/workbook-page-build";
 import { addressOf } from "../../src/workbook-files/addresses";
 import { readWorkbook } from "../../src/workbook-files/read-workbook";
+import type { Grid } from "../../src/workbook-page/grid";
 import { findBrowser, openBrowser } from "./open-browser";
 import { openWorkbook, select, shown, typeOver, untilReady, values } from "./workbook-driver";
+
+declare const workbookGrid: Grid;
 
 const found = await findBrowser();
 const patience = { timeout: 20_000 };
@@ -114,6 +118,20 @@ describe.skipIf(!found)("the workbook page", () => {
     expect(await page.textContent(".bubble")).toBe((await line())?.replace("B13: ", ""));
   });
 
+  test("the note of a cell that is selected at the first moment shows", async () => {
+    await page.addInitScript(() => {
+      const observer = new MutationObserver(() => {
+        if (!document.documentElement?.dataset.ready) return;
+        observer.disconnect();
+        workbookGrid.api.getActiveWorkbook()?.getSheetByName("Lot")?.getRange(11, 1).activate();
+      });
+      observer.observe(document, { attributes: true, subtree: true });
+    });
+    await page.reload();
+    await untilReady(page);
+    await expect.poll(line, { timeout: 1000 }).toMatch(/^B12: ./);
+  });
+
   test("a reload keeps the work", async () => {
     await typeOver(page, "Lot", "B12", "800");
     await expect.poll(() => shown(page, "Lot", "F5"), patience).toBe("3");
@@ -152,10 +170,44 @@ describe.skipIf(!found)("the workbook page", () => {
 
   test("a file of one's own opens beside the sample, and is kept by itself", async () => {
     await page.setInputFiles("#file", "sample-workbooks/one-lot.xlsx");
+    expect(await page.textContent(".question")).toContain("the file itself is not changed");
+    await page.getByRole("button", { name: "Open it" }).click();
     await page.waitForURL(/workbook=own-file/);
     await untilReady(page);
     expect(await page.textContent("#workbooks a[aria-current]")).toBe("one-lot");
     expect(await page.isDisabled("#back")).toBe(true);
+    expect(await shown(page, "Lot", "F5")).toBe("4");
+  });
+
+  test("before a file opens, the page says what of it a download from here leaves out", async () => {
+    const file = new ExcelJS.Workbook();
+    file.addWorksheet("Book").getCell("A1").value = { text: "the pan", hyperlink: "https://example.org" };
+    file.addWorksheet("Old", { state: "hidden" });
+    const buffer = Buffer.from(await file.xlsx.writeBuffer());
+    await page.setInputFiles("#file", { name: "ledger.xlsx", mimeType: "", buffer });
+    const question = await page.textContent(".question p");
+    expect(question).toContain("Left out of a download from here: defined names, hidden sheets, data validation");
+    expect(question).toContain("This file has some of what is left out: hidden sheets, links.");
+    await page.getByRole("button", { name: "Cancel" }).click();
+    expect(page.url()).not.toContain("own-file");
+  });
+
+  test("a file that is too large says so in its own words", async () => {
+    await page.evaluate(() => {
+      File.prototype.arrayBuffer = () => Promise.reject(new RangeError("Array buffer allocation failed"));
+    });
+    await page.setInputFiles("#file", "sample-workbooks/one-lot.xlsx");
+    await expect.poll(status, patience).toContain("“one-lot.xlsx” is too large for this page");
+  });
+
+  test("a download that fails says so, and the work stays", async () => {
+    await page.evaluate(() => {
+      URL.createObjectURL = () => {
+        throw new Error("no room left");
+      };
+    });
+    await page.click("#download");
+    await expect.poll(status, patience).toMatch(/^The file could not be made, .* \(no room left\)$/);
     expect(await shown(page, "Lot", "F5")).toBe("4");
   });
 

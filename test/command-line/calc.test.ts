@@ -28,13 +28,13 @@ function calc(given: readonly string[], typed = ""): Promise<Ended> {
 
 describe("the command line", () => {
   it("prints a value and nothing else", async () => {
-    // 350 × (1 − 0.76) / (1 − 0.6) = 84 / 0.4 = 210
-    expect(await calc(["=TEA.TARGETWEIGHT(350; 0,76; 0,6)"])).toEqual({ status: 0, out: "210\n", problems: "" });
+    // 320 × (1 − 0.75) / (1 − 0.6) = 80 / 0.4 = 200
+    expect(await calc(["=TEA.TARGETWEIGHT(320; 0,75; 0,6)"])).toEqual({ status: 0, out: "200\n", problems: "" });
   });
 
   it("says what is wrong on the standard error, with exit status 1", async () => {
     const message = "moisture must be from 0 up to, not including, 1 (76% or 0.76); got 76";
-    expect(await calc(["=TEA.TARGETWEIGHT(350, 76, 0.6)"])).toEqual({
+    expect(await calc(["=TEA.TARGETWEIGHT(320, 76, 0.6)"])).toEqual({
       status: 1,
       out: "",
       problems: `#VALUE! ${message}\n`,
@@ -53,6 +53,50 @@ describe("the command line", () => {
     });
   });
 
+  it("takes an equals sign alone for a mistake", async () => {
+    const { status, problems } = await calc(["="]);
+    expect(status).toBe(1);
+    expect(problems).toBe("#VALUE! a formula must be given; got nothing behind the equals sign\n");
+  });
+
+  it("hints at semicolons where decimal commas make too many arguments", async () => {
+    const { status, problems } = await calc(["=TEA.TARGETWEIGHT(320, 0,75, 0,6)"]);
+    expect(status).toBe(1);
+    expect(problems).toContain("TEA.TARGETWEIGHT must have at most 3 arguments; got 5");
+    expect(problems).toContain("put semicolons between arguments: (320; 0,75; 0,6)");
+  });
+
+  it("says in one line that an answer is too large", async () => {
+    const { status, out, problems } = await calc(["=ROW(A1:A1500)"]);
+    expect({ status, out, problems }).toEqual({
+      status: 1,
+      out: "",
+      problems: "#SPILL! an answer too large for the sheet\n",
+    });
+  });
+
+  it("helps another program in JSON too, with an error where there is no such function", async () => {
+    const helped = await calc(["--json", "help", "WATER"]);
+    expect(helped.status).toBe(0);
+    expect(JSON.parse(helped.out).value).toContain("TEA.WATER(");
+    const refused = await calc(["--json", "help", "FOO"]);
+    expect(refused.status).toBe(1);
+    expect(JSON.parse(refused.out)).toMatchObject({
+      error: "#NAME?",
+      message: expect.stringMatching(/^there is no function TEA.FOO; /),
+    });
+    const plain = await calc(["help", "FOO"]);
+    expect(plain).toMatchObject({
+      status: 1,
+      out: "",
+      problems: expect.stringMatching(/^there is no function TEA.FOO;/),
+    });
+  });
+
+  it("has the exit status 0 for piped lines that are all answered", async () => {
+    expect(await calc([], "=TEA.DRYMATTER(100,0.5)\nhelp WATER\n")).toMatchObject({ status: 0, problems: "" });
+  });
+
   it("refuses an option that it does not have", async () => {
     const { status, problems } = await calc(["--verbose"]);
     expect(status).toBe(2);
@@ -62,7 +106,7 @@ describe("the command line", () => {
   it("explains itself", async () => {
     const { status, out } = await calc(["--help"]);
     expect(status).toBe(0);
-    expect(out).toContain('npm run calc -- "=TEA.TARGETWEIGHT(350, 0.76, 0.6)"');
+    expect(out).toContain('npm run calc -- "=TEA.TARGETWEIGHT(320, 0.75, 0.6)"');
   });
 });
 
@@ -73,6 +117,7 @@ describe("a talk with the command line", () => {
   beforeAll(async () => {
     const typed = [
       "=TEA.DRYMATTER(100,0.5)",
+      "",
       "TEA.DRYMATTR(100,0.5)",
       "=SUM(1",
       "=1+",
@@ -87,11 +132,14 @@ describe("a talk with the command line", () => {
     answers = ended.out.split("\n");
   });
 
-  it("answers line by line and ends at quit", () => {
+  it("answers line by line, passes over an empty one and ends at quit", () => {
     expect(answers[0]).toBe("50");
     expect(answers.at(-1)).toBe("");
     expect(answers).not.toContain("2.5");
-    expect(ended.status).toBe(0);
+  });
+
+  it("has the exit status 1 when a line had no answer", () => {
+    expect(ended.status).toBe(1);
   });
 
   it("goes on after lines that it cannot answer", () => {

@@ -8,16 +8,52 @@ import { formula } from "../../src/core/describe";
 
 describe("what people type becomes a worksheet's formula", () => {
   test.each([
-    ["=TEA.TARGETWEIGHT(350, 0.76, 0.6)", "=TEA.TARGETWEIGHT(350, 0.76, 0.6)"],
-    ["TEA.TARGETWEIGHT(350;0.76;0.6)", "=TEA.TARGETWEIGHT(350,0.76,0.6)"],
-    ["=TEA.TARGETWEIGHT(350;0,76;0,6)", "=TEA.TARGETWEIGHT(350,0.76,0.6)"],
-    ["=SUM(350,76)", "=SUM(350,76)"],
+    ["=TEA.TARGETWEIGHT(320, 0.75, 0.6)", "=TEA.TARGETWEIGHT(320, 0.75, 0.6)"],
+    ["TEA.TARGETWEIGHT(320;0.75;0.6)", "=TEA.TARGETWEIGHT(320,0.75,0.6)"],
+    ["=TEA.TARGETWEIGHT(320;0,75;0,6)", "=TEA.TARGETWEIGHT(320,0.75,0.6)"],
+    ["=SUM(320,75)", "=SUM(320,75)"],
     ['=CONCAT("a;b";"1,5";2,5)', '=CONCAT("a;b","1,5",2.5)'],
     ["=SUM({1,2;3,4};0,5)", "=SUM({1,2;3,4},0.5)"],
     ["  = SUM(.5, 1.5) ", "=SUM(0.5, 1.5)"],
     ['=LEN("he said ""a;b""";1)', '=LEN("he said ""a;b""",1)'],
   ])("%s", (typed, formula) => {
     expect(worksheetFormula(typed)).toBe(formula);
+  });
+
+  test.each([
+    ["=TEA.WATER（320，0.75）", "=TEA.WATER(320,0.75)"],
+    ["＝SUM（１；2）", "=SUM(1,2)"],
+    ['=LEN("（，）")', '=LEN("（，）")'],
+  ])("%s, typed at full width, too", (typed, formula) => {
+    expect(worksheetFormula(typed)).toBe(formula);
+  });
+
+  test.each([
+    ["=", "a formula must be given; got nothing behind the equals sign"],
+    ["=TEA.WATER(320 g,0.75)", "a number must stand without a unit; got 320 g"],
+    ["=TEA.WATER(320g;0,75)", "a number must stand without a unit; got 320g"],
+    ["=SUM(21 °C)", "a number must stand without a unit; got 21 °C"],
+    ["=TEA.WATER(1 320,0.75)", "a number must have no separator between thousands; got 1 320"],
+    ["=TEA.WATER(1'320,0.75)", "a number must have no separator between thousands; got 1'320"],
+    ["=TEA.WATER(1.320,5;0,75)", "a number must have no separator between thousands; got 1.320,5"],
+    ["=TEA.WATER(320,water)", 'a text must stand in quotation marks: "water"; got water without them'],
+    ["=TEA.WATER(fresh leaf,1)", 'a text must stand in quotation marks: "fresh leaf"; got fresh leaf without them'],
+    ["=LEN(“water”)", 'a text must stand in straight quotation marks, "like this"; got “'],
+    ["=SUM(9:00,1)", "a time must be written as TIME(9,0,0); got 9:00"],
+    ["=SUM(9:05:30,1)", "a time must be written as TIME(9,5,30); got 9:05:30"],
+  ])("and %s is refused in plain words", (typed, message) => {
+    expect(() => worksheetFormula(typed)).toThrow(message);
+  });
+
+  test.each([
+    '=LEN("320 g, 9:00, “water”, 1 320")',
+    "=SUM(1E5,1e-3,A1:A3,$B$2,C:C,AB:AC)",
+    "=IF(TRUE,A1-B2,LOG10(5))",
+    "=LET(water,1,water+1)",
+    "=SUM(1,250,300)",
+    "=SUM(Sheet!A1)",
+  ])("but %s is not", (typed) => {
+    expect(worksheetFormula(typed)).toBe(typed);
   });
 
   it("refuses what stays open", () => {

@@ -17,6 +17,7 @@ const workbook: Workbook = {
         { row: 4, column: 0, style: { format: "0.00" } },
         { row: 5, column: 0, note: "an empty cell with a note" },
         { row: 6, column: 0, value: "#N/A" },
+        { row: 7, column: 0, value: "#N/A", isText: true },
         { row: 140, column: 30, value: 0 },
       ],
       columnWidths: { 0: 30.3, 2: 12 },
@@ -56,6 +57,12 @@ describe("a workbook in the engine's form", () => {
       { row: 1, column: 0, style: { format: "0.0" } },
       { row: 2, column: 0, value: 7 },
     ]);
+  });
+
+  it("may have more cells than a function call has room for arguments", () => {
+    const cells = Array.from({ length: 150_000 }, (_, row) => ({ row, column: 2, value: row }));
+    const sheet = { name: "Long", cells, columnWidths: {}, rowHeights: {}, merges: [] };
+    expect(snapshotOf({ name: "Long", sheets: [sheet] }).sheets["sheet-1"]?.rowCount).toBeGreaterThan(150_000);
   });
 
   it("has room to write in", () => {

@@ -1,6 +1,6 @@
 import ExcelJS from "exceljs";
 import { beforeAll, describe, expect, it } from "vitest";
-import { readWorkbook } from "../../src/workbook-files/read-workbook";
+import { readFile, readWorkbook } from "../../src/workbook-files/read-workbook";
 import type { Cell, Workbook } from "../../src/workbook-files/workbook";
 import { writeWorkbook } from "../../src/workbook-files/write-workbook";
 
@@ -37,6 +37,12 @@ const written: Workbook = {
         { row: 10, column: 0, value: 0.25, style: { format: "hh:mm" } },
         { row: 11, column: 0, value: "0012" },
         { row: 12, column: 0, value: false },
+        { row: 13, column: 0, value: "#N/A", style: { bold: true } },
+        { row: 14, column: 0, value: "#DIV/0!" },
+        { row: 15, column: 0, value: "#N/A", isText: true },
+        { row: 16, column: 0, value: "#hashtag" },
+        { row: 17, column: 0, formula: "=TEA.DRYMATTER({1;2},B2)", value: 1, spill: { rows: 2, columns: 1 } },
+        { row: 18, column: 0, value: "#VALUE!" },
       ],
       columnWidths: { 0: 30, 1: 12 },
       rowHeights: { 8: 33 },
@@ -130,6 +136,45 @@ describe("a workbook from elsewhere", () => {
     const file = new ExcelJS.Workbook();
     file.addWorksheet("Book");
     expect((await readWorkbook(new Uint8Array(await file.xlsx.writeBuffer()))).sheets[0]?.page).toBeUndefined();
+  });
+});
+
+describe("what a file has that is left out", () => {
+  const pixel = "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==";
+
+  type Sheet = ExcelJS.Worksheet & { addConditionalFormatting(given: object): void };
+  const kinds: readonly (readonly [string, (sheet: Sheet, file: ExcelJS.Workbook) => void])[] = [
+    ["defined names", (_, file) => file.definedNames.add("Book!$A$1", "rate")],
+    ["hidden sheets", (_, file) => file.addWorksheet("Old", { state: "veryHidden" })],
+    ["data validation", (sheet) => (sheet.getCell("A2").dataValidation = { type: "list", formulae: ['"a,b"'] })],
+    [
+      "conditional formats",
+      (sheet) =>
+        sheet.addConditionalFormatting({
+          ref: "A1:A3",
+          rules: [{ type: "cellIs", operator: "greaterThan", formulae: ["1"], priority: 1, style: {} }],
+        }),
+    ],
+    ["links", (sheet) => (sheet.getCell("A3").value = { text: "the pan", hyperlink: "https://example.org" })],
+    ["pictures", (sheet, file) => sheet.addImage(file.addImage({ base64: pixel, extension: "png" }), "C1:D3")],
+  ];
+
+  async function leftOutAfter(...changes: (typeof kinds)[number][1][]) {
+    const file = new ExcelJS.Workbook();
+    const sheet = file.addWorksheet("Book") as Sheet;
+    sheet.getCell("A1").value = 1;
+    sheet.pageSetup.printArea = "A1:B2";
+    for (const change of changes) change(sheet, file);
+    return (await readFile(new Uint8Array(await file.xlsx.writeBuffer()))).leftOut;
+  }
+
+  it.each(kinds)("names %s", async (words, change) => {
+    expect(await leftOutAfter(change)).toEqual([words]);
+  });
+
+  it("is nothing in a plain file, and in one of ours", async () => {
+    expect(await leftOutAfter()).toEqual([]);
+    expect((await readFile(await writeWorkbook(written))).leftOut).toEqual([]);
   });
 });
 

@@ -1,6 +1,8 @@
 import ExcelJS from "exceljs";
 import JSZip from "jszip";
 import { beforeAll, describe, expect, it } from "vitest";
+import { fittingText } from "../../src/workbook-files/fitting-text";
+import { readWorkbook } from "../../src/workbook-files/read-workbook";
 import type { Cell, Workbook } from "../../src/workbook-files/workbook";
 import { writeWorkbook } from "../../src/workbook-files/write-workbook";
 
@@ -73,6 +75,43 @@ describe("a written workbook", () => {
   it("keeps an empty text empty, as a result and in a spill", () => {
     expect(sheetText).toContain('IF(B3="","",_xlfn.XLOOKUP(B1,B1:B3,B1:B3))</f><v></v></c>');
     expect(sheet.getCell("B8").text).toBe("");
+  });
+
+  it("writes an error as an error, and a text that reads like one as a text", async () => {
+    const errors = [
+      { row: 0, column: 0, value: "#N/A" },
+      { row: 1, column: 0, value: "#N/A", isText: true as const },
+    ];
+    const book = {
+      name: "Errors",
+      sheets: [{ name: "Lot", cells: errors, columnWidths: {}, rowHeights: {}, merges: [] }],
+    };
+    const file = await JSZip.loadAsync(await writeWorkbook(book));
+    const written = await file.file("xl/worksheets/sheet1.xml")?.async("string");
+    expect(written).toMatch(/<c r="A1"[^>]* t="e"><v>#N\/A<\/v><\/c>/);
+    expect(written).toMatch(/<c r="A2"[^>]* t="s"><v>0<\/v><\/c>/);
+  });
+
+  it("shortens what is too long for a cell instead of failing, and says so there", async () => {
+    const long = "é".repeat(40_000);
+    const longCells = [
+      { row: 0, column: 0, value: long },
+      { row: 1, column: 0, value: 1, note: long },
+      { row: 2, column: 0, formula: "=A1", value: long },
+      { row: 3, column: 0, value: "x".repeat(32_767) },
+    ];
+    const page = { columnWidths: {}, rowHeights: {}, merges: [] };
+    const bytes = await writeWorkbook({ name: "Long", sheets: [{ name: "Lot", cells: longCells, ...page }] });
+    const [first, second, third, fourth] = (await readWorkbook(bytes)).sheets[0]?.cells ?? [];
+    for (const text of [first?.value, second?.note, third?.value]) {
+      expect(/^é+ … \(shortened: it was too long for a cell\)$/.test(String(text))).toBe(true);
+      expect(String(text).length).toBe(text === second?.note ? 32_000 : 32_767);
+    }
+    expect(fourth?.value === "x".repeat(32_767)).toBe(true);
+    // A character of two units is not cut in half, whichever of them the end falls on.
+    for (const text of ["🍃".repeat(20_000), `x${"🍃".repeat(20_000)}`]) {
+      expect(/^x?(?:🍃)+ … \(/u.test(fittingText(text))).toBe(true);
+    }
   });
 
   it("writes a spill as a dynamic array with its values beside it", async () => {

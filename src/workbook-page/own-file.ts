@@ -1,0 +1,60 @@
+/** A workbook of the maker's own, opened from a file. */
+import type { ReadFile } from "../workbook-files/read-workbook";
+import { ask } from "./ask";
+import { readXlsx } from "./files";
+import { keep } from "./kept-work";
+import { showStatus } from "./show";
+
+/** What it is kept under, and its name in the page's address. */
+export const ownKey = "own-file";
+
+/** Says what becomes of the file here, then keeps its workbook beside the samples and goes there. */
+export async function openOwn(file: File, hasOwn: boolean): Promise<void> {
+  let read: ReadFile;
+  try {
+    read = await readXlsx(await file.arrayBuffer(), file.name.replace(/\.xlsx$/i, ""));
+  } catch (problem) {
+    const reason = isTooLarge(problem)
+      ? "is too large for this page: reading it needs more memory than the browser has for it"
+      : "could not be read as an .xlsx workbook";
+    showStatus(`“${file.name}” ${reason}.`, "warning");
+    return;
+  }
+  const refuse = hasOwn ? "Keep the one before" : "Cancel";
+  if (!(await ask(whatIsKept(file.name, read.leftOut, hasOwn), "Open it", refuse))) return;
+  try {
+    await keep(ownKey, read.workbook);
+  } catch (problem) {
+    const reason = isTooLarge(problem)
+      ? `“${file.name}” is too large for this page: this browser has no room to keep it.`
+      : "This browser keeps nothing for this page, so a file of your own cannot be opened here.";
+    showStatus(reason, "warning");
+    return;
+  }
+  location.assign(`?workbook=${ownKey}`);
+}
+
+function whatIsKept(name: string, leftOut: readonly string[], hasOwn: boolean): string {
+  const paragraphs = [
+    `Open “${name}” here? The page works on a copy: the file itself is not changed.`,
+    "Kept: values, formulas, number formats, simple looks, notes, tables, and charts of columns or dots.",
+    "Left out of a download from here: defined names, hidden sheets, data validation, conditional formats, links, " +
+      "pictures, and other kinds of charts.",
+    leftOut.length > 0
+      ? `This file has some of what is left out: ${leftOut.join(", ")}.`
+      : "Of these, none but perhaps other kinds of charts was found in this file.",
+  ];
+  if (hasOwn) {
+    paragraphs.push(
+      "It takes the place of the file that you opened before: what you typed into that one is lost here.",
+    );
+  }
+  return paragraphs.join("\n\n");
+}
+
+/** Whether memory or the browser's storage gave out, somewhere down the chain of causes. */
+export function isTooLarge(problem: unknown): boolean {
+  if (!(problem instanceof Error || problem instanceof DOMException)) return false;
+  const isOutOfRoom = problem instanceof RangeError || problem.name === "QuotaExceededError";
+  return isOutOfRoom || isTooLarge((problem as Error).cause);
+}
