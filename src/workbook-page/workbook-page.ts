@@ -7,6 +7,7 @@ import { downloadAsText, downloadXlsx, readXlsx } from "./files";
 import { isCard, printFiringCard } from "./firing-card";
 import { type Grid, openGrid } from "./grid";
 import { forget, type KeptWork, keep, readKept, readSetAside, setAside } from "./kept-work";
+import { preparePane } from "./pane-beside-grid";
 import { type SampleWorkbook, sampleWorkbooks } from "./sample-workbooks";
 import { startSaving } from "./saving";
 import { byId, showNotice, showStatus } from "./show";
@@ -40,6 +41,7 @@ async function open(): Promise<void> {
   showCellMessages(grid, byId("line"));
   startSaving(key, grid, kept?.savedAt);
   prepareActions(grid, own !== undefined);
+  preparePane(grid);
   await offerSetAside();
   // For the tests, and for the curious in the browser's console.
   Object.assign(globalThis, { workbookGrid: grid });

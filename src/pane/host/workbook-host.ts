@@ -27,8 +27,9 @@ export interface ReadArea extends CellArea {
 export interface WrittenCell {
   readonly row: number;
   readonly column: number;
-  /** A constant, or a formula that begins with an equals sign. */
+  /** A constant, or a formula that begins with an equals sign; "" leaves the cell blank, with its format and look. */
   readonly content: CellContent;
+  /** Format and look are also those of the cells that the answer spills into. */
   readonly format?: string;
   readonly look?: "heading" | "label" | "input" | "answer" | "caution";
   /** How far the answer of the formula spills, where it does. */
@@ -39,6 +40,8 @@ export interface WrittenCell {
 export interface Block {
   readonly rows: number;
   readonly columns: number;
+  /** From its first column on, how many characters a column has to show. Narrower ones are widened, none is narrowed. */
+  readonly widths?: readonly number[];
   readonly cells: readonly WrittenCell[];
 }
 
