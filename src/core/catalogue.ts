@@ -41,6 +41,8 @@ import { leafCost, leafCostPage } from "./yields/leaf-cost";
 import { leafRatio, leafRatioPage } from "./yields/leaf-ratio";
 import { outturn, outturnPage } from "./yields/outturn";
 
+const uncertainty = uncertaintyOf(() => catalogue.map(({ spec }) => spec));
+
 export const catalogue: readonly Entry[] = [
   entry(dryBasis, dryBasisPage),
   entry(wetBasis, wetBasisPage),
@@ -77,10 +79,8 @@ export const catalogue: readonly Entry[] = [
   entry(lotFlag, lotFlagPage),
   entry(lotFlags, lotFlagsPage),
   entry(scaleError, scaleErrorPage),
-  entry(
-    uncertaintyOf(() => catalogue.map(({ spec }) => spec)),
-    uncertaintyPage,
-  ),
+  // Marked as pure, so that the minifier may drop it from the functions script like every other page.
+  entry(uncertainty, /* @__PURE__ */ uncertaintyPage(uncertainty)),
   entry(convertWeight, convertWeightPage),
   entry(convertArea, convertAreaPage),
   entry(turnTimes, turnTimesPage),

@@ -193,6 +193,22 @@ export const exactly = {
   because: "exact arithmetic; rounding of doubles only",
 } as const;
 
+/** One step on the way to an answer: in symbols, the same with the numbers put in, and what it comes to. */
+export interface Step {
+  /** What is worked out, in a few plain words that are the same whatever the numbers. */
+  readonly says: string;
+  readonly symbols: string;
+  readonly numbers: string;
+  /** One value; in a last step also the list or the rows that the function gives, without headings. */
+  readonly gives: Answer | readonly Answer[] | readonly (readonly Answer[])[];
+  /** What each value is. Absent where the columns of the function's result say it. */
+  readonly quantity?: Quantity;
+}
+
+/** The steps to an answer, from the arguments that `calculate` was given; the last one comes to what it gives. */
+// biome-ignore lint/suspicious/noExplicitAny: as for Calculation, arguments are checked against the spec before.
+export type Working = (...values: any[]) => readonly Step[];
+
 export interface FunctionPage {
   /** One sentence, at most 100 characters: what it answers. */
   readonly summary: string;
@@ -200,6 +216,8 @@ export interface FunctionPage {
   readonly parameters: Readonly<Record<string, string>>;
   /** The formula in symbols: W weight, M moisture on wet basis, X on dry basis, D dry matter. */
   readonly formula: string;
+  /** How an answer comes about, for the pane: short, and only for arguments that have an answer. */
+  readonly working: Working;
   /** When a maker uses it and how to read the answer: paragraphs. */
   readonly guide: readonly string[];
   readonly sources: readonly Citation[];

@@ -1,15 +1,17 @@
-import { cautions, deferral } from "../core/cautions";
+import { cautions } from "../core/cautions";
+import { useMessages } from "./messages/messages";
 
 /** Every caution of the catalogue, in the order of the working day. */
 export function CautionsPage() {
+  const messages = useMessages();
   return (
     <>
-      <h1>Cautions</h1>
-      <p>{deferral}</p>
-      {cautions.map(({ id, title, text }) => (
+      <h1>{messages.tabs.cautions}</h1>
+      <p>{messages.deferral}</p>
+      {cautions.map(({ id }) => (
         <section key={id}>
-          <h2>{title}</h2>
-          <p>{text}</p>
+          <h2>{messages.cautions[id]?.title}</h2>
+          <p>{messages.cautions[id]?.text}</p>
         </section>
       ))}
     </>

@@ -2,30 +2,31 @@ import { useState } from "react";
 import type { Entry } from "../core/entry";
 import { findFunctions } from "./find-functions";
 import { FunctionEntry } from "./function-entry";
+import { useMessages } from "./messages/messages";
 
-/** All functions by group, narrowed by a search. */
+/** All functions by group, narrowed by a search. The pages of the catalogue are in English. */
 export function FunctionReference({ catalogue }: { readonly catalogue: readonly Entry[] }) {
+  const { reference, shell, tabs } = useMessages();
   const [query, search] = useState("");
   const found = findFunctions(catalogue, query);
   const count = found.reduce((sum, { entries }) => sum + entries.length, 0);
   return (
     <>
-      <h1>Functions</h1>
+      <h1>{tabs.functions}</h1>
+      {shell.catalogueLanguage === "" ? null : <p>{shell.catalogueLanguage}</p>}
       <label className="search">
-        Search names, summaries and arguments
+        {reference.search}
         <input type="search" value={query} onChange={(event) => search(event.target.value)} />
       </label>
-      <p role="status">
-        {count === 0
-          ? "No function holds all of these words. Try a single one, such as weight."
-          : `${count} ${count === 1 ? "function" : "functions"}`}
-      </p>
+      <p role="status">{count === 0 ? reference.none : reference.count(count)}</p>
       {found.map(({ group, entries }) => (
         <section key={group}>
-          <h2 className="group">{group}</h2>
-          {entries.map((entry) => (
-            <FunctionEntry key={entry.spec.id} entry={entry} />
-          ))}
+          <h2 className="group">{reference.groups[group]}</h2>
+          <div lang="en">
+            {entries.map((entry) => (
+              <FunctionEntry key={entry.spec.id} entry={entry} />
+            ))}
+          </div>
         </section>
       ))}
     </>

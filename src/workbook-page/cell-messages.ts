@@ -3,6 +3,7 @@ import type { FRange } from "@univerjs/preset-sheets-core";
 import { createElement } from "react";
 import type { ErrorMessage } from "../engine/error-messages";
 import { addressOf } from "../workbook-files/addresses";
+import { goToCell } from "./go-to-cell";
 import type { Grid } from "./grid";
 
 /** What a cell has to say: why it shows an error, or the note that came with the workbook. */
@@ -119,7 +120,8 @@ const first = (all: readonly ErrorMessage[], sheetId: string): ErrorMessage | un
   all.find(({ sheet }) => sheet === sheetId) ?? all[0];
 
 /** The first error of the workbook, with a button that goes there. */
-function elsewhere({ api, errors }: Grid, sheetId: string): HTMLElement {
+function elsewhere(grid: Grid, sheetId: string): HTMLElement {
+  const { api, errors } = grid;
   const all = errors.all();
   const source = first(all, sheetId);
   const sentence = document.createElement("span");
@@ -127,19 +129,13 @@ function elsewhere({ api, errors }: Grid, sheetId: string): HTMLElement {
     sentence.textContent = hint;
     return sentence;
   }
-  const book = api.getActiveWorkbook();
-  const sheet = book?.getSheetBySheetId(source.sheet);
+  const sheet = api.getActiveWorkbook()?.getSheetBySheetId(source.sheet);
   const address = addressOf(source.row, source.column);
   const go = document.createElement("button");
   go.type = "button";
   go.textContent = source.sheet === sheetId ? address : `${sheet?.getSheetName()} ${address}`;
   go.title = "Go to this cell";
-  go.addEventListener("click", () => {
-    if (!book || !sheet) return;
-    book.setActiveSheet(sheet);
-    sheet.getRange(source.row, source.column).activate();
-    sheet.scrollToCell(Math.max(0, source.row - 3), Math.max(0, source.column - 2));
-  });
+  go.addEventListener("click", () => goToCell(grid, source.sheet, source.row, source.column));
   const others = all.filter(({ message }) => message !== source.message).length;
   const same = all.length - others - 1;
   sentence.append(go, ` ${source.message}`);

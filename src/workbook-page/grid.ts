@@ -18,7 +18,7 @@ import { catalogue } from "../core/catalogue";
 import { ErrorMessages } from "../engine/error-messages";
 import { descriptionsFor, executorsFor } from "../engine/executors";
 import { constantOf, snapshotOf, workbookOf } from "../engine/snapshot";
-import { spillsOf } from "../engine/spills";
+import { type Spills, spillsOf } from "../engine/spills";
 import type { Workbook } from "../workbook-files/workbook";
 
 export type Api = FUniver;
@@ -28,6 +28,7 @@ export interface Grid {
   readonly api: Api;
   /** Why cells show an error; settled after every calculation. */
   readonly errors: ErrorMessages;
+  readonly spills: Spills;
   /** As it is now, with the results of the last calculation. */
   workbook(): Workbook;
   /** A cell as it is shown, spilled ones included. */
@@ -36,8 +37,11 @@ export interface Grid {
   value(sheetId: string, row: number, column: number): number | string | boolean | undefined;
   /** Ends the typing in a cell as Enter does. */
   finishTyping(): Promise<void>;
-  /** Calls back after each change that the maker made, and again when what follows from it has been calculated. */
-  onChange(listener: () => void): void;
+  /**
+   * Calls back after each change that the maker made, and again when what follows from it has been calculated. Gives
+   * the way to stop it.
+   */
+  onChange(listener: () => void): () => void;
   /** Calls back whenever another cell is selected, by hand or by the page. */
   onSelect(listener: () => void): void;
 }
@@ -81,7 +85,7 @@ export async function openGrid(container: string, workbook: Workbook): Promise<G
     return spilled && constantOf(spilled);
   };
 
-  const listeners: (() => void)[] = [];
+  const listeners = new Set<() => void>();
   let changed = false;
   const tell = () => {
     for (const listener of listeners) listener();
@@ -122,13 +126,17 @@ export async function openGrid(container: string, workbook: Workbook): Promise<G
   return {
     api,
     errors,
+    spills,
     workbook: () => workbookOf(book.save(), spills),
     shown: (sheetName, row, column) => book.getSheetByName(sheetName)?.getRange(row, column).getDisplayValue() ?? "",
     value: rawValue,
     finishTyping: async () => {
       if (book.isCellEditing()) await book.endEditingAsync(true);
     },
-    onChange: (listener) => listeners.push(listener),
+    onChange: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
     onSelect: (listener) => selectionListeners.push(listener),
   };
 }

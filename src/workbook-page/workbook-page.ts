@@ -8,6 +8,7 @@ import { isCard, printFiringCard } from "./firing-card";
 import { type Grid, openGrid } from "./grid";
 import { forget, type KeptWork, readKept, readSetAside, setAside } from "./kept-work";
 import { isTooLarge, openOwn, ownKey } from "./own-file";
+import { preparePane } from "./pane-beside-grid";
 import { type SampleWorkbook, sampleWorkbooks } from "./sample-workbooks";
 import { startSaving } from "./saving";
 import { byId, showNotice, showStatus } from "./show";
@@ -41,6 +42,7 @@ async function open(): Promise<void> {
   showCellMessages(grid, byId("line"));
   startSaving(key, grid, kept?.savedAt);
   prepareActions(grid, own !== undefined);
+  preparePane(grid);
   await offerSetAside();
   // For the tests, and for the curious in the browser's console.
   Object.assign(globalThis, { workbookGrid: grid });

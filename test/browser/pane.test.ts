@@ -5,6 +5,8 @@ import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { buildPane } from "../../src/build/add-in";
 import { catalogue } from "../../src/core/catalogue";
+import { chinese } from "../../src/pane/messages/chinese";
+import { english } from "../../src/pane/messages/english";
 import { findBrowser, openBrowser } from "./open-browser";
 
 const found = await findBrowser();
@@ -32,6 +34,13 @@ async function openPane(options: BrowserContextOptions = {}): Promise<Page> {
   page.on("console", (message) => complaints.push(message.text()));
   page.on("pageerror", (problem) => complaints.push(problem.message));
   await page.goto("https://pane.example/pane.html");
+  await page.waitForSelector(".jobs");
+  return page;
+}
+
+async function openFunctions(options: BrowserContextOptions = {}): Promise<Page> {
+  const page = await openPane(options);
+  await page.click("#tab-functions");
   await page.waitForSelector("summary");
   return page;
 }
@@ -54,7 +63,7 @@ describe.skipIf(found === undefined)("the pane in a browser", () => {
   });
 
   test("lists every function, under its policy, and asks nobody but its host and Microsoft", async () => {
-    const page = await openPane();
+    const page = await openFunctions();
     expect(await page.locator("summary .name").allInnerTexts()).toEqual(catalogue.map(({ spec }) => spec.id));
     expect(complaints).toEqual([]);
     expect([...new Set(asked)].sort()).toEqual(["https://appsforoffice.microsoft.com", "https://pane.example"]);
@@ -62,7 +71,7 @@ describe.skipIf(found === undefined)("the pane in a browser", () => {
   });
 
   test.each([320, 600])("fits %i pixels with every function open", async (width) => {
-    const page = await openPane({ viewport: { width, height: 640 } });
+    const page = await openFunctions({ viewport: { width, height: 640 } });
     await page.evaluate(() => {
       for (const details of document.querySelectorAll("details")) details.open = true;
     });
@@ -72,16 +81,15 @@ describe.skipIf(found === undefined)("the pane in a browser", () => {
 
   test("is used with the keyboard alone, and shows where the focus is", async () => {
     const page = await openPane();
-    await page.keyboard.press("Tab");
-    await page.keyboard.press("Tab");
+    // The unit, the language, the tabs.
+    for (let step = 0; step < 3; step += 1) await page.keyboard.press("Tab");
+    expect(await focused(page)).toMatchObject({ tag: "BUTTON", text: "Jobs", outline: "solid" });
+    await page.keyboard.press("ArrowLeft");
     expect(await focused(page)).toMatchObject({ tag: "BUTTON", text: "Cautions", outline: "solid" });
-    await page.keyboard.press("Enter");
     expect(await page.locator("h1").textContent()).toBe("Cautions");
-    await page.keyboard.press("Shift+Tab");
-    await page.keyboard.press("Enter");
+    await page.keyboard.press("ArrowLeft");
     expect(await page.locator("h1").textContent()).toBe("Functions");
 
-    await page.keyboard.press("Tab");
     await page.keyboard.press("Tab");
     expect(await focused(page)).toMatchObject({ tag: "INPUT", outline: "solid" });
     await page.keyboard.type("targetweight");
@@ -96,9 +104,34 @@ describe.skipIf(found === undefined)("the pane in a browser", () => {
   });
 
   test("says so when a search finds nothing", async () => {
-    const page = await openPane();
+    const page = await openFunctions();
     await page.fill('input[type="search"]', "zebra");
     expect(await page.locator('[role="status"]').textContent()).toMatch(/^No function/);
+    await page.context().close();
+  });
+
+  test("speaks the language of its reader, and the other one at the press of a button, also after a reload", async () => {
+    const page = await openPane({ locale: "zh-CN" });
+    expect(await page.locator("h1").textContent()).toBe(chinese.tabs.jobs);
+    await page.click(`text=${chinese.shell.otherLanguage}`);
+    expect(await page.locator("h1").textContent()).toBe(english.tabs.jobs);
+    await page.reload();
+    await page.waitForSelector(".jobs");
+    expect(await page.locator("h1").textContent()).toBe(english.tabs.jobs);
+    await page.context().close();
+  });
+
+  test("keeps what was typed into a job over other tabs and a reload", async () => {
+    const page = await openPane();
+    await page.click("#open-turns");
+    await page.fill("#turns-interval", "0:4");
+    await page.click("#tab-cautions");
+    await page.click("#tab-jobs");
+    expect(await page.inputValue("#turns-interval")).toBe("0:4");
+    await page.reload();
+    await page.waitForSelector("#turns-interval");
+    expect(await page.inputValue("#turns-interval")).toBe("0:4");
+    expect(await page.getAttribute("#turns-interval", "aria-invalid")).toBe("true");
     await page.context().close();
   });
 

@@ -10,6 +10,7 @@ import { buildAddIn, localOrigin, manifestFor } from "../../src/build/add-in";
 import { localCertificate } from "../../src/build/certificate";
 import { serveAddIn } from "../../src/build/serve-add-in";
 import { catalogue } from "../../src/core/catalogue";
+import { chineseSteps } from "../../src/pane/messages/chinese-steps";
 
 const origin = "https://example.org/tea";
 const workplace = mkdtempSync(join(tmpdir(), "tea-build-"));
@@ -36,6 +37,8 @@ describe("the script that Excel loads before the first cell resolves", () => {
       ];
       expect(explains.filter((words) => script.includes(words))).toEqual([]);
     }
+    const steps = Object.keys(chineseSteps);
+    expect(steps.filter((words) => script.includes(words))).toEqual([]);
   });
 
   test("stays within 20 kB gzip", () => {

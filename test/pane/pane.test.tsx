@@ -5,6 +5,9 @@ import { cautions, deferral } from "../../src/core/cautions";
 import { formula, signature } from "../../src/core/describe";
 import { CautionsPage } from "../../src/pane/cautions-page";
 import { FunctionEntry } from "../../src/pane/function-entry";
+import { FunctionReference } from "../../src/pane/function-reference";
+import { jobs } from "../../src/pane/jobs/jobs";
+import { english } from "../../src/pane/messages/english";
 import { Pane } from "../../src/pane/pane";
 
 const asText = (markup: string): string =>
@@ -32,9 +35,12 @@ describe("the pane", () => {
     expect(text.includes(deferral)).toBe(page.cautions.length > 0);
   });
 
-  test("opens on the functions, and says how many there are", () => {
-    const text = asText(renderToStaticMarkup(<Pane />));
-    expect(text).toContain(`${catalogue.length} functions`);
+  test("opens on the jobs, and says how many functions there are", () => {
+    const text = asText(renderToStaticMarkup(<Pane host={undefined} />));
+    for (const { id } of jobs) expect(text).toContain(english.jobs[id]?.title);
+    expect(asText(renderToStaticMarkup(<FunctionReference catalogue={catalogue} />))).toContain(
+      `${catalogue.length} functions`,
+    );
   });
 
   test("shows every caution, and that local codes come first", () => {

@@ -13,16 +13,19 @@ import { noAnswer, shown } from "../errors";
 import { chiSquareTail } from "../numeric/chi-square";
 import {
   confidence,
+  count,
   dryLoss,
   looseWeight,
   moisture,
   moistureError,
   plainNumber,
+  share,
   text,
   weight,
   weightError,
 } from "../quantities";
 import { brittLuecke, knepperGorman, narasimhanJordache } from "../sources";
+import { percent, step, workingNumber } from "../working";
 import { named, stagesOf } from "./stage";
 import { type FittedStage, stageFit, type UncertainStage } from "./stage-fit";
 import { verdict } from "./verdict";
@@ -129,6 +132,42 @@ export const balanceFitPage: FunctionPage = {
   },
   formula:
     "minimise γ = Σ(fitted − read)² / error², where (1 − ℓ)·W₁(1 − M₁) = W₂(1 − M₂) + r(1 − m) from each row to the next; z = |fitted − read| / its standard deviation; p = probability that χ² with as many degrees of freedom as balances passes γ",
+  working: (...given: Parameters<typeof balanceFit.calculate>) => {
+    const [names, weights, moistures] = given;
+    const rows = balanceFit.calculate(...given);
+    if (!Array.isArray(rows)) return [step("without a moisture there is nothing to balance yet", "—", "—", rows, text)];
+    const dry = names.flatMap((_, row) => {
+      const moisture = moistures[row] ?? null;
+      const weight = weights[row] as number;
+      return moisture === null
+        ? []
+        : [`${workingNumber(weight)} × (1 − ${percent(moisture)}) = ${workingNumber(weight * (1 - moisture))}`];
+    });
+    const [, γ, degrees, p] = rows[rows.length - 1] as [string, number, number, number];
+    return [
+      step("dry matter as it was read, row by row", "W × (1 − M)", dry.join("; "), dry.length, count),
+      step(
+        "how far the fit had to move, in units of the errors",
+        "γ = Σ(fitted − read)² / error²",
+        `γ = ${workingNumber(γ)} with ${degrees} balances`,
+        γ,
+        plainNumber,
+      ),
+      step(
+        "how often honest readings would differ by as much or more",
+        "p = probability that χ² passes γ",
+        `p = ${percent(p)}`,
+        p,
+        share,
+      ),
+      step(
+        "the fit, and its verdict in the last row",
+        "W₁(1 − M₁)(1 − ℓ) = W₂(1 − M₂) + r(1 − m)",
+        "each row against the next",
+        rows,
+      ),
+    ];
+  },
   guide: [
     "Use it when STAGEBALANCE shows dry matter that comes or goes and you ask whether that is only the scale and the moisture guess, or a wrong reading. You say how good each reading is; the answer is the lot's most likely book, with every balance closed.",
     'Read the last row first. "agrees" means that the errors you stated explain the differences: use the fitted weights and moistures. p is the probability that honest readings would differ by as much or more. Below 1 − confidence the readings do not balance, and the row to suspect is named when one stands out.',

@@ -11,6 +11,7 @@ import {
 import { must, shown } from "../errors";
 import { dryMatter } from "../moisture/dry-matter";
 import { looseWeight, moisture, share, text, weight, weightDifference } from "../quantities";
+import { percent, step, workingNumber } from "../working";
 import { named, type Stage, stagesOf } from "./stage";
 
 /** Dry matter that grows by less than this share of the start is rounding. */
@@ -151,6 +152,59 @@ export const stageBalancePage: FunctionPage = {
   },
   formula:
     "water off = W₁M₁ − W₂M₂ − r·m; removed = r(1 − m); unaccounted = D₁ − D₂ − r(1 − m); kept = D / D of the first row; first weight = last weight + water off + removed + unaccounted",
+  working: (
+    stages: readonly string[],
+    weights: readonly number[],
+    moistures: readonly (number | null)[],
+    removed?: readonly (number | null)[],
+    removedMoistures?: readonly (number | null)[],
+  ) => {
+    const rows = stageBalance.calculate(stages, weights, moistures, removed, removedMoistures);
+    if (!Array.isArray(rows)) return [step("without a moisture there is nothing to balance yet", "—", "—", rows, text)];
+    const book = stagesOf(stages, weights, moistures, removed, removedMoistures).filter(
+      ({ moisture }) => moisture !== null,
+    );
+    const [first, last] = [book[0] as Stage, book[book.length - 1] as Stage];
+    const [, , , , waterOff, dryRemoved, unaccounted] = rows[rows.length - 1] as [
+      string,
+      "",
+      "",
+      "",
+      number,
+      number,
+      number,
+    ];
+    const [start, end] = [dryOf(first), dryOf(last)];
+    return [
+      step(
+        "dry matter at the first moisture",
+        "W₁ × (1 − M₁)",
+        { "W₁": first.weight, "M₁": percent(first.moisture as number) },
+        start,
+        looseWeight,
+      ),
+      step(
+        "dry matter at the last moisture",
+        "Wₙ × (1 − Mₙ)",
+        { Wₙ: last.weight, Mₙ: percent(last.moisture as number) },
+        end,
+        looseWeight,
+      ),
+      step(
+        "dry matter that no book explains",
+        "D₁ − Dₙ − removed",
+        { "D₁": start, Dₙ: end, removed: dryRemoved },
+        unaccounted,
+        weightDifference,
+      ),
+      step(
+        "stage by stage; together with the leaf taken out it adds up",
+        "water off = ΣW₋₁M₋₁ − WM − rm; unaccounted = ΣD₋₁ − D − r(1 − m)",
+        `water off ${workingNumber(waterOff)}; unaccounted ${workingNumber(unaccounted)}`,
+        rows,
+      ),
+    ];
+  },
   guide: [
     "Use it when a lot is finished, or half way, to close its book. Every gram of the first weight stands in one of four places: still on the scale, gone as water, taken out by hand, or unaccounted. The total row adds them up, and the sum is exact.",
     "Unaccounted is what to read first. A small positive number is dust, leaf left in the pan, and the little that live leaf loses by breathing. A large one is leaf that was taken out and not written down, or a wrong reading.",

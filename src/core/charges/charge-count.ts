@@ -1,7 +1,8 @@
 import { isAbove } from "../comparison";
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { must, mustBe, shown } from "../errors";
-import { count, weight } from "../quantities";
+import { count, ratio, weight, weight as weightQuantity } from "../quantities";
+import { step } from "../working";
 import { maxLoad, panAndScale, panLoad, readability } from "./charge-parameters";
 import { stepsWithin, wholeSteps } from "./whole-steps";
 
@@ -59,6 +60,14 @@ export const chargeCountPage: FunctionPage = {
   summary: "How many pan charges to make of a weight of leaf.",
   parameters: { weight: "weight of the leaf to be fired", ...panAndScale },
   formula: "the n that brings W / n nearest to the pan load; a tie takes the larger n",
+  working: (W: number, L: number, most?: number, d?: number) => {
+    const n = chargeCount.calculate(W, L, most, d);
+    return [
+      step("pan loads in the weight", "W / load", { W, load: L }, W / L, ratio),
+      step("weight of one charge when there are n", "W / n", { W, n }, W / n, weightQuantity),
+      step("the n whose charges come nearest to the pan load, and pass no limit", "n", { n }, n, count),
+    ];
+  },
   guide: [
     "Use it before the first firing, on the weight that really goes to the pan: after airing, with sift-outs taken off. Type the load at which your pan works best, and the answer is the number of charges whose weight comes nearest to it.",
     "When two numbers of charges are equally near, you get the larger one: a pan that is a little light dries evenly, one that is too full steams the leaf. Type maxLoad where your pan has a limit that no charge may pass, and the number goes up until every charge keeps to it.",

@@ -9,8 +9,10 @@ import {
   optionalList,
   settingList,
 } from "../define";
-import { count, moisture, weight } from "../quantities";
+import { count, looseWeight, moisture, weight, weight as weightQuantity } from "../quantities";
+import type { Leaf } from "../targets/drying-path";
 import { dryingPath, type TargetKind, target, targetKind } from "../targets/drying-path";
+import { percent, step, sumOf, workingNumber } from "../working";
 import { maxLoad, panAndScale, panLoad, readability } from "./charge-parameters";
 import { chargeSplit } from "./charge-split";
 import { weightOfSteps, wholeSteps } from "./whole-steps";
@@ -75,6 +77,37 @@ export const chargePlanPage: FunctionPage = {
     readability: panAndScale.readability,
   },
   formula: "loads as in CHARGESPLIT; each step W′ = W × (1 − M) / (1 − M′), as in DRYINGSTEPS",
+  working: (
+    W: number,
+    M: number,
+    L: number,
+    targets: readonly number[],
+    kinds: readonly TargetKind[],
+    most?: number,
+    d?: number,
+  ) => {
+    const rows = chargePlan.calculate(W, M, L, targets, kinds, most, d);
+    const [, load] = rows[0] as [number, number];
+    const leaves = dryingPath({ weight: load, moisture: M }, targets, kinds);
+    const last = leaves[leaves.length - 1] as Leaf;
+    const D = load * (1 - M);
+    return [
+      step("dry matter in the first charge", "load × (1 − M)", { load, M: percent(M) }, D, looseWeight),
+      step(
+        "its reading after the last target",
+        "D / (1 − M′)",
+        { D, "M′": percent(last.moisture) },
+        last.weight,
+        weightQuantity,
+      ),
+      step(
+        "every charge in the same way",
+        "load 1 + load 2 + … = total",
+        sumOf(rows.slice(0, -1).map((row) => workingNumber(row[1] as number))),
+        rows,
+      ),
+    ];
+  },
   guide: [
     "The card for the pan: weigh out the load, fire until the scale shows the first reading, and so on along the row. One formula replaces CHARGESPLIT and a DRYINGSTEPS for each charge.",
     "Loads are weights that your scale can show, and they add up to the weight exactly. Readings are not rounded: let the cells show as many decimals as your scale has. Each reading then still holds all the dry matter of its load, and a rounding never builds up from step to step.",

@@ -1,5 +1,6 @@
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
-import { weight } from "../quantities";
+import { count, tally, weight, weight as weightQuantity } from "../quantities";
+import { step, sumOf, workingNumber } from "../working";
 import { chargeCount } from "./charge-count";
 import { maxLoad, panAndScale, panLoad, readability } from "./charge-parameters";
 import { weightOfSteps, wholeSteps } from "./whole-steps";
@@ -29,6 +30,25 @@ export const chargeSplitPage: FunctionPage = {
   summary: "The weight of each pan charge, in steps that the scale can show.",
   parameters: { weight: "weight of the leaf to be fired", ...panAndScale },
   formula: "K = W / d = q × n + r: the first r charges weigh (q + 1) × d, the others q × d",
+  working: (W: number, L: number, most?: number, d?: number) => {
+    const loads = chargeSplit.calculate(W, L, most, d);
+    const n = loads.length;
+    const all = sumOf(loads.map(workingNumber));
+    if (d === undefined) return [step("equal parts", "W / n", { W, n }, loads, weightQuantity)];
+    const steps = wholeSteps(W, d);
+    const r = steps % n;
+    return [
+      step("steps of the scale in the weight", "W / d", { W, d }, steps, count),
+      step("steps in each charge", "(K − r) / n", { K: steps, r, n }, (steps - r) / n, tally),
+      step(
+        "the r steps left over go one each to the first charges",
+        "load 1 + load 2 + … = W",
+        all,
+        loads,
+        weightQuantity,
+      ),
+    ];
+  },
   guide: [
     "Weigh the charges out in this order before the pan is hot. The number of charges is that of CHARGECOUNT; the answer is a column with one weight for each of them.",
     "Type readability, the smallest step your scale shows (1 for a kitchen scale that shows whole grams). Every charge is then a weight that you can really set on the scale, no two differ by more than one step, and together they are the whole weight to the last step. Without it the charges are equal parts, with as many decimals as it takes.",

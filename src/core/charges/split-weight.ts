@@ -1,7 +1,8 @@
 import { defineFunction, exactly, type FunctionPage, measured, setting, settingList } from "../define";
 import { must } from "../errors";
-import { looseWeight, plainNumber, weight } from "../quantities";
+import { count, looseWeight, plainNumber, weight } from "../quantities";
 import { largestRemainder } from "../sources";
+import { step, sumOf, workingNumber } from "../working";
 import { weightOfSteps, wholeSteps } from "./whole-steps";
 
 /** Remainders are compared to this many decimals of a step, so that noise does not break a tie. */
@@ -42,6 +43,28 @@ export const splitWeightPage: FunctionPage = {
     readability: "smallest step the scale shows",
   },
   formula: "K × pᵢ / Σp steps each, rounded down; the steps left over go to the largest remainders",
+  working: (W: number, portions: readonly number[], d: number) => {
+    const parts = splitWeight.calculate(W, portions, d);
+    const steps = wholeSteps(W, d);
+    const [first, total] = [portions[0] as number, portions.reduce((sum, portion) => sum + portion, 0)];
+    return [
+      step("steps of the scale in the weight", "W / d", { W, d }, steps, count),
+      step(
+        "exact share of the first part, in steps",
+        "K × p₁ / Σp",
+        { K: steps, "p₁": first, Σp: total },
+        (steps * first) / total,
+        plainNumber,
+      ),
+      step(
+        "whole steps each; those left over go to the largest remainders",
+        "part 1 + part 2 + … = W",
+        sumOf(parts.map(workingNumber)),
+        parts,
+        looseWeight,
+      ),
+    ];
+  },
   guide: [
     "Use it where the parts are not equal: two pans of different size, or the finished tea of a lot that several growers brought leaf to. Portions may be in any unit, because only their proportion counts. The answer is a column in their order.",
     "Each part is rounded down to a step of the scale, and the steps left over go, one each, to the parts that lost most by it; where two lost the same, the earlier one gets it. The parts add up to the weight to the last step, which rounding each by itself does not do.",

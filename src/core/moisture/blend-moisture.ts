@@ -1,5 +1,6 @@
 import { defineFunction, exactly, type FunctionPage, measuredList } from "../define";
-import { moisture, weight } from "../quantities";
+import { looseWeight, moisture, weight } from "../quantities";
+import { percent, step, sumOf, workingNumber } from "../working";
 import { water } from "./water";
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
@@ -21,6 +22,26 @@ export const blendMoisturePage: FunctionPage = {
     moistures: "moisture of each batch, wet basis, in the same order",
   },
   formula: "M = (W₁M₁ + W₂M₂ + …) / (W₁ + W₂ + …)",
+  working: (weights: readonly number[], moistures: readonly number[]) => {
+    const [total, wet] = [sum(weights), sum(weights.map((W, row) => W * (moistures[row] as number)))];
+    return [
+      step(
+        "water in all batches",
+        "W₁ × M₁ + W₂ × M₂ + …",
+        sumOf(weights.map((W, row) => `${workingNumber(W)} × ${percent(moistures[row] as number)}`)),
+        wet,
+        looseWeight,
+      ),
+      step("weight of all batches", "W₁ + W₂ + …", sumOf(weights.map(workingNumber)), total, looseWeight),
+      step(
+        "share of the whole that is water",
+        "water / weight",
+        { water: wet, weight: total },
+        blendMoisture.calculate(weights, moistures),
+        moisture,
+      ),
+    ];
+  },
   guide: [
     "Use it when charges of unequal dryness go into one wrap, or baskets of two plots into one pan. The heavier batch counts for more: the plain average of the moistures is right only when all batches weigh the same.",
     "This is the moisture of the whole. Freshly mixed leaf is still uneven inside, and evens out only with time: one handful taken from it can be far off.",

@@ -1,5 +1,6 @@
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { dryBasisMoisture, moisture } from "../quantities";
+import { percent, step } from "../working";
 
 /**
  * Moisture on dry basis, X = M / (1 − M): the water for each unit of dry matter.
@@ -18,6 +19,15 @@ export const dryBasisPage: FunctionPage = {
   summary: "Moisture on dry basis: the water for each unit of dry matter.",
   parameters: { moisture: "moisture on wet basis, the trade's usual figure" },
   formula: "X = M / (1 − M)",
+  working: (moisture: number) => [
+    step(
+      "water for each unit of dry matter",
+      "M / (1 − M)",
+      { M: percent(moisture) },
+      dryBasis.calculate(moisture),
+      dryBasisMoisture,
+    ),
+  ],
   guide: [
     "Use it to compare how much water two firings have really taken. Dry matter stays the same while leaf dries, so equal steps on dry basis are equal grams of water. Equal steps on wet basis are not: near the start one point is a lot of water, near the end it is little.",
     "The answer may pass 100 %: fresh leaf holds several times its dry matter in water. Set a percent format beside it.",

@@ -1,6 +1,7 @@
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { looseWeight, moisture, weight } from "../quantities";
 import { iowaMoistureBasis } from "../sources";
+import { percent, step } from "../working";
 
 /**
  * Dry matter of leaf, D = W(1 − M), in the unit of the weight.
@@ -22,6 +23,15 @@ export const dryMatterPage: FunctionPage = {
     moisture: "moisture of that leaf, wet basis",
   },
   formula: "D = W × (1 − M)",
+  working: (W: number, M: number) => [
+    step(
+      "what is not water is dry matter",
+      "W × (1 − M)",
+      { W, M: percent(M) },
+      dryMatter.calculate(W, M),
+      looseWeight,
+    ),
+  ],
   guide: [
     "Dry matter is what stays when the last water has gone. It is the same before and after a firing as long as no leaf is taken out, so it is the number to compare when two weighings do not seem to fit.",
     "When the dry matter after a firing is lower than before, leaf has fallen out, been sifted or been sampled, or one of the two moistures is off. When it is higher, a reading is wrong: drying makes no dry matter.",

@@ -1,8 +1,9 @@
 import { isAbove } from "../comparison";
 import { defineFunction, exactly, type FunctionPage, measured, optional } from "../define";
 import { mustBe, shown } from "../errors";
-import { dryLoss, moisture, weight } from "../quantities";
+import { dryLoss, looseWeight, moisture, share, weight } from "../quantities";
 import { junshanProcess } from "../sources";
+import { percent, step } from "../working";
 import { dryMatter } from "./dry-matter";
 
 /**
@@ -43,6 +44,26 @@ export const freshMoisturePage: FunctionPage = {
     dryLoss: "share of the dry matter lost on the way: sift-outs, samples, dust, breathing",
   },
   formula: "M = 1 − P × (1 − Mp) / (F × (1 − ℓ))",
+  working: (F: number, P: number, Mp: number, ℓ: number) => {
+    const D = dryMatter.calculate(P, Mp);
+    return [
+      step("dry matter of the finished tea", "P × (1 − Mp)", { P, Mp: percent(Mp) }, D, looseWeight),
+      step(
+        "share of the fresh leaf that was dry matter",
+        "D / (F × (1 − ℓ))",
+        { D, F, ℓ: percent(ℓ) },
+        D / (F * (1 - ℓ)),
+        share,
+      ),
+      step(
+        "the rest was water",
+        "1 − share",
+        { share: percent(D / (F * (1 - ℓ))) },
+        freshMoisture.calculate(F, P, Mp, ℓ),
+        moisture,
+      ),
+    ];
+  },
   guide: [
     "Few makers put fresh leaf in an oven. Your own finished lots tell the moisture instead: work it out for several good lots of the same plot and season, and take the middle as the moisture to assume for the next one.",
     "Without dryLoss the answer is an upper bound: every gram of dry matter that was sifted out, sampled or lost as dust is taken for water. It is still the right figure to plan with, as long as the next lot is sifted in the same way.",

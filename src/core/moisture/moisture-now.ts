@@ -2,8 +2,9 @@ import { saleLimit } from "../cautions";
 import { isAbove } from "../comparison";
 import { defineFunction, exactly, type FunctionPage, measured, optional } from "../define";
 import { mustBe, shown } from "../errors";
-import { dryLoss, moisture, weight } from "../quantities";
+import { dryLoss, looseWeight, moisture, weight } from "../quantities";
 import { junshanProcess } from "../sources";
+import { percent, step } from "../working";
 import { dryMatter } from "./dry-matter";
 
 /**
@@ -38,6 +39,25 @@ export const moistureNowPage: FunctionPage = {
     dryLoss: "share of the dry matter lost since the start, as dust or sift-outs",
   },
   formula: "M = 1 − W₀ × (1 − M₀) × (1 − ℓ) / W",
+  working: (start: number, startMoisture: number, W: number, ℓ: number) => {
+    const D = dryMatter.calculate(start, startMoisture) * (1 - ℓ);
+    return [
+      step(
+        "dry matter of the start, less what was lost",
+        "W₀ × (1 − M₀) × (1 − ℓ)",
+        { "W₀": start, "M₀": percent(startMoisture), ℓ: percent(ℓ) },
+        D,
+        looseWeight,
+      ),
+      step(
+        "what is not dry matter now is water",
+        "1 − D / W",
+        { D, W },
+        moistureNow.calculate(start, startMoisture, W, ℓ),
+        moisture,
+      ),
+    ];
+  },
   guide: [
     "Weigh the leaf, and you know its moisture without an oven: the dry matter has stayed, so what the scale has lost is water. It works at every stage between the first weighing and the last.",
     "Only water may have left between the two weighings. Leaf that was sifted out, sampled or spilt counts as water here and makes the answer too dry. After sifting, begin again from the weight after sifting, or give the share of dry matter that went as dryLoss.",

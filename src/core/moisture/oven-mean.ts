@@ -4,6 +4,7 @@ import { defineFunction, exactly, type FunctionPage, measuredList, optional } fr
 import { noAnswer, shown } from "../errors";
 import { moisture, share, within } from "../quantities";
 import { iso1573 } from "../sources";
+import { percent, step, sumOf } from "../working";
 
 /** Repeatability of the oven method for finished tea, 0.3 g in 100 g (ISO 1573:1980): a difference of moistures. */
 const finishedTeaRepeatability = 0.003;
@@ -44,6 +45,26 @@ export const ovenMeanPage: FunctionPage = {
     limit: "largest difference allowed between any two of them; 0.3 points is 0.003",
   },
   formula: "mean of M when largest M − smallest M ≤ limit",
+  working: (moistures: readonly number[], limit: number) => {
+    const [largest, smallest] = [Math.max(...moistures), Math.min(...moistures)];
+    const n = moistures.length;
+    return [
+      step(
+        "how far apart the readings are, which has to stay within the limit",
+        "largest − smallest",
+        { largest: percent(largest), smallest: percent(smallest) },
+        largest - smallest,
+        share,
+      ),
+      step(
+        "their mean",
+        "(M₁ + M₂ + …) / n",
+        `(${sumOf(moistures.map(percent))}) / ${n}`,
+        ovenMean.calculate(moistures, limit),
+        moisture,
+      ),
+    ];
+  },
   guide: [
     "Dry two samples of the same leaf and give both moistures. When they agree you get their mean; when they do not you get #N/A and the spread between them, and the honest thing is to dry two more.",
     "The limit that stands when you give none, 0.3 points, is how well two determinations on finished tea repeat. Fresh and half-dried leaf is far less even and needs a limit of its own: dry several samples of one well-mixed basket and see how far apart they come out.",

@@ -3,6 +3,7 @@ import { defineFunction, exactly, type FunctionPage, measured, optional } from "
 import { mustBe, shown } from "../errors";
 import { looseWeight, moisture, weight } from "../quantities";
 import { iso1573 } from "../sources";
+import { step } from "../working";
 
 /**
  * Moisture of an oven sample, M = (before − after) / (before − dish). Both weights include the dish; all three in
@@ -37,6 +38,17 @@ export const ovenMoisturePage: FunctionPage = {
     dishWeight: "the dish alone; leave it out when the scale was tared with the dish on it",
   },
   formula: "M = (before − after) / (before − dish)",
+  working: (before: number, after: number, dish: number) => [
+    step("water that the oven took", "before − after", { before, after }, before - after, looseWeight),
+    step("leaf in the dish before the oven", "before − dish", { before, dish }, before - dish, looseWeight),
+    step(
+      "share of the leaf that was water",
+      "water / leaf",
+      { water: before - after, leaf: before - dish },
+      ovenMoisture.calculate(before, after, dish),
+      moisture,
+    ),
+  ],
   guide: [
     "This is the measurement that all other moistures rest on. Dry a small sample at 103 °C until the scale shows the same weight twice, let it cool under a lid, and weigh. Weigh the dish first, or tare it away and leave dishWeight out.",
     "Either both weights include the dish or neither does. A dish left in by mistake makes the leaf look far drier than it is.",

@@ -2,6 +2,7 @@ import { saleLimit } from "../cautions";
 import { defineFunction, exactly, type FunctionPage, measured, setting } from "../define";
 import { content, moisture } from "../quantities";
 import { iowaMoistureBasis, iso1572 } from "../sources";
+import { percent, step } from "../working";
 
 /**
  * A content stated at one moisture, restated to another: c(1 − to) / (1 − from), in the unit of the content.
@@ -25,6 +26,15 @@ export const restateContentPage: FunctionPage = {
     toMoisture: "moisture at which it is wanted, wet basis; 0 for dry matter",
   },
   formula: "c′ = c × (1 − to) / (1 − from)",
+  working: (c: number, from: number, to: number) => [
+    step(
+      "the same amount in leaf of another moisture",
+      "c × (1 − to) / (1 − from)",
+      { c, from: percent(from), to: percent(to) },
+      restateContent.calculate(c, from, to),
+      content,
+    ),
+  ],
   guide: [
     "Ash, extract or a residue found in tea as it is and the same thing stated on dry matter are two different numbers. Restate one of them before you compare a laboratory's report with a limit or with another report.",
     "Type 0 as toMoisture for dry matter. The drier the leaf, the higher the content, because the same amount stands in less weight.",

@@ -1,6 +1,7 @@
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { looseWeight, moisture, weight } from "../quantities";
 import { iowaMoistureBasis } from "../sources";
+import { percent, step } from "../working";
 
 /** Weight of the water in leaf, W × M, in the unit of the weight. */
 export const water = defineFunction({
@@ -19,6 +20,9 @@ export const waterPage: FunctionPage = {
     moisture: "moisture of that leaf, wet basis",
   },
   formula: "water = W × M",
+  working: (W: number, M: number) => [
+    step("the share of the weight that is water", "W × M", { W, M: percent(M) }, water.calculate(W, M), looseWeight),
+  ],
   guide: [
     "The water in a charge is what a firing works on. A loss of 30 % of the water is 30 % of this number, never of what the scale shows.",
     "Water and dry matter add up to the weight: WATER and DRYMATTER of the same leaf give what is on the scale. For how much has to go to reach a target, use WATERTOREMOVE, since some water always stays.",

@@ -1,5 +1,6 @@
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { dryBasisMoisture, moisture } from "../quantities";
+import { percent, step } from "../working";
 
 /** Moisture on wet basis from dry basis, M = X / (1 + X). Dry basis 0 or more. */
 export const wetBasis = defineFunction({
@@ -15,6 +16,15 @@ export const wetBasisPage: FunctionPage = {
   summary: "Moisture on wet basis, the trade's usual figure, from moisture on dry basis.",
   parameters: { dryBasis: "water for each unit of dry matter; 300 % or 3 is possible" },
   formula: "M = X / (1 + X)",
+  working: (dryBasis: number) => [
+    step(
+      "water as a share of the whole",
+      "X / (1 + X)",
+      { X: percent(dryBasis) },
+      wetBasis.calculate(dryBasis),
+      moisture,
+    ),
+  ],
   guide: [
     "Drying curves and laboratory papers often state moisture on dry basis. Turn such a figure into wet basis before you give it to any other function here: they all work on wet basis.",
     "Percentages above 100 % are a sign that a figure is on dry basis. One below 100 % may be on either: ask before you trust it, 50 % on dry basis is only 33.3 % on wet basis.",

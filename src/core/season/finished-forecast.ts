@@ -10,8 +10,9 @@ import {
 } from "../define";
 import { noAnswer } from "../errors";
 import { studentQuantile } from "../numeric/student";
-import { confidence, looseWeight, weight } from "../quantities";
+import { confidence, looseWeight, share, weight } from "../quantities";
 import { nistNoInt1 } from "../sources";
+import { step } from "../working";
 import { lotsFound, pastLots, pastNames, rememberedForBook } from "./lots";
 import { originRegression } from "./origin-regression";
 
@@ -72,6 +73,25 @@ export const finishedForecastPage: FunctionPage = {
     confidence: "how often a lot should fall inside the range; 95 % is nineteen lots in twenty",
   },
   formula: "b·x₀ ± t(n − 1)·s·√(x₀ + x₀²/Σx), b = Σy/Σx, s² = Σ((y − bx)²/x)/(n − 1)",
+  working: (F: number, fresh: BookColumn, finished: BookColumn, sure: number) => {
+    const past = regressionOf(fresh, finished);
+    const lots = pastLots(fresh, finished, pastNames, { withSwapped: false });
+    const sum = (weights: readonly number[]): number => weights.reduce((total, weight) => total + weight, 0);
+    const [Σx, Σy] = [sum(lots.fresh), sum(lots.finished)];
+    const t = studentQuantile((1 + sure) / 2, past.degrees);
+    const error = past.predictionError(F);
+    return [
+      step("outturn of the past lots together", "Σy / Σx", { Σy, Σx }, past.slope, share),
+      step("weight to expect", "b × x₀", { b: past.slope, "x₀": F }, past.slope * F, looseWeight),
+      step("how far one lot scatters", "s × √(x₀ + x₀² / Σx)", { s: past.scatter, "x₀": F, Σx }, error, looseWeight),
+      step(
+        "as sure as was asked, for so many lots, to both sides; never below 0 nor above the fresh weight",
+        "expected − t × u, expected, expected + t × u",
+        { expected: past.slope * F, t, u: error },
+        finishedForecast.calculate(F, fresh, finished, sure),
+      ),
+    ];
+  },
   guide: [
     "Use it on the morning when the leaf has come in, to plan packing or to promise tea: three cells, the least to expect, the weight to expect, and the most. It needs no moisture, only your own book; the expected weight is today's leaf at the outturn of the whole season.",
     "The range is for this one lot. With 95 %, one lot in twenty falls outside it by chance when nothing is wrong. A lot outside it is worth a look at the weights, and at what was different that day: rain on the leaf, another plot, coarser plucking. It widens for a larger lot, and narrows as you write more lots down.",

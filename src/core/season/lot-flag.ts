@@ -1,8 +1,10 @@
 import { type BookColumn, bookList, defineFunction, exactly, type FunctionPage, measured, optional } from "../define";
-import { text, weight, zLimit } from "../quantities";
+import { text, weight, zLimit, zScore } from "../quantities";
 import { iglewiczHoaglin } from "../sources";
+import { step, workingNumber } from "../working";
 import { pastLots, pastNames, rememberedForBook } from "./lots";
 import { type Flag, flagOf, outturnSpread, robustZ, usualLimit } from "./outturn-spread";
+import { distance } from "./spread-working";
 
 /**
  * Whether the outturn of one lot is unusual among the lots of a book, by the modified z-score of its logarithm: the
@@ -45,6 +47,21 @@ export const lotFlagPage: FunctionPage = {
     limit: "how many usual distances from the usual outturn are too many",
   },
   formula: "r = ln(P / F); z = 0.6745 × (r − median) / MAD, MAD the median of |r − median|; flagged when |z| > limit",
+  working: (F: number, P: number, pastFresh: BookColumn, pastFinished: BookColumn, limit: number) => {
+    const spread = spreadOf(pastFresh, pastFinished);
+    const z = robustZ(spread, F, P);
+    return [
+      step("outturn, on the scale of logarithms", "ln(P / F)", { P, F }, Math.log(P / F), zScore),
+      ...(spread.unit === 0 ? [] : [distance(F, P, spread)]),
+      step(
+        "flagged when it is farther away than the limit",
+        "−limit ≤ z ≤ limit",
+        `−${workingNumber(limit)} ≤ ${workingNumber(z)} ≤ ${workingNumber(limit)}`,
+        lotFlag.calculate(F, P, pastFresh, pastFinished, limit),
+        text,
+      ),
+    ];
+  },
   guide: [
     "Use it as one more column of the book of lots: each new lot is compared with all the others the moment its finished weight is written down, while the tea and the scale are still there to weigh again. It gives one cell, so it works inside a worksheet table, where LOTFLAGS cannot spill.",
     'The flag is one of three, or nothing. "high": more tea than the leaf usually makes; "low": less; "more out than in": the finished weight is above the fresh weight, as when the two were swapped or one was read in another unit. Nothing means as usual, or not finished yet.',

@@ -11,8 +11,10 @@ import {
 } from "../define";
 import { share, text, weight, zLimit, zScore } from "../quantities";
 import { iglewiczHoaglin } from "../sources";
+import { step, workingNumber } from "../working";
 import { firstRow, isAmount, isGap, isOpen, lotNames, lotProblem, pastLots } from "./lots";
 import { flagOf, outturnSpread, robustZ, usualLimit } from "./outturn-spread";
+import { distance } from "./spread-working";
 
 /** The outturn of every lot of a book, how unusual it is among them, and the flag that LOTFLAG gives: a row for each. */
 export const lotFlags = defineFunction({
@@ -67,6 +69,24 @@ export const lotFlagsPage: FunctionPage = {
     limit: "how many usual distances from the usual outturn are too many",
   },
   formula: "r = ln(P / F); z = 0.6745 × (r − median) / MAD, MAD the median of |r − median|; flagged when |z| > limit",
+  working: (fresh: BookColumn, finished: BookColumn, limit: number) => {
+    const rows = lotFlags.calculate(fresh, finished, limit);
+    if (!Array.isArray(rows)) return [step("the season has not begun", "—", "—", rows, text)];
+    const lots = pastLots(fresh, finished, lotNames, { withSwapped: true });
+    const spread = outturnSpread(lots, lotNames.fresh);
+    const [F, P] = [lots.fresh[0] as number, lots.finished[0] as number];
+    return [
+      step("outturn of the first finished lot", "P / F", { P, F }, P / F, share),
+      step("the same on the scale of logarithms", "ln(P / F)", { P, F }, Math.log(P / F), zScore),
+      ...(spread.unit === 0 ? [] : [distance(F, P, spread)]),
+      step(
+        "every lot in the same way; flagged when farther away than the limit",
+        "−limit ≤ z ≤ limit",
+        `−${workingNumber(limit)} ≤ z ≤ ${workingNumber(limit)}`,
+        rows,
+      ),
+    ];
+  },
   guide: [
     "Use it before you trust a season's numbers, to find the lots that were weighed or written down wrong. It gives a row for every row of the book, in the same order, so put it beside the book: in the row of the headings when the lists begin there or just below, and in the row of the first lot with FALSE for headers.",
     'The flag is "high" (more tea than the leaf usually makes), "low" (less), "more out than in" (finished above fresh, which is flagged here and refused elsewhere), or nothing. z says how far: lots within 1 are the ordinary half and more, beyond 3.5 something is nearly always the matter, and in the tens it is a slip of the pen.',

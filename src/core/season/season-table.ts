@@ -1,4 +1,5 @@
 import { paidWeight } from "../cautions";
+import type { Step } from "../define";
 import {
   type Answer,
   type BookColumn,
@@ -10,6 +11,7 @@ import {
   headers,
 } from "../define";
 import { area, looseWeight, ratio, share, tally, text, weight, weightForArea } from "../quantities";
+import { step, workingNumber } from "../working";
 import { type GroupAreas, groupAreas } from "./group-areas";
 import { type SeasonBook, seasonBook, type Totals } from "./season-book";
 
@@ -105,6 +107,12 @@ function noteOf({ total, firstLeftOut }: SeasonBook): Answer[][] {
   return [[note, ...new Array<string>(columns.length - 1).fill("")]];
 }
 
+/** The sums of the lots, never the mean of their outturns. */
+function outturnOf(says: string, { fresh, finished }: Totals): Step {
+  const [F, P] = [fresh.total, finished.total];
+  return step(says, "Σfinished / Σfresh", { Σfinished: P, Σfresh: F }, P / F, share);
+}
+
 const headings = columns.map(({ name }) => name);
 
 export const seasonTablePage: FunctionPage = {
@@ -118,6 +126,23 @@ export const seasonTablePage: FunctionPage = {
   },
   formula:
     "outturn = Σ finished / Σ fresh; leaf ratio = Σ fresh / Σ finished; finished per area = Σ finished / area; each over the finished lots of the group",
+  working: (...given: Parameters<typeof seasonTable.calculate>) => {
+    const [groups, fresh, finished] = given;
+    const rows = seasonTable.calculate(...given);
+    if (!Array.isArray(rows)) return [step("the season has not begun", "—", "—", rows, text)];
+    const book = seasonBook(groups, fresh, finished);
+    const first = book.groups[0];
+    return [
+      ...(first !== undefined && first.lots > 0 ? [outturnOf("the outturn of the first group", first)] : []),
+      ...(book.total.lots > 0 ? [outturnOf("the outturn of the season", book.total)] : []),
+      step(
+        "each group, and all of them",
+        "P / F, F / P, P / area, P / all",
+        `${workingNumber(rows.length)} rows`,
+        rows,
+      ),
+    ];
+  },
   guide: [
     "Use it at the end of a week or a season, over the book of lots, to see what each plot gave. Give it the whole columns, heading and all, and it keeps up as lots are written below: =TEA.SEASONTABLE(A:A,B:B,C:C). Put it on another sheet or beside those columns, never in them.",
     "Read a row so: lots are the finished ones, and fresh and finished are their weights alone. Open lots have a fresh weight and no finished weight yet; they are counted and stay out of every other number until they are finished. Left out are rows that cannot be right: text among the weights, a finished weight without a fresh one or above it, a weight below 0, an error, a lot without a group. The line under the total names the first of them, with its row counted from the first row you gave. Mend it and the next one shows. Rows without any weight are passed over, so groups may be filled in ahead.",

@@ -11,6 +11,7 @@ import {
 } from "../define";
 import { dryBasis } from "../moisture/dry-basis";
 import { dryBasisMoisture, looseWeight, moisture, share, text, weight } from "../quantities";
+import { percent, step, workingNumber } from "../working";
 import { dryingPath, type TargetKind, target, targetKind } from "./drying-path";
 
 /**
@@ -64,6 +65,16 @@ export const dryingSteps = defineFunction({
   },
 });
 
+/** `80 / (1 − 60 %) = 200; …`, a term for each target. */
+const readingsInLine = (D: number, rows: readonly (readonly Answer[])[]): string =>
+  rows
+    .slice(1)
+    .map((row) => {
+      const [, reading, M] = row as [string, number, number];
+      return `${workingNumber(D)} / (1 − ${percent(M)}) = ${workingNumber(reading)}`;
+    })
+    .join("; ");
+
 const headings = [
   "step",
   "scale reading",
@@ -87,6 +98,28 @@ export const dryingStepsPage: FunctionPage = {
     names: "what to call each step; a step without a name is called step 1, step 2 and so on",
   },
   formula: "each step: W′ = W × (1 − M) / (1 − M′), with M′ the target or what the loss leaves",
+  working: (
+    W: number,
+    M: number,
+    targets: readonly number[],
+    kinds: readonly TargetKind[],
+    names?: readonly (string | null)[],
+  ) => {
+    const rows = dryingSteps.calculate(W, M, targets, kinds, names);
+    const D = W * (1 - M);
+    const [, reading, last] = rows[rows.length - 1] as [string, number, number];
+    return [
+      step("dry matter, the same in every row", "W × (1 − M)", { W, M: percent(M) }, D, looseWeight),
+      step(
+        "scale reading of the last row, from its moisture",
+        "D / (1 − M′)",
+        { D, "M′": percent(last) },
+        reading,
+        weight,
+      ),
+      step("every row in the same way", "W′ = D / (1 − M′)", readingsInLine(D, rows), rows),
+    ];
+  },
   guide: [
     "One table carries a lot from the start to the last drying. Type the targets under each other, each with its kind beside it, and read off what the scale should show at the end of every firing.",
     "The moisture of each row is carried on to the next, so a loss is always a loss on the step before. A wrap, in which the leaf rests and loses nothing, is a step with the same moisture again or a loss of 0.",

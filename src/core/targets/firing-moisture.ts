@@ -2,7 +2,9 @@ import { hotPan } from "../cautions";
 import { defineFunction, exactly, type FunctionPage, measured, setting } from "../define";
 import { loss, moisture } from "../quantities";
 import { junshanProcess } from "../sources";
+import { percent, step } from "../working";
 import { type LossOf, lossOf, moistureLeft, requirePossible } from "./loss-of";
+import { moistureSymbols } from "./loss-working";
 
 /**
  * Moisture of leaf after a loss: of its water, M(1 − l)/(1 − Ml); of its weight, (M − l)/(1 − l); points, M − l.
@@ -27,6 +29,15 @@ export const firingMoisturePage: FunctionPage = {
     lossOf: 'what the loss is a share of: "water", "weight", or "points" of moisture',
   },
   formula: "water: M × (1 − l) / (1 − M × l); weight: (M − l) / (1 − l); points: M − l",
+  working: (M: number, l: number, of: LossOf) => [
+    step(
+      "moisture after the loss",
+      moistureSymbols[of],
+      { M: percent(M), l: percent(l) },
+      firingMoisture.calculate(M, l, of),
+      moisture,
+    ),
+  ],
   guide: [
     "Use it to carry the moisture on from one firing to the next: the charge comes out at this moisture, and the next target starts from it. The weight plays no part.",
     "A loss of 30 % of the water lowers the moisture by far less than 30 points, because the leaf gets lighter as well. That surprises many, and it is why the meaning of a loss is never assumed.",

@@ -2,7 +2,9 @@ import { carbonMonoxide, hotPan } from "../cautions";
 import { defineFunction, exactly, type FunctionPage, measured, setting } from "../define";
 import { loss, moisture, weight } from "../quantities";
 import { junshanProcess } from "../sources";
+import { step } from "../working";
 import { type LossOf, lossOf, requirePossible, shareLeft } from "./loss-of";
+import { readingNumbers, readingSymbols, stepsOfLoss } from "./loss-working";
 
 /**
  * What the scale reads when leaf has lost a share of its water, W(1 − Ml), of its weight, W(1 − l), or points of
@@ -33,6 +35,16 @@ export const firingTargetPage: FunctionPage = {
     lossOf: 'what the loss is a share of: "water", "weight", or "points" of moisture',
   },
   formula: "water: W × (1 − M × l); weight: W × (1 − l); points: W × (1 − M) / (1 − M + l)",
+  working: (W: number, M: number, l: number, of: LossOf) => [
+    ...stepsOfLoss(W, M, l, of),
+    step(
+      "what the scale reads then",
+      readingSymbols[of],
+      readingNumbers(W, M, l, of),
+      firingTarget.calculate(W, M, l, of),
+      weight,
+    ),
+  ],
   guide: [
     "Take the charge out of the pan when the scale reads this number. Weigh the whole charge, and shake the steam out of it first.",
     "Always say what the loss is of. The same percentage of the water, of the weight and in points of moisture gives three scale readings, and they lie far apart: LOSSMEANINGS shows all three. There is no usual meaning, so none is assumed.",

@@ -3,9 +3,11 @@ import { type Answer, defineFunction, exactly, type FunctionPage, headers, measu
 import { DomainError } from "../errors";
 import { dryBasis } from "../moisture/dry-basis";
 import { dryBasisMoisture, looseWeight, loss, moisture, text, weight } from "../quantities";
+import { percent, step, workingNumber } from "../working";
 import { firingMoisture } from "./firing-moisture";
 import { firingTarget } from "./firing-target";
 import type { LossOf } from "./loss-of";
+import { lossSays, wholeSymbols } from "./loss-working";
 
 /** In the order of what remains: water ≥ weight ≥ points. */
 const meanings: readonly LossOf[] = ["water", "weight", "points"];
@@ -40,6 +42,16 @@ function numbersOf(weight: number, moisture: number, loss: number, meaning: Loss
   }
 }
 
+/** `320 − 272 = 48; …` for the meanings that are possible. */
+const weightsOff = (W: number, rows: readonly (readonly Answer[])[]): string =>
+  rows
+    .flatMap(([, reading, off]) =>
+      typeof reading === "number" && typeof off === "number"
+        ? [`${workingNumber(W)} − ${workingNumber(reading)} = ${workingNumber(off)}`]
+        : [],
+    )
+    .join("; ");
+
 const headings = ["meaning", "scale reading", "weight off", "moisture", "dry basis"];
 
 export const lossMeaningsPage: FunctionPage = {
@@ -50,6 +62,17 @@ export const lossMeaningsPage: FunctionPage = {
     loss: "the loss whose meaning is in question: 30 % or 0.3",
   },
   formula: "water: W × (1 − M × l); weight: W × (1 − l); points: W × (1 − M) / (1 − M + l)",
+  working: (W: number, M: number, l: number) => {
+    const rows = lossMeanings.calculate(W, M, l);
+    return [
+      ...meanings.flatMap((of, row) => {
+        const reading = rows[row]?.[1];
+        if (typeof reading !== "number") return [];
+        return [step(lossSays[of], wholeSymbols[of], { W, M: percent(M), l: percent(l) }, reading, weight)];
+      }),
+      step("the three side by side", "weight off = W − reading", weightsOff(W, rows), rows),
+    ];
+  },
   guide: [
     "Somebody tells you to take the leaf down by so much percent and does not say of what. Put the charge in here and look at the three scale readings: usually only one of them can be what was meant, and you can ask about that one.",
     "Each row is one meaning: what the scale would read, what has gone, and the moisture left, on wet and on dry basis. The word in the first column is what FIRINGTARGET and FIRINGMOISTURE take as lossOf.",

@@ -1,8 +1,9 @@
 import { hotPan } from "../cautions";
 import { defineFunction, exactly, type FunctionPage, measured, setting } from "../define";
 import { dryMatter } from "../moisture/dry-matter";
-import { moisture, weight } from "../quantities";
+import { looseWeight, moisture, weight } from "../quantities";
 import { irriMoisture } from "../sources";
+import { percent, step } from "../working";
 
 /**
  * What the scale reads when leaf has reached another moisture and only water has moved:
@@ -27,6 +28,19 @@ export const targetWeightPage: FunctionPage = {
     targetMoisture: "moisture wanted, wet basis",
   },
   formula: "Wt = W × (1 − M) / (1 − Mt)",
+  working: (W: number, M: number, Mt: number) => {
+    const D = dryMatter.calculate(W, M);
+    return [
+      step("dry matter, which stays", "W × (1 − M)", { W, M: percent(M) }, D, looseWeight),
+      step(
+        "weight at which it is the right share",
+        "D / (1 − Mt)",
+        { D, Mt: percent(Mt) },
+        targetWeight.calculate(W, M, Mt),
+        weight,
+      ),
+    ];
+  },
   guide: [
     "Put the charge back into the pan until the scale reads this number. It holds as long as only water leaves: take sift-outs and samples off the weight first.",
     "A target wetter than the leaf is allowed, because it restates a weight to a standard moisture.",

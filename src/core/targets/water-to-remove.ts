@@ -2,8 +2,10 @@ import { hotPan } from "../cautions";
 import { isAbove } from "../comparison";
 import { defineFunction, exactly, type FunctionPage, measured, setting } from "../define";
 import { mustBe, shown } from "../errors";
+import { dryMatter } from "../moisture/dry-matter";
 import { looseWeight, moisture, weight } from "../quantities";
 import { irriMoisture } from "../sources";
+import { percent, step } from "../working";
 
 /**
  * Weight of the water that has to leave to reach a lower moisture, W(M − Mt)/(1 − Mt), in the unit of the weight.
@@ -31,6 +33,15 @@ export const waterToRemovePage: FunctionPage = {
     targetMoisture: "moisture wanted, wet basis, no wetter than now",
   },
   formula: "water off = W × (M − Mt) / (1 − Mt)",
+  working: (W: number, M: number, Mt: number) => {
+    const D = dryMatter.calculate(W, M);
+    const reading = D / (1 - Mt);
+    return [
+      step("dry matter, which stays", "W × (1 − M)", { W, M: percent(M) }, D, looseWeight),
+      step("weight at the target", "D / (1 − Mt)", { D, Mt: percent(Mt) }, reading, weight),
+      step("water that has to go", "W − Wt", { W, Wt: reading }, waterToRemove.calculate(W, M, Mt), looseWeight),
+    ];
+  },
   guide: [
     "The number to wait for when you watch how much a tray has lost rather than what it weighs, and the work that a dryer or a fire has to do: two trays with the same water to remove take about the same heat, whatever they weigh.",
     "It is more than the moistures' difference suggests. From 75 % to 60 % is 15 points but more than a third of the weight, because the points are counted on leaf that gets lighter.",

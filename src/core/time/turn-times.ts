@@ -1,7 +1,8 @@
 import { warmLeaf } from "../cautions";
 import { defineFunction, exactly, type FunctionPage, measured, setting } from "../define";
 import { must, mustBe, noAnswer } from "../errors";
-import { clock, timeSpan } from "../quantities";
+import { clock, count, timeSpan } from "../quantities";
+import { step } from "../working";
 
 const secondsInDay = 86_400;
 const longestDays = 3;
@@ -61,6 +62,31 @@ export const turnTimesPage: FunctionPage = {
     interval: "time between two turns, typed as a time: 0:20 is twenty minutes",
   },
   formula: "start + k × interval, for k = 1 … ⌈duration / interval⌉ − 1",
+  working: (start: number, duration: number, interval: number) => {
+    const times = turnTimes.calculate(start, duration, interval);
+    const [from, lasts, every] = [start, duration, interval].map((time) => asTime(wholeSeconds(time))) as [
+      string,
+      string,
+      string,
+    ];
+    return [
+      step(
+        "turns before the end",
+        "⌈duration / interval⌉ − 1",
+        { duration: lasts, interval: every },
+        times.length,
+        count,
+      ),
+      step("the first turn", "start + interval", { start: from, interval: every }, times[0] as number, clock),
+      step(
+        "one after the other",
+        "start + k × interval",
+        { start: from, k: `1…${times.length}`, interval: every },
+        times,
+        clock,
+      ),
+    ];
+  },
   guide: [
     "Type the time at which the leaf went into the wrap, and write the answers on the card beside it. At the end itself there is no turn: there the leaf comes out.",
     "A spreadsheet counts a day as 1, so a bare 5 is five days. Three hours are 3:00, or =3/24; twenty minutes are 0:20. Set the format of the answers to hh:mm; past midnight they count on into the next day and show the right hour.",

@@ -1,7 +1,8 @@
 import { paidWeight } from "../cautions";
 import { defineFunction, exactly, type FunctionPage, optional, setting } from "../define";
-import { count, looseWeight, weight, weightError, yesNo } from "../quantities";
+import { count, looseWeight, plainNumber, weight, weightError, yesNo } from "../quantities";
 import { gum } from "../sources";
+import { step } from "../working";
 
 /**
  * Standard uncertainty of a weight on a scale: u² = k(d²/12 + s²/n) + a²/3, k = 2 when tared, since the weight is then
@@ -41,6 +42,25 @@ export const scaleErrorPage: FunctionPage = {
     accuracy: "largest error that the scale may have at this load, either way, a; left out, 0",
   },
   formula: "u² = k(d²/12 + s²/n) + a²/3, with k = 2 when tared, else 1",
+  working: (d: number, s: number, n: number, tared: boolean, a: number) => {
+    const reading = d ** 2 / 12 + s ** 2 / n;
+    return [
+      step(
+        "one reading, squared: the step of the display and the scatter",
+        "d² / 12 + s² / n",
+        { d, s, n },
+        reading,
+        plainNumber,
+      ),
+      step(
+        "k readings, and how far the scale may be off",
+        "√(k × one + a² / 3)",
+        { k: tared ? 2 : 1, one: reading, a },
+        scaleError.calculate(d, s, n, tared, a),
+        weightError,
+      ),
+    ];
+  },
   guide: [
     "Use it to get the weight errors that BALANCEFIT, FINISHEDBAND, FINISHEDCHECK and UNCERTAINTY ask for. The answer is one standard uncertainty, in the unit of your scale: about two readings in three lie within it, nineteen in twenty within twice as much.",
     "The step of the display alone gives d/√12, a little under a third of a step. To learn the repeatability, put the same bag of leaf on the scale ten times, lift it off in between, and take STDEV of the readings. Where that shows one and the same number every time, leave it at 0.",

@@ -13,6 +13,7 @@ import {
 import { must, mustBe, shown } from "../errors";
 import { anyNumber, moisture, moistureError, share, standardError, text } from "../quantities";
 import { gum, nistTn1297, quam } from "../sources";
+import { step, sumOf, workingNumber } from "../working";
 import { combinedError } from "./combined-error";
 import { isInside, slope } from "./slope";
 
@@ -142,7 +143,8 @@ function refuseError(
 
 const headings = ["input", "value", "error", "share of variance"];
 
-export const uncertaintyPage: FunctionPage = {
+/** The page of the function; its working asks the function itself, which knows the catalogue. */
+export const uncertaintyPage = ({ calculate }: ReturnType<typeof uncertaintyOf>): FunctionPage => ({
   summary: "How sure the result of another function is, and which input to measure better.",
   parameters: {
     functionName: 'the function to look at, such as "FINISHEDWEIGHT"; TEA. may stand before it',
@@ -150,6 +152,29 @@ export const uncertaintyPage: FunctionPage = {
     valueErrors: "the standard uncertainty of each, in the same unit; 0 for an exact one",
   },
   formula: "u² = Σ(cᵢ × uᵢ)², with cᵢ the slope of the result along input i; share of variance = (cᵢ × uᵢ)² / u²",
+  working: (functionName: string, values: readonly (number | null)[], errors: readonly (number | null)[]) => {
+    const rows = calculate(functionName, values, errors);
+    if (!Array.isArray(rows)) return [step("a reading is still to come", "—", "—", rows, text)];
+    const [[, result, total], ...inputs] = rows as [[string, number, number], ...[string, number, number, number][]];
+    const parts = inputs.map(([, , , part]) => Math.sqrt(part) * total);
+    return [
+      step(
+        "the result of the function with these values",
+        "f(values)",
+        `f(${inputs.map(([, x]) => workingNumber(x)).join(", ")})`,
+        result,
+        anyNumber,
+      ),
+      step(
+        "its error: what each input adds, squared and added up",
+        "√(Σ(c × u)²)",
+        `√(${sumOf(parts.map((part) => `${workingNumber(part)}²`))})`,
+        total,
+        standardError,
+      ),
+      step("what each input has of it", "(c × u)² / u²", "each input’s part of the whole", rows),
+    ];
+  },
   guide: [
     "Use it before you trust a decimal. You give the function, the numbers that you put into it and how good each of them is; the first row answers with the result and its own standard uncertainty. About two results in three lie within one such error of the truth, nineteen in twenty within two.",
     "The last column says where the doubt comes from: the shares add up to 1, and the largest one is the reading that is worth measuring better. For finished weight it is nearly always the moisture of the fresh leaf, and a better scale changes nothing.",
@@ -271,4 +296,4 @@ export const uncertaintyPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+});

@@ -1,6 +1,7 @@
 import { defineFunction, exactly, type FunctionPage, measured, setting } from "../define";
 import { choice, plainNumber } from "../quantities";
 import { yardAndPound } from "../sources";
+import { step } from "../working";
 import { converted } from "./converted";
 
 /** Fifteenths of a square metre in one unit: a mu is 10 000 of them, so that every factor is an exact decimal. */
@@ -52,6 +53,18 @@ export const convertAreaPage: FunctionPage = {
     to: "unit it is wanted in",
   },
   formula: "value × (square metres in one from) / (square metres in one to)",
+  working: (value: number, from: AreaUnit, to: AreaUnit) => {
+    const [one, other] = [fifteenthsOfSquareMetreIn[from] / 15, fifteenthsOfSquareMetreIn[to] / 15];
+    return [
+      step(
+        "by the square metres in one of each unit",
+        "value × from / to",
+        { value, from: one, to: other },
+        convertArea.calculate(value, from, to),
+        plainNumber,
+      ),
+    ];
+  },
   guide: [
     "Use it to compare gardens whose papers are in different units, and before you work out a yield for an area.",
     "acre is the international acre, 4046.8564224 m², built on the yard of 0.9144 m. Old American survey papers mean an acre that is larger by four millionths of it, which no garden notices, but a figure copied from a table may differ in the last digits.",

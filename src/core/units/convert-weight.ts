@@ -2,6 +2,7 @@ import { paidWeight } from "../cautions";
 import { defineFunction, exactly, type FunctionPage, measured, setting } from "../define";
 import { choice, plainNumber } from "../quantities";
 import { yardAndPound } from "../sources";
+import { step } from "../working";
 import { converted } from "./converted";
 
 /** Milligrams in one unit: every factor is exact by definition, and the metric ones are whole numbers. */
@@ -61,6 +62,15 @@ export const convertWeightPage: FunctionPage = {
     to: "unit it is wanted in",
   },
   formula: "value × (grams in one from) / (grams in one to)",
+  working: (value: number, from: WeightUnit, to: WeightUnit) => [
+    step(
+      "by the grams in one of each unit",
+      "value × from / to",
+      { value, from: milligramsIn[from] / 1000, to: milligramsIn[to] / 1000 },
+      convertWeight.calculate(value, from, to),
+      plainNumber,
+    ),
+  ],
   guide: [
     "Use it where leaf is bought in one unit and tea is sold in another. All other functions take any unit, as long as it stays the same through the call, so convert before you mix.",
     "jin and liang are the market units of the mainland of China, 500 g and 50 g. “catty” and “tael” are refused: they are 500 g and 50 g in one place, and 600 g and 37.5 g or other weights in another. Find out which one is meant and type it in grams. “ton” is refused for the same reason; t is 1000 kg.",

@@ -1,7 +1,8 @@
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { dryMatter } from "../moisture/dry-matter";
-import { moisture, share, weight, within } from "../quantities";
+import { looseWeight, moisture, share, weight, within } from "../quantities";
 import { iowaMoistureBasis } from "../sources";
+import { percent, step } from "../working";
 
 /** A share that errors in the readings can carry past one. */
 const recovery = within(share, { atLeast: 0 }, "0 or more");
@@ -31,6 +32,14 @@ export const dryRecoveryPage: FunctionPage = {
     finishedMoisture: "moisture of the finished tea, wet basis",
   },
   formula: "P × (1 − Mp) / (F × (1 − Mf))",
+  working: (F: number, Mf: number, P: number, Mp: number) => {
+    const [out, come] = [dryMatter.calculate(P, Mp), dryMatter.calculate(F, Mf)];
+    return [
+      step("dry matter in the fresh leaf", "F × (1 − Mf)", { F, Mf: percent(Mf) }, come, looseWeight),
+      step("dry matter of the finished tea", "P × (1 − Mp)", { P, Mp: percent(Mp) }, out, looseWeight),
+      step("found again", "Dp / Df", { Dp: out, Df: come }, dryRecovery.calculate(F, Mf, P, Mp), recovery),
+    ];
+  },
   guide: [
     "OUTTURN with the water taken out of it, so that lots plucked in dew and lots plucked in sun can stand beside each other. 1 less the answer is the share of dry matter that left with sift-outs, samples, dust and breathing.",
     "The answer may pass 1. No tea gains dry matter, so a reading was off, and most often it is the fresh moisture: at 77 %, one point too many adds more than four points here. FINISHEDCHECK tells whether such an error explains it.",

@@ -1,6 +1,7 @@
 import { type Answer, defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { moisture, weight } from "../quantities";
 import { gum } from "../sources";
+import { step } from "../working";
 import {
   aboutErrors,
   aboutHighLoss,
@@ -9,6 +10,7 @@ import {
   lotDetails,
   lotDetailsExplained,
 } from "./finished-limits";
+import { limitsInLine, limitsSymbols, stepsToLimits } from "./limits-working";
 
 /**
  * Between which finished weights a lot should come out: low, at no loss, high. Low is blank without highLoss.
@@ -52,6 +54,15 @@ export const finishedBandPage: FunctionPage = {
   },
   formula:
     "N = F(1 − Mf) − S(1 − Ms); P₀ = N / (1 − Mp); u_N² = ((1 − Mf)u_W)² + (g u_Mf)², with g = F − S where Ms is left out, else F; r² = (u_N / N)² + (u_Mp / (1 − Mp))² + (u_W / P₀)²; high = P₀(1 − lowLoss)(1 + 2r); low = P₀(1 − highLoss)(1 − 2r)",
+  working: (F: number, Mf: number, Mp: number, ...details: LotDetails) => [
+    ...stepsToLimits(F, Mf, Mp, ...details),
+    step(
+      "low, at no loss and high, beside each other",
+      limitsSymbols,
+      limitsInLine(F, Mf, Mp, ...details),
+      finishedBand.calculate(F, Mf, Mp, ...details),
+    ),
+  ],
   guide: [
     "Use it while the lot is on its way, to know between which weights it should come out. The middle number is the weight if no dry matter were lost; it is not the weight to expect, for which FINISHEDWEIGHT takes your usual loss. FINISHEDCHECK holds the weight in the book against the same limits.",
     "Weigh the sift-outs and samples and type them as removed, in the unit of the fresh weight. Type removedMoisture where they were weighed later and drier than the fresh leaf.",

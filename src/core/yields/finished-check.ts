@@ -2,6 +2,7 @@ import { isAbove } from "../comparison";
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { moisture, text, weight } from "../quantities";
 import { gum } from "../sources";
+import { step, workingNumber } from "../working";
 import {
   aboutErrors,
   aboutHighLoss,
@@ -10,6 +11,7 @@ import {
   lotDetails,
   lotDetailsExplained,
 } from "./finished-limits";
+import { stepsToLimits } from "./limits-working";
 
 /** All that FINISHEDCHECK can say. These words never change: workbooks compare with them. */
 export type Verdict =
@@ -61,6 +63,19 @@ export const finishedCheckPage: FunctionPage = {
   },
   formula:
     "P > P₀(1 + 2r): more dry matter out than came in; P > high: less lost than expected; P < low: more lost than expected; else agrees. P₀, r, high and low as in FINISHEDBAND",
+  working: (F: number, Mf: number, P: number, Mp: number, ...details: LotDetails) => {
+    const { low, high } = finishedLimits(F, Mf, Mp, ...details);
+    return [
+      ...stepsToLimits(F, Mf, Mp, ...details),
+      step(
+        "the weight in the book against the limits",
+        "low ≤ P ≤ high",
+        `${low === undefined ? "" : `${workingNumber(low)} ≤ `}${workingNumber(P)} ≤ ${workingNumber(high)}`,
+        finishedCheck.calculate(F, Mf, P, Mp, ...details),
+        text,
+      ),
+    ];
+  },
   guide: [
     "Use it when the lot is packed and the book is filled in. The answer is one of four texts.",
     "“agrees”: the readings can all be true together. “more dry matter out than came in”: they cannot, even if nothing was lost and every error counted; a weight or a moisture is wrong, two lots were mixed, or the tea is not as dry as it was said to be. “less lost than expected”: possible, but better than lowLoss says your lots ever do. “more lost than expected”: below what highLoss allows; look for sift-outs that were not written down, a spill, or fresh leaf weighed with dew on it.",

@@ -1,7 +1,8 @@
 import { defineFunction, exactly, type FunctionPage, measured, optional, setting } from "../define";
-import { dryLoss, moisture, weight } from "../quantities";
+import { dryLoss, looseWeight, moisture, weight } from "../quantities";
 import { irriMoisture, junshanProcess } from "../sources";
 import { targetWeight } from "../targets/target-weight";
+import { percent, step } from "../working";
 
 /**
  * Finished weight to expect of fresh leaf, F(1 − Mf)(1 − ℓ) / (1 − Mp), ℓ being all dry matter lost, sift-outs
@@ -31,6 +32,25 @@ export const finishedWeightPage: FunctionPage = {
     dryLoss: "share of the dry matter that is lost on the way, sift-outs and dust included; 0 when left out",
   },
   formula: "P = F × (1 − Mf) × (1 − ℓ) / (1 − Mp)",
+  working: (F: number, Mf: number, Mp: number, ℓ: number) => {
+    const D = F * (1 - Mf) * (1 - ℓ);
+    return [
+      step(
+        "dry matter of the fresh leaf, less what is lost",
+        "F × (1 − Mf) × (1 − ℓ)",
+        { F, Mf: percent(Mf), ℓ: percent(ℓ) },
+        D,
+        looseWeight,
+      ),
+      step(
+        "tea of which it is the dry share",
+        "D / (1 − Mp)",
+        { D, Mp: percent(Mp) },
+        finishedWeight.calculate(F, Mf, Mp, ℓ),
+        weight,
+      ),
+    ];
+  },
   guide: [
     "Use it in the morning, to know how much tea the basket holds. Without dryLoss it is the most there can be: nothing sifted out, no dust, no sample.",
     "dryLoss is everything that leaves as dry matter. Take it from your own past lots: 1 less DRYRECOVERY, over those that went well. When sift-outs have been weighed, take them off the fresh weight and type only the rest of the loss, or use FINISHEDBAND, which takes them as they are.",

@@ -1,6 +1,7 @@
 import { defineFunction, exactly, type FunctionPage, measured, optional, setting } from "../define";
-import { dryLoss, moisture, weight } from "../quantities";
+import { dryLoss, looseWeight, moisture, weight } from "../quantities";
 import { irriMoisture } from "../sources";
+import { percent, step } from "../working";
 import { finishedWeight } from "./finished-weight";
 
 /**
@@ -31,6 +32,19 @@ export const freshNeededPage: FunctionPage = {
     dryLoss: "share of the dry matter that is lost on the way, sift-outs and dust included; 0 when left out",
   },
   formula: "F = P × (1 − Mp) / ((1 − Mf) × (1 − ℓ))",
+  working: (P: number, Mf: number, Mp: number, ℓ: number) => {
+    const D = P * (1 - Mp);
+    return [
+      step("dry matter of the tea wanted", "P × (1 − Mp)", { P, Mp: percent(Mp) }, D, looseWeight),
+      step(
+        "fresh leaf that keeps as much",
+        "D / ((1 − Mf) × (1 − ℓ))",
+        { D, Mf: percent(Mf), ℓ: percent(ℓ) },
+        freshNeeded.calculate(P, Mf, Mp, ℓ),
+        weight,
+      ),
+    ];
+  },
   guide: [
     "Use it when an order is written down: how much leaf has to come in. For a finished weight of 1 it is the leaf ratio that this moisture and this loss ask for.",
     "Without dryLoss it is the least leaf that can do, with nothing sifted out. Type the loss of your own past lots (1 less DRYRECOVERY), and remember that leaf after rain needs more: at 76 %, one point wetter takes about 4 % more leaf.",

@@ -1,6 +1,7 @@
 import { defineFunction, exactly, type FunctionPage, measured, optional, setting } from "../define";
 import { money, weight } from "../quantities";
 import { quam } from "../sources";
+import { step } from "../working";
 
 /**
  * What one unit of finished tea has cost, (price × F + other) / P. Both weights in the unit that the price is for.
@@ -30,6 +31,16 @@ export const leafCostPage: FunctionPage = {
     otherCost: "whatever else the whole lot cost: fuel, hands, wrapping; 0 when left out",
   },
   formula: "(price × F + other) / P",
+  working: (price: number, F: number, P: number, other: number) => [
+    step("cost of the leaf", "price × F", { price, F }, price * F, money),
+    step(
+      "with the other costs, for each of finished",
+      "(leaf + other) / P",
+      { leaf: price * F, other, P },
+      leafCost.calculate(price, F, P, other),
+      money,
+    ),
+  ],
   guide: [
     "Use it when a lot is packed. The answer is a cost for each unit of finished tea, in the unit of the weights: kilograms with a price for a kilogram give the cost of a kilogram.",
     "otherCost is for the whole lot, not for a kilogram. With it the weights have to be in the unit that the price is for: a price for a kilogram beside weights in grams gives a wrong answer that looks like a number.",

@@ -1,6 +1,7 @@
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { ratio, weight } from "../quantities";
 import { junshanProcess } from "../sources";
+import { step } from "../working";
 import { refuseAboveFresh } from "./not-above-fresh";
 
 /** Fresh leaf for each weight of finished tea, F / P. Both in the same unit. Source: definition in the trade. */
@@ -23,6 +24,9 @@ export const leafRatioPage: FunctionPage = {
     finishedWeight: "weight of the tea that was packed",
   },
   formula: "F / P",
+  working: (F: number, P: number) => [
+    step("fresh for one of finished", "F / P", { F, P }, leafRatio.calculate(F, P), ratio),
+  ],
   guide: [
     "Kilograms of fresh leaf for a kilogram of tea: the same fact as OUTTURN, said the other way round. The two multiplied give 1.",
     "It rises with wet leaf as well as with losses. What water alone asks for at a given moisture is FRESHNEEDED for a finished weight of 1; what the ratio has beyond that is leaf and dust that were lost.",

@@ -1,6 +1,7 @@
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { share, weight } from "../quantities";
 import { junshanProcess } from "../sources";
+import { step } from "../working";
 import { refuseAboveFresh } from "./not-above-fresh";
 
 /** Finished weight as a share of fresh weight, P / F. Both in the same unit. Source: definition in the trade. */
@@ -23,6 +24,9 @@ export const outturnPage: FunctionPage = {
     finishedWeight: "weight of the tea that was packed",
   },
   formula: "P / F",
+  working: (F: number, P: number) => [
+    step("finished as a share of fresh", "P / F", { P, F }, outturn.calculate(F, P), share),
+  ],
   guide: [
     "The outturn of one lot. It holds everything at once: the water that left, the leaf that was sifted out, and the dust. Wet leaf gives a low outturn without any loss, so compare lots of different mornings with DRYRECOVERY instead.",
     "For a season, divide the sum of the finished weights by the sum of the fresh weights: =TEA.OUTTURN(SUM(B:B), SUM(C:C)). The mean of the lots' outturns is another number, in which a small lot counts as much as a large one. Leave a lot out of both sums until it is finished.",

@@ -1,0 +1,88 @@
+/**
+ * The only way in which the pane sees a workbook. Excel, the embedded grid and the tests each have one of their own.
+ * Rows and columns count from 0.
+ */
+export type CellContent = number | string | boolean;
+
+export interface CellPlace {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+export interface CellArea extends CellPlace {
+  readonly rows: number;
+  readonly columns: number;
+}
+
+/** A range as it is now, row by row. A blank is "", an error its code, such as "#N/A". */
+export interface ReadArea extends CellArea {
+  readonly values: readonly (readonly CellContent[])[];
+  /** The formula of a cell, `=…`, and "" where it holds a constant or nothing. */
+  readonly formulas: readonly (readonly string[])[];
+  readonly formats: readonly (readonly string[])[];
+}
+
+/** What is written into one cell; a cell that is left out of a block stays as it is. */
+export interface WrittenCell {
+  readonly row: number;
+  readonly column: number;
+  /** A constant, or a formula that begins with an equals sign; "" leaves the cell blank, with its format and look. */
+  readonly content: CellContent;
+  /** Format and look are also those of the cells that the answer spills into. */
+  readonly format?: string;
+  readonly look?: "heading" | "label" | "input" | "answer" | "caution";
+  /** How far the answer of the formula spills, where it does. */
+  readonly spill?: { readonly rows: number; readonly columns: number };
+}
+
+/** Cells to write, relative to the place where the block goes. */
+export interface Block {
+  readonly rows: number;
+  readonly columns: number;
+  /** From its first column on, how many characters a column has to show. Narrower ones are widened, none is narrowed. */
+  readonly widths?: readonly number[];
+  readonly cells: readonly WrittenCell[];
+}
+
+export type WriteOutcome =
+  | { readonly written: CellArea }
+  /** Nothing was written: these cells are filled already. */
+  | { readonly filled: readonly string[] };
+
+/** Why the workbook did not do what it was asked; the message can be shown as it is. */
+export class HostProblem extends Error {
+  override readonly name = "HostProblem";
+  readonly reason: "protected" | "busy" | "gone" | "read-only" | "not here" | "unknown";
+
+  constructor(reason: HostProblem["reason"], message: string) {
+    super(message);
+    this.reason = reason;
+  }
+}
+
+export interface WorkbookHost {
+  /** What is selected now. Reads only the used part of whole rows and columns. */
+  selection(): Promise<ReadArea>;
+  /** Calls back after the selection or what it holds has changed; gives the way to stop it. */
+  onSelection(listener: () => void): () => void;
+  /** `A1:C9`, `Lot!A1`, a defined name; throws HostProblem when there is none. Read from `beside`'s sheet. */
+  read(address: string, beside: CellPlace): Promise<ReadArea>;
+  /** The used cells of a sheet; of the sheet that is shown when none is named. */
+  usedCells(sheet?: string): Promise<ReadArea>;
+  /** The message of the error that a cell shows, where the host knows it. */
+  errorMessage(place: CellPlace): Promise<string | undefined>;
+  /** Writes a block at a place, in one step that the host can undo where it can. Filled cells only with `over`. */
+  write(block: Block, at: CellPlace, options?: { readonly over?: boolean }): Promise<WriteOutcome>;
+  /** Shows a cell and selects it. */
+  goTo(place: CellPlace): Promise<void>;
+  /** Whether `addChart` does anything here. */
+  readonly drawsCharts: boolean;
+  addChart(chart: {
+    readonly title: string;
+    readonly kind: "columns" | "stacked bars";
+    readonly data: CellArea;
+  }): Promise<void>;
+  /** The language of the host, such as "zh-CN". */
+  readonly language: string;
+}

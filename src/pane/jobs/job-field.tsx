@@ -1,0 +1,98 @@
+import { referenceTo } from "../../workbook-files/references";
+import { useMessages } from "../messages/messages";
+import { type Entries, isExample, textsOf, type Wording, withTexts } from "./entries";
+import type { Field } from "./job";
+import type { FieldReading, PickedValues } from "./job-answer";
+import { PickButton } from "./pick-button";
+import { kindOf, type Understood } from "./read-text";
+import { shownNumber, typedNumber, unitOf } from "./shown-number";
+import { TypedInput } from "./typed-input";
+
+/** All that the parts of a form share. */
+export interface FormState {
+  readonly id: string;
+  readonly entries: Entries;
+  readonly wording: Wording;
+  readonly readings: ReadonlyMap<string, FieldReading>;
+  readonly picked: PickedValues;
+  /** What went wrong with picking cells, by field. */
+  readonly problems: Readonly<Record<string, string>>;
+  readonly change: (entries: Entries) => void;
+  /** Picks the selected cells for a field, or goes back to typing. Absent without a workbook. */
+  readonly togglePick: ((field: Field) => void) | undefined;
+}
+
+/** A field with its unit, what it was taken for, and what is wrong with it. */
+export function JobField({ field, form }: { readonly field: Field; readonly form: FormState }) {
+  const messages = useMessages();
+  const { entries, wording, readings, problems } = form;
+  const { name, parameter } = field;
+  const { label = name, help = "" } = messages.inputs[name] ?? {};
+  const id = `${form.id}-${name}`;
+  const reading = readings.get(name);
+  const understood = reading && "typed" in reading ? reading.typed[0] : undefined;
+  const area = entries[name]?.picked;
+  const kind = kindOf(parameter.quantity);
+  const unit = kind === "percent" ? "" : unitOf(parameter.quantity, wording.unit, messages);
+  const text = textsOf(field, entries, wording)[0] ?? "";
+  const problem = problems[name] ?? (understood?.is === "problem" ? understood.says(messages) : undefined);
+  const notes = [
+    ...(area ? [] : echo(text, understood, field, wording)),
+    ...(isExample(field, entries, wording) ? [messages.form.example] : []),
+    ...(parameter.optional && text === "" && !area && help === "" ? [messages.form.optional] : []),
+  ];
+  return (
+    <div className="field">
+      <label htmlFor={id}>{label}</label>
+      <div className="line">
+        {area ? (
+          <output id={id} className="reference" tabIndex={-1}>
+            {messages.form.picked(referenceTo(area))}
+            {": "}
+            {pickedInWords(form, field)}
+          </output>
+        ) : (
+          <TypedInput
+            id={id}
+            quantity={parameter.quantity}
+            text={text}
+            change={(typed) => form.change(withTexts(entries, field, [typed]))}
+            describedBy={`${id}-help ${id}-problem`}
+            isBroken={problem !== undefined}
+            isExample={isExample(field, entries, wording)}
+          />
+        )}
+        {unit === "" || area ? null : <span className="unit">{unit}</span>}
+        <PickButton form={form} field={field} label={label} />
+      </div>
+      <p id={`${id}-help`} className="help">
+        {[...(help === "" ? [] : [help]), ...notes].join(" ")}
+      </p>
+      <p id={`${id}-problem`} className="problem">
+        {problem}
+      </p>
+    </div>
+  );
+}
+
+/** What a number was taken for, where that could be in doubt. */
+export function echo(text: string, understood: Understood | undefined, { parameter }: Field, wording: Wording) {
+  if (understood?.is !== "value" || typeof understood.value !== "number") return [];
+  const kind = kindOf(parameter.quantity);
+  // 76 % and 12.5 say themselves what they are.
+  const isPlain = kind === "percent" ? /^[\d.]+ ?%$/ : kind === "time" ? /^/ : /^[\d.]+$/;
+  if (isPlain.test(text.trim())) return [];
+  const { messages, unit } = wording;
+  return [messages.form.understood(typedNumber(understood.value, parameter.quantity, unit, messages))];
+}
+
+/** A picked cell with what it holds; of several, how many. */
+export function pickedInWords({ picked, wording }: FormState, { name, parameter }: Field): string {
+  const { messages, unit } = wording;
+  const values = picked[name];
+  if (values === undefined) return "…";
+  const count = values.reduce((sum, row) => sum + row.length, 0);
+  if (count !== 1) return messages.form.filledCells(count);
+  const value = values[0]?.[0];
+  return typeof value === "number" ? shownNumber(value, parameter.quantity, unit, messages) : String(value ?? "");
+}

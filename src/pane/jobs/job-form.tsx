@@ -1,0 +1,182 @@
+import { useEffect, useMemo, useRef, useState } from "react";
+import type { CellArea, WorkbookHost } from "../host/workbook-host";
+import { useMessages } from "../messages/messages";
+import { AnswerPicture } from "../pictures/answer-picture";
+import { type Entries, withPicked, withTexts } from "./entries";
+import { cautionsOf, type Field, inputsOf, type Job, listsOf, moreOf } from "./job";
+import { answersOf, brokenFields, type FieldReading, type PickedValues, readingsOf } from "./job-answer";
+import { blockAt } from "./job-block";
+import { type FormState, JobField } from "./job-field";
+import { JobPreview } from "./job-preview";
+import { JobRows } from "./job-rows";
+import type { WeightUnit } from "./shown-number";
+import { inWords, usePicked } from "./use-picked";
+import { WriteBlock } from "./write-block";
+
+interface JobFormProps {
+  readonly job: Job;
+  readonly host: WorkbookHost | undefined;
+  readonly unit: WeightUnit;
+  readonly entries: Entries;
+  readonly change: (change: (entries: Entries) => Entries) => void;
+  readonly leave: () => void;
+}
+
+/** One job: its fields, its answer as they are typed, and the button that writes it into the sheet. */
+export function JobForm({ job, host, unit, entries, change, leave }: JobFormProps) {
+  const messages = useMessages();
+  const wording = useMemo(() => ({ messages, unit }), [messages, unit]);
+  const form = useRef<HTMLFormElement>(null);
+  const title = useRef<HTMLHeadingElement>(null);
+  const [problems, setProblems] = useState<Readonly<Record<string, string>>>({});
+  const picked = usePicked(host, entries);
+  const readings = useMemo(() => readingsOf(job, entries, wording), [job, entries, wording]);
+  const answers = useMemo(() => answersOf(job, readings, picked.values), [job, readings, picked.values]);
+
+  // Whoever opens a job with the keyboard goes on from its title.
+  useEffect(() => title.current?.focus(), []);
+
+  const pick = async (fields: readonly Field[]) => {
+    if (host === undefined || fields.length === 0) return;
+    const at = (fields[0] as Field).name;
+    try {
+      const areas = areasFor(fields, await host.selection());
+      if (typeof areas === "string") return setProblems({ [at]: messages.problems[areas] });
+      if (!Array.isArray(areas)) return setProblems({ [at]: messages.problems.pickColumns(areas.least, areas.most) });
+      setProblems({});
+      // Columns that the selection does not have are left out, and no example of ours stands in for them.
+      change((now) =>
+        fields.reduce((all, field, index) => {
+          const area = areas[index];
+          return area ? withPicked(all, field, area) : withTexts(withPicked(all, field, undefined), field, []);
+        }, now),
+      );
+    } catch (thrown) {
+      setProblems({ [at]: inWords(thrown, messages) });
+    }
+  };
+  const togglePick = (field: Field) => {
+    if (entries[field.name]?.picked === undefined) return void pick([field]);
+    setProblems({});
+    change((now) => withPicked(now, field, undefined));
+  };
+
+  const state: FormState = {
+    id: job.id,
+    entries,
+    wording,
+    readings,
+    picked: picked.values,
+    problems: { ...picked.problems, ...problems },
+    change: (changed) => {
+      setProblems({});
+      change(() => changed);
+    },
+    togglePick: host && togglePick,
+  };
+  const limit = useMemo(() => numberIn("maxLoad", readings, picked.values), [readings, picked.values]);
+  const more = moreOf(job);
+  const cautions = cautionsOf(job);
+
+  const block = (place: { sheet: string; row: number; column: number }) => {
+    const refusal = answers?.find((answer) => answer.refusal !== undefined)?.refusal;
+    if (answers === undefined) {
+      const broken = `${job.id}-${brokenFields(readings)[0]}`;
+      const field = form.current?.querySelector<HTMLElement>(
+        `#${broken}[aria-invalid], [id^="${broken}-"][aria-invalid]`,
+      );
+      field?.closest("details")?.setAttribute("open", "");
+      field?.focus();
+      return messages.problems.fixFirst;
+    }
+    if (refusal !== undefined) return `${messages.problems.noAnswer} ${messages.answer.refused(refusal)}`;
+    return blockAt({ job, entries, readings, answers, wording }, place);
+  };
+
+  return (
+    <form ref={form} className="job" noValidate onSubmit={(event) => event.preventDefault()}>
+      <button type="button" className="plain back" onClick={leave}>
+        ‹ {messages.form.allJobs}
+      </button>
+      <h1 ref={title} tabIndex={-1}>
+        {messages.jobs[job.id]?.title}
+      </h1>
+      <p>{messages.jobs[job.id]?.question}</p>
+      {host === undefined ? null : <p className="help">{messages.form.intro}</p>}
+      {inputsOf(job).map((field) => (
+        <JobField key={field.name} field={field} form={state} />
+      ))}
+      {listsOf(job).map((fields) => (
+        <JobRows
+          key={fields[0]?.name}
+          fields={fields}
+          form={state}
+          pickAll={host === undefined ? undefined : () => void pick(fields)}
+        />
+      ))}
+      {more.length === 0 ? null : (
+        <details>
+          <summary>{messages.form.more}</summary>
+          {more.map((field) => (
+            <JobField key={field.name} field={field} form={state} />
+          ))}
+        </details>
+      )}
+      <JobPreview job={job} answers={answers} wording={wording} />
+      {answers
+        ?.filter(({ refusal, waits }) => refusal === undefined && !waits)
+        .map(({ spec, grid }) => (
+          <AnswerPicture key={spec.id} id={spec.id} rows={grid} limit={limit} unit={messages.units[unit]} />
+        ))}
+      {host === undefined ? (
+        <p className="help">{messages.shell.noWorkbook}</p>
+      ) : (
+        <WriteBlock
+          host={host}
+          blockAt={block}
+          picked={Object.values(entries).flatMap(({ picked }) => (picked ? [picked] : []))}
+        />
+      )}
+      {Object.keys(entries).length === 0 ? null : (
+        <button type="button" className="plain" onClick={() => state.change({})}>
+          {messages.form.startAgain}
+        </button>
+      )}
+      {cautions.length === 0 ? null : (
+        <aside className="cautions" aria-label={messages.tabs.cautions}>
+          <h2>{messages.tabs.cautions}</h2>
+          {cautions.map(({ id }) => (
+            <p key={id}>
+              <strong>{messages.cautions[id]?.title}</strong> {messages.cautions[id]?.text}
+            </p>
+          ))}
+          <p>{messages.deferral}</p>
+        </aside>
+      )}
+    </form>
+  );
+}
+
+/** The number that a field holds, typed or picked. */
+function numberIn(name: string, readings: ReadonlyMap<string, FieldReading>, picked: PickedValues) {
+  const reading = readings.get(name);
+  if (reading === undefined) return undefined;
+  const typed = "typed" in reading ? reading.typed[0] : undefined;
+  const value = "picked" in reading ? picked[name]?.[0]?.[0] : typed?.is === "value" ? typed.value : undefined;
+  return typeof value === "number" ? value : undefined;
+}
+
+/** What of a selection each field gets; a text or the number of columns says what to select instead. */
+function areasFor(fields: readonly Field[], selection: CellArea) {
+  const { sheet, row, column, rows, columns } = selection;
+  const [only] = fields as [Field];
+  if (fields.length === 1) {
+    if (only.parameter.takes === "cell") return rows * columns === 1 ? [areaOf(selection)] : "pickOne";
+    return rows === 1 || columns === 1 ? [areaOf(selection)] : "pickLine";
+  }
+  const least = fields.findLastIndex(({ parameter }) => !parameter.optional) + 1 || fields.length;
+  if (columns < least || columns > fields.length) return { least, most: fields.length };
+  return Array.from({ length: columns }, (_, index) => ({ sheet, row, column: column + index, rows, columns: 1 }));
+}
+
+const areaOf = ({ sheet, row, column, rows, columns }: CellArea): CellArea => ({ sheet, row, column, rows, columns });

@@ -1,0 +1,151 @@
+import { CellError, type CellValue, type Grid } from "../../cells/values";
+import type { Quantity } from "../../core/quantities";
+import { useMessages } from "../messages/messages";
+import type { Wording } from "./entries";
+import type { Job } from "./job";
+import type { JobAnswer } from "./job-answer";
+import { columnsOf } from "./job-block";
+import { shownNumber, unitOf } from "./shown-number";
+
+interface JobPreviewProps {
+  readonly job: Job;
+  readonly answers: readonly JobAnswer[] | undefined;
+  readonly wording: Wording;
+}
+
+/** What the cells will show, as it is typed. */
+export function JobPreview({ job, answers, wording }: JobPreviewProps) {
+  const messages = useMessages();
+  const refusals = [...new Set(answers?.flatMap(({ refusal }) => (refusal === undefined ? [] : [refusal])))];
+  const waits = answers?.some((answer) => answer.waits) ?? false;
+  return (
+    <section className="preview" aria-label={messages.answer.heading}>
+      <h2>{messages.answer.heading}</h2>
+      <div role="status">
+        {answers === undefined ? <p>{messages.answer.needsInput}</p> : null}
+        {refusals.map((refusal) => (
+          <p key={refusal} className="problem">
+            {messages.answer.refused(refusal)}
+          </p>
+        ))}
+        {waits ? <p>{messages.answer.waits}</p> : null}
+        {answers
+          ?.filter((answer) => answer.spec.result.shape === "cell" && isGiven(answer))
+          .map((answer) => (
+            <SingleAnswer key={answer.spec.id} answer={answer} wording={wording} />
+          ))}
+      </div>
+      {answers
+        ?.filter((answer) => answer.spec.result.shape !== "cell" && isGiven(answer))
+        .map((answer) => (
+          <div key={answer.spec.id}>
+            <h3>{messages.answers[answer.spec.id]}</h3>
+            {answer.spec.result.shape === "column" ? (
+              <Times answer={answer} wording={wording} />
+            ) : (
+              <AnswerTable job={job} answer={answer} wording={wording} />
+            )}
+          </div>
+        ))}
+    </section>
+  );
+}
+
+const isGiven = ({ refusal, waits }: JobAnswer): boolean => refusal === undefined && !waits;
+
+function SingleAnswer({ answer: { spec, grid }, wording }: { answer: JobAnswer; wording: Wording }) {
+  const messages = useMessages();
+  if (spec.result.shape !== "cell") return null;
+  return (
+    <p className="single">
+      {messages.answers[spec.id]} <strong>{inWords(grid[0]?.[0], spec.result.quantity, wording, true)}</strong>
+    </p>
+  );
+}
+
+function Times({ answer: { spec, grid }, wording }: { answer: JobAnswer; wording: Wording }) {
+  if (spec.result.shape !== "column") return null;
+  const { quantity } = spec.result;
+  return (
+    <ol className="times">
+      {grid.map(([value], row) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a turn is known by its number
+        <li key={row}>{inWords(value, quantity, wording, false)}</li>
+      ))}
+    </ol>
+  );
+}
+
+function AnswerTable({ job, answer: { spec, grid }, wording }: { job: Job; answer: JobAnswer; wording: Wording }) {
+  const messages = useMessages();
+  const columns = columnsOf(spec, grid[0]?.length ?? 0);
+  const rows = job.lastRow ? grid.slice(0, -1) : grid;
+  return (
+    <>
+      {job.lastRow ? <LastRow row={grid.at(-1) ?? []} wording={wording} /> : null}
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than the pane is scrolled with the arrow keys */}
+      <section className="answer" aria-label={messages.answer.scroll} tabIndex={0}>
+        <table>
+          <thead>
+            <tr>
+              {columns.map(({ name, quantity, repeat }, column) => (
+                // biome-ignore lint/suspicious/noArrayIndexKey: two columns may have the same words
+                <th key={column} scope="col">
+                  {messages.columns[name]} {repeat}
+                  <span className="unit"> {unitOf(quantity, wording.unit, messages)}</span>
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map((row, index) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: rows have no other name
+              <tr key={index}>
+                {row.map((value, column) => (
+                  // biome-ignore lint/suspicious/noArrayIndexKey: nor have columns
+                  <td key={column} className={typeof value === "number" ? "number" : undefined}>
+                    {inWords(value, columns[column]?.quantity, wording, false)}
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+      {messagesIn(rows).map((message) => (
+        <p key={message} className="problem">
+          {messages.answer.refused(message)}
+        </p>
+      ))}
+    </>
+  );
+}
+
+/** The verdict of a fit. */
+function LastRow({ row, wording }: { row: readonly CellValue[]; wording: Wording }) {
+  const { answerText, fitted } = useMessages();
+  const [verdict, gamma, freedom, probability] = row;
+  const number = (value: CellValue | undefined) => (typeof value === "number" ? Number(value.toPrecision(3)) : "–");
+  return (
+    <>
+      <p className="single">
+        <strong>{inWords(verdict, undefined, wording, false)}</strong>
+      </p>
+      <p className="notes">{fitted(`${number(gamma)}`, `${number(freedom)}`, `${number(probability)}`)}</p>
+      {verdict instanceof CellError ? <p className="problem">{answerText(verdict.message)}</p> : null}
+    </>
+  );
+}
+
+/** The messages of errors that stand in single cells of a table. */
+const messagesIn = (rows: Grid): string[] => [
+  ...new Set(rows.flat().flatMap((value) => (value instanceof CellError && value.message ? [value.message] : []))),
+];
+
+function inWords(value: CellValue | undefined, quantity: Quantity | undefined, wording: Wording, withUnit: boolean) {
+  const { messages, unit } = wording;
+  if (value instanceof CellError) return value.code;
+  if (typeof value !== "number") return messages.answerText(String(value ?? ""));
+  if (quantity === undefined || quantity.holds !== "number") return String(value);
+  return shownNumber(value, quantity, unit, withUnit || quantity.format.includes("%") ? messages : undefined);
+}

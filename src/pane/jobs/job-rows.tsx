@@ -1,0 +1,158 @@
+import { referenceTo } from "../../workbook-files/references";
+import { useMessages } from "../messages/messages";
+import { type Entries, isExample, textsOf, withTexts } from "./entries";
+import type { Field } from "./job";
+import { echo, type FormState, pickedInWords } from "./job-field";
+import { PickButton } from "./pick-button";
+import { kindOf } from "./read-text";
+import { unitOf } from "./shown-number";
+import { TypedInput } from "./typed-input";
+
+interface JobRowsProps {
+  readonly fields: readonly Field[];
+  readonly form: FormState;
+  /** Picks a selection of several columns for all fields at once. */
+  readonly pickAll: (() => void) | undefined;
+}
+
+/** Lists that are typed side by side; those that were picked from the sheet stand above. */
+export function JobRows({ fields, form, pickAll }: JobRowsProps) {
+  const messages = useMessages();
+  const { entries, wording, problems } = form;
+  const label = ({ name }: Field) => messages.inputs[name]?.label ?? name;
+  const picked = fields.filter(({ name }) => entries[name]?.picked);
+  const typed = fields.filter(({ name }) => !entries[name]?.picked);
+  const rows = Math.max(0, ...typed.map((field) => textsOf(field, entries, wording).length));
+  const id = `${form.id}-${fields[0]?.name ?? ""}`;
+
+  /** The same change to the rows of every list, so that they stay side by side. */
+  const changeRows = (change: (texts: string[], field: Field) => string[]) => {
+    const changed = fields.reduce((all: Entries, field) => {
+      const texts = [...textsOf(field, entries, wording)];
+      return withTexts(all, field, change(texts, field));
+    }, entries);
+    form.change(changed);
+  };
+  const addRow = () =>
+    changeRows((texts, { parameter }) => [...texts, Object.keys(parameter.quantity.choices ?? { "": [] })[0] ?? ""]);
+
+  return (
+    <fieldset className="rows">
+      <legend>{messages.lists[fields[0]?.name ?? ""]}</legend>
+      {pickAll === undefined ? null : (
+        <button type="button" className="plain" onClick={pickAll}>
+          {messages.form.pickAll}
+        </button>
+      )}
+      {picked.map((field) => (
+        <div className="line" key={field.name}>
+          <span>{label(field)}</span>
+          <output className="reference">
+            {messages.form.picked(referenceTo(entries[field.name]?.picked as NonNullable<Entries[string]["picked"]>))}
+            {": "}
+            {pickedInWords(form, field)}
+          </output>
+          <PickButton form={form} field={field} label={label(field)} />
+        </div>
+      ))}
+      {fields.map(({ name }) =>
+        problems[name] === undefined ? null : (
+          <p key={name} className="problem" role="alert">
+            {problems[name]}
+          </p>
+        ),
+      )}
+      {typed.length === 0 ? null : (
+        <>
+          {typed.some((field) => isExample(field, entries, wording)) ? (
+            <p className="notes">{messages.form.exampleRows}</p>
+          ) : null}
+          <table className="typed">
+            <thead>
+              <tr>
+                {typed.map((field) => (
+                  <th key={field.name} scope="col" className={kindOf(field.parameter.quantity)}>
+                    <span>{heading(label(field), field, form)}</span>
+                    <PickButton form={form} field={field} label={label(field)} />
+                  </th>
+                ))}
+                <td className="remove" />
+              </tr>
+            </thead>
+            <tbody>
+              {Array.from({ length: rows }, (_, row) => (
+                // biome-ignore lint/suspicious/noArrayIndexKey: a row is known by its place alone
+                <tr key={row}>
+                  {typed.map((field) => (
+                    <td key={field.name}>
+                      <RowInput field={field} row={row} form={form} label={label(field)} />
+                    </td>
+                  ))}
+                  <td className="remove">
+                    <button
+                      type="button"
+                      className="plain"
+                      aria-label={messages.form.removeRowName(row + 1)}
+                      disabled={rows < 2}
+                      onClick={() => changeRows((texts) => texts.filter((_, index) => index !== row))}
+                    >
+                      {messages.form.removeRow}
+                    </button>
+                  </td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+          <button type="button" className="plain" id={`${id}-add`} onClick={addRow}>
+            {messages.form.addRow}
+          </button>
+        </>
+      )}
+    </fieldset>
+  );
+}
+
+function heading(label: string, { parameter }: Field, { wording }: FormState): string {
+  const kind = kindOf(parameter.quantity);
+  const unit = kind === "number" ? unitOf(parameter.quantity, wording.unit, wording.messages) : "";
+  return unit === "" ? label : `${label}, ${unit}`;
+}
+
+function RowInput(props: {
+  readonly field: Field;
+  readonly row: number;
+  readonly form: FormState;
+  readonly label: string;
+}) {
+  const { field, row, form, label } = props;
+  const messages = useMessages();
+  const { entries, wording, readings } = form;
+  const texts = textsOf(field, entries, wording);
+  const reading = readings.get(field.name);
+  const understood = reading && "typed" in reading ? reading.typed[row] : undefined;
+  const text = texts[row] ?? "";
+  const id = `${form.id}-${field.name}-${row + 1}`;
+  const problem = understood?.is === "problem" ? understood.says(messages) : undefined;
+  const [note] = echo(text, understood, field, wording);
+  return (
+    <>
+      <TypedInput
+        id={id}
+        quantity={field.parameter.quantity}
+        text={text}
+        label={`${label}, ${messages.form.row(row + 1)}`}
+        change={(typed) => {
+          const changed = Array.from({ length: Math.max(texts.length, row + 1) }, (_, index) => texts[index] ?? "");
+          changed[row] = typed;
+          form.change(withTexts(entries, field, changed));
+        }}
+        describedBy={`${id}-notes`}
+        isBroken={problem !== undefined}
+        isExample={isExample(field, entries, wording)}
+      />
+      <p id={`${id}-notes`} className={problem === undefined ? "notes" : "problem"}>
+        {problem ?? note}
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,60 @@
+import { useEffect, useRef, useState } from "react";
+import type { WorkbookHost } from "../host/workbook-host";
+import { useMessages } from "../messages/messages";
+import { keptEntries } from "./entries";
+import { JobForm } from "./job-form";
+import { jobs } from "./jobs";
+import type { WeightUnit } from "./shown-number";
+
+interface JobsPageProps {
+  readonly host: WorkbookHost | undefined;
+  readonly unit: WeightUnit;
+  /** The job that is open. */
+  readonly open: string | undefined;
+  readonly choose: (job: string | undefined) => void;
+}
+
+/** The list of jobs, or one of them. What was typed into each is kept, also over a reload. */
+export function JobsPage({ host, unit, open, choose }: JobsPageProps) {
+  const messages = useMessages();
+  const [entries, setEntries] = useState(keptEntries.read);
+  const left = useRef<string>();
+  const list = useRef<HTMLOListElement>(null);
+  const job = jobs.find(({ id }) => id === open);
+
+  useEffect(() => keptEntries.write(entries), [entries]);
+  // Back in the list, on from the job that was left.
+  useEffect(() => {
+    if (job !== undefined) left.current = job.id;
+    else if (left.current !== undefined) list.current?.querySelector<HTMLElement>(`#open-${left.current}`)?.focus();
+  }, [job]);
+
+  if (job !== undefined) {
+    return (
+      <JobForm
+        key={job.id}
+        job={job}
+        host={host}
+        unit={unit}
+        entries={entries[job.id] ?? {}}
+        change={(change) => setEntries((all) => ({ ...all, [job.id]: change(all[job.id] ?? {}) }))}
+        leave={() => choose(undefined)}
+      />
+    );
+  }
+  return (
+    <>
+      <h1>{messages.tabs.jobs}</h1>
+      <ol className="jobs" ref={list}>
+        {jobs.map(({ id }) => (
+          <li key={id}>
+            <button type="button" id={`open-${id}`} onClick={() => choose(id)}>
+              <span className="name">{messages.jobs[id]?.title}</span>
+              <span className="what">{messages.jobs[id]?.question}</span>
+            </button>
+          </li>
+        ))}
+      </ol>
+    </>
+  );
+}

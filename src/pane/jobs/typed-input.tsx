@@ -1,0 +1,52 @@
+import type { Quantity } from "../../core/quantities";
+import { useMessages } from "../messages/messages";
+import { kindOf } from "./read-text";
+
+interface TypedInputProps {
+  readonly id: string;
+  readonly quantity: Quantity;
+  readonly text: string;
+  readonly change: (text: string) => void;
+  readonly describedBy: string;
+  readonly isBroken: boolean;
+  /** Shown apart from what the maker typed. */
+  readonly isExample: boolean;
+  /** Where no label element points at it. */
+  readonly label?: string;
+}
+
+/** A text field, or a choice of words. Numbers are typed as text: browsers refuse 0,76 and 76 % in fields for numbers. */
+export function TypedInput({ id, quantity, text, change, describedBy, isBroken, isExample, label }: TypedInputProps) {
+  const messages = useMessages();
+  const kind = kindOf(quantity);
+  const shared = {
+    id,
+    value: text,
+    "aria-label": label,
+    "aria-describedby": describedBy,
+    "aria-invalid": isBroken || undefined,
+  };
+  if (kind === "choice") {
+    return (
+      <select {...shared} onChange={(event) => change(event.target.value)}>
+        {Object.keys(quantity.choices ?? {}).map((word) => (
+          <option key={word} value={word}>
+            {messages.choices[word] ?? word}
+          </option>
+        ))}
+      </select>
+    );
+  }
+  return (
+    <input
+      {...shared}
+      type="text"
+      inputMode={kind === "number" || kind === "points" ? "decimal" : "text"}
+      className={isExample ? "example" : undefined}
+      autoComplete="off"
+      spellCheck={false}
+      onChange={(event) => change(event.target.value)}
+      onFocus={(event) => event.target.select()}
+    />
+  );
+}

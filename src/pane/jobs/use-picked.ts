@@ -1,0 +1,52 @@
+import { useEffect, useState } from "react";
+import { referenceTo } from "../../workbook-files/references";
+import { HostProblem, type WorkbookHost } from "../host/workbook-host";
+import { type Messages, useMessages } from "../messages/messages";
+import type { Entries } from "./entries";
+import type { PickedValues } from "./job-answer";
+
+export interface Picked {
+  readonly values: PickedValues;
+  /** Why the cells of a field could not be read, by its name. */
+  readonly problems: Readonly<Record<string, string>>;
+}
+
+/** Whatever the host throws, in plain words. */
+export const inWords = (thrown: unknown, { problems }: Messages): string =>
+  thrown instanceof HostProblem ? problems.host(thrown) : problems.unknown;
+
+/** The cells that fields were picked from, read again whenever the sheet changes. */
+export function usePicked(host: WorkbookHost | undefined, entries: Entries): Picked {
+  const messages = useMessages();
+  const [picked, setPicked] = useState<Picked>({ values: {}, problems: {} });
+  const areas = JSON.stringify(
+    Object.entries(entries).flatMap(([name, { picked }]) => (picked ? [[name, picked] as const] : [])),
+  );
+  useEffect(() => {
+    const wanted = JSON.parse(areas) as [string, NonNullable<Entries[string]["picked"]>][];
+    if (host === undefined || wanted.length === 0) return;
+    let reading = 0;
+    const read = async () => {
+      reading += 1;
+      const own = reading;
+      const values: Record<string, PickedValues[string]> = {};
+      const problems: Record<string, string> = {};
+      for (const [name, area] of wanted) {
+        try {
+          values[name] = (await host.read(referenceTo(area), area)).values;
+        } catch (thrown) {
+          problems[name] = inWords(thrown, messages);
+        }
+      }
+      // A later reading has overtaken this one.
+      if (own === reading) setPicked({ values, problems });
+    };
+    void read();
+    const stop = host.onSelection(() => void read());
+    return () => {
+      reading += 1;
+      stop();
+    };
+  }, [host, areas, messages]);
+  return picked;
+}

@@ -1,0 +1,139 @@
+import { useEffect, useRef, useState } from "react";
+import { addressOf } from "../../workbook-files/addresses";
+import { referenceTo } from "../../workbook-files/references";
+import { placesOf } from "../host/block-cells";
+import type { Block, CellArea, CellPlace, WorkbookHost } from "../host/workbook-host";
+import { useMessages } from "../messages/messages";
+import { inWords } from "./use-picked";
+
+interface WriteBlockProps {
+  readonly host: WorkbookHost;
+  /** The block for a place; a text says why there is none. */
+  readonly blockAt: (place: CellPlace) => Block | string;
+  /** Cells that formulas of the block read. */
+  readonly picked: readonly CellArea[];
+}
+
+interface Question {
+  readonly block: Block;
+  readonly at: CellPlace;
+  readonly filled: readonly string[];
+}
+
+/** How many addresses a question names. */
+const mostNamed = 12;
+
+/** The button that writes a block at the selected cell. Filled cells are not touched before someone says so. */
+export function WriteBlock({ host, blockAt, picked }: WriteBlockProps) {
+  const messages = useMessages();
+  const { write, problems } = messages;
+  const selected = useSelectedCell(host);
+  const [said, say] = useState<{ readonly text: string; readonly isProblem: boolean }>();
+  const [question, ask] = useState<Question>();
+  const [isBusy, setBusy] = useState(false);
+
+  const writeAt = async (block: Block, at: CellPlace, over: boolean) => {
+    const outcome = await host.write(block, at, { over });
+    if ("filled" in outcome) ask({ block, at, filled: outcome.filled });
+    else say({ text: write.written(referenceTo(outcome.written)), isProblem: false });
+  };
+  /** Whatever goes wrong is said, and the form keeps all that was typed. */
+  const attempt = async (work: () => Promise<void>) => {
+    say(undefined);
+    setBusy(true);
+    try {
+      await work();
+    } catch (thrown) {
+      say({ text: inWords(thrown, messages), isProblem: true });
+    } finally {
+      setBusy(false);
+    }
+  };
+  const start = () =>
+    attempt(async () => {
+      const { sheet, row, column } = await host.selection();
+      const at = { sheet, row, column };
+      const block = blockAt(at);
+      if (typeof block === "string") return say({ text: block, isProblem: true });
+      if (liesOver(block, at, picked)) return say({ text: problems.overPicked, isProblem: true });
+      return writeAt(block, at, false);
+    });
+
+  return (
+    <div className="write">
+      <button type="button" className="primary" onClick={start} disabled={isBusy}>
+        {write.button}
+      </button>
+      <p className="notes">{selected === undefined ? "" : write.where(selected)}</p>
+      <p role="status" className={said?.isProblem ? "problem" : "done"}>
+        {said?.text}
+      </p>
+      {question === undefined ? null : (
+        <FilledQuestion
+          filled={question.filled}
+          answer={(isOver) => {
+            ask(undefined);
+            if (isOver) void attempt(() => writeAt(question.block, question.at, true));
+          }}
+        />
+      )}
+    </div>
+  );
+}
+
+/** Asks, in a dialog of the browser's own, whether filled cells may be written over. */
+function FilledQuestion(props: { readonly filled: readonly string[]; readonly answer: (isOver: boolean) => void }) {
+  const { filled, answer } = props;
+  const { write } = useMessages();
+  const dialog = useRef<HTMLDialogElement>(null);
+  useEffect(() => {
+    dialog.current?.showModal();
+  }, []);
+  const named = filled.slice(0, mostNamed).join(", ");
+  const rest = filled.length - mostNamed;
+  return (
+    <dialog ref={dialog} aria-labelledby="filled-title" aria-describedby="filled-cells" onClose={() => answer(false)}>
+      <h2 id="filled-title">{write.filledTitle}</h2>
+      <p id="filled-cells">{write.filled(rest > 0 ? `${named} ${write.more(rest)}` : named)}</p>
+      <div className="line">
+        <button type="button" className="primary" onClick={() => answer(false)}>
+          {write.keep}
+        </button>
+        <button type="button" className="plain" onClick={() => answer(true)}>
+          {write.over}
+        </button>
+      </div>
+    </dialog>
+  );
+}
+
+/** The first cell of the selection, as it is now. */
+function useSelectedCell(host: WorkbookHost): string | undefined {
+  const [selected, setSelected] = useState<string>();
+  useEffect(() => {
+    let isHere = true;
+    const read = () =>
+      host.selection().then(
+        ({ sheet, row, column }) => isHere && setSelected(referenceTo({ sheet, row, column, rows: 1, columns: 1 })),
+        () => isHere && setSelected(undefined),
+      );
+    void read();
+    const stop = host.onSelection(() => void read());
+    return () => {
+      isHere = false;
+      stop();
+    };
+  }, [host]);
+  return selected;
+}
+
+/** Whether a block would lie over cells that it reads, which would end in a circle. */
+export function liesOver(block: Block, at: CellPlace, picked: readonly CellArea[]): boolean {
+  const own = new Set(placesOf(block, at).map(({ row, column }) => addressOf(row, column)));
+  return picked.some(({ sheet, row, column, rows, columns }) => {
+    if (sheet !== at.sheet) return false;
+    return Array.from({ length: rows * columns }, (_, index) =>
+      addressOf(row + Math.floor(index / columns), column + (index % columns)),
+    ).some((address) => own.has(address));
+  });
+}

@@ -1,0 +1,32 @@
+import * as z from "zod";
+
+// The page's policy forbids the scripts that it would otherwise write for itself.
+z.config({ jitless: true });
+
+/**
+ * What the pane keeps in the browser between visits. A browser that forbids storage, or what is no longer
+ * understood, gives the usual instead: nothing depends on it.
+ */
+export interface Kept<Value> {
+  read(): Value;
+  write(value: Value): void;
+}
+
+export function kept<Value>(name: string, schema: z.ZodType<Value>, usual: Value): Kept<Value> {
+  const key = `tea-mass-balance ${name}`;
+  return {
+    read() {
+      try {
+        const text = localStorage.getItem(key);
+        return text === null ? usual : schema.parse(JSON.parse(text));
+      } catch {
+        return usual;
+      }
+    },
+    write(value) {
+      try {
+        localStorage.setItem(key, JSON.stringify(value));
+      } catch {}
+    },
+  };
+}

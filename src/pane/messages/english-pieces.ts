@@ -1,0 +1,225 @@
+import type { Rule } from "../sheet-check/finding";
+
+/** What a rule of the sheet check says: the heading of its findings, what is there, why it matters, what to try. */
+export interface RuleWords {
+  readonly title: string;
+  readonly what: (details: Readonly<Record<string, string>>) => string;
+  readonly why: string;
+  readonly advice: string;
+}
+
+/** The words of the working, the sheet check and the pictures. */
+export interface PieceMessages {
+  readonly working: {
+    readonly none: string;
+    readonly title: (address: string) => string;
+    readonly inSymbols: string;
+    readonly arguments: string;
+    readonly steps: string;
+    readonly source: string;
+    readonly noSource: string;
+    readonly sourceStatus: Readonly<Record<"read" | "restated" | "from memory", string>>;
+    readonly cautions: string;
+    readonly docs: (id: string) => string;
+    readonly leftOut: string;
+    readonly countsAs: (value: string) => string;
+    readonly blank: string;
+    readonly rowPicked: (row: number) => string;
+    readonly values: (count: number) => string;
+    readonly fromCall: (id: string) => string;
+    readonly workedOut: string;
+    readonly notKnown: string;
+    readonly unknown: (texts: string) => string;
+    readonly waits: string;
+    readonly refused: (message: string) => string;
+    readonly tooMany: (count: number) => string;
+    readonly cellShows: (value: string) => string;
+    readonly differs: string;
+    readonly doesMore: string;
+    readonly inYourUnit: string;
+    readonly rowsOfTable: (shown: number, all: number) => string;
+    /** What a step says, in the language of the pane. */
+    readonly says: (english: string) => string;
+  };
+  readonly check: {
+    readonly intro: string;
+    readonly button: string;
+    readonly running: string;
+    readonly none: (cells: number) => string;
+    readonly found: (count: number, sheet: string) => string;
+    readonly goTo: (address: string) => string;
+    readonly why: string;
+    readonly advice: string;
+    readonly showAll: (count: number) => string;
+    readonly noClaim: string;
+    readonly rules: Readonly<Record<Rule, RuleWords>>;
+  };
+  readonly picture: {
+    readonly table: string;
+    readonly lot: (bars: readonly string[]) => string;
+    readonly bar: (name: string, weight: string, dry: string) => string;
+    readonly lotTitle: string;
+    readonly charges: (charges: number, heaviest: string) => string;
+    readonly overLimit: (count: number, limit: string) => string;
+    readonly withinLimit: (limit: string) => string;
+    readonly chargesTitle: string;
+    readonly outturn: (lots: number, lowest: string, highest: string) => string;
+    readonly flagged: (names: string) => string;
+    readonly noneFlagged: string;
+    readonly outturnTitle: string;
+    readonly stage: string;
+    readonly dry: string;
+    readonly water: string;
+    readonly weight: string;
+    readonly charge: string;
+    readonly load: string;
+    readonly limit: string;
+    readonly lotName: string;
+    readonly outturnName: string;
+    readonly flag: string;
+    readonly flags: Readonly<Record<"high" | "low" | "more out than in" | "", string>>;
+    readonly tooHeavy: string;
+  };
+}
+
+export const englishPieces: PieceMessages = {
+  working: {
+    none: "Select a cell that holds a TEA function, and its working appears here. Of an answer that spills, select the first cell.",
+    title: (address) => `How ${address} is worked out`,
+    inSymbols: "In symbols",
+    arguments: "What it was given",
+    steps: "Step by step",
+    source: "Source",
+    noSource: "None: the arithmetic is its own definition.",
+    sourceStatus: {
+      read: "taken from the work itself",
+      restated: "as another work that was read restates it",
+      "from memory": "from memory, not looked up",
+    },
+    cautions: "Take care",
+    docs: (id) => `The page of ${id}`,
+    leftOut: "left out",
+    countsAs: (value) => `left out, counts as ${value}`,
+    blank: "blank",
+    rowPicked: (row) => `row ${row} of the range is shown`,
+    values: (count) => `${count} values`,
+    fromCall: (id) => `what ${id} gives`,
+    workedOut: "worked out by the workbook",
+    notKnown: "the pane cannot know its value",
+    unknown: (texts) =>
+      `The workbook works out ${texts}, and the pane cannot know what that comes to. The steps cannot go on from here; the answer is what the cell shows.`,
+    waits: "The answer waits for a weight or moisture that is still blank.",
+    refused: (message) => `No answer: ${message}`,
+    tooMany: (count) => `${count} more than the function takes.`,
+    cellShows: (value) => `The cell shows ${value}.`,
+    differs: "That is not what the last step gives: the cell may be waiting to be calculated again.",
+    doesMore: "The formula does more with this than show it.",
+    inYourUnit: "Weights are in the unit of your cells.",
+    rowsOfTable: (shown, all) => `The first ${shown} of ${all} rows.`,
+    says: (english) => english,
+  },
+  check: {
+    intro:
+      "Reads the sheet that is shown and lists what deserves another look. It changes nothing. A finding is a question, not a verdict.",
+    button: "Check this sheet",
+    running: "Reading the sheet…",
+    none: (cells) => `Nothing stood out in ${cells} cells. That does not say that every number is right.`,
+    found: (count, sheet) => `${count} ${count === 1 ? "finding" : "findings"} on ${sheet}`,
+    goTo: (address) => `Go to ${address}`,
+    why: "Why:",
+    advice: "Try:",
+    showAll: (count) => `Show all ${count}`,
+    noClaim: "The check looks at figures. It cannot tell whether a lot is safe or fit for sale.",
+    rules: {
+      "moisture typed as a number of percent": {
+        title: "Moisture above 100 %",
+        what: ({ value }) => `${value} counts as ${value} times the weight of the leaf.`,
+        why: "A moisture is a share of the weight: 76 % is 0.76 to the functions, and 76 is refused.",
+        advice: "Type the number with its percent sign.",
+      },
+      "wet and dry basis mixed": {
+        title: "Wet and dry basis mixed",
+        what: ({ value, heading }) =>
+          heading === undefined
+            ? `${value} cannot be on wet basis, where leaf that is all water would be 100 %.`
+            : `“${heading}” is on the other basis than the function that reads it takes.`,
+        why: "50 % on dry basis is 33.3 % on wet basis. Mixed up, every weight that follows is wrong.",
+        advice: "Turn dry basis into wet basis with TEA.WETBASIS before it goes into another function.",
+      },
+      "finished above fresh": {
+        title: "More tea than leaf",
+        what: ({ finished, fresh }) => `${finished} finished from ${fresh} fresh.`,
+        why: "Leaf only gets lighter on its way to tea.",
+        advice: "See whether the two were swapped, or one is in grams and the other in kilograms.",
+      },
+      "more dry matter out than in": {
+        title: "More dry matter out than in",
+        what: ({ out, come }) => `${out} of dry matter from ${come}, more than one point of moisture error explains.`,
+        why: "Firing makes no dry matter, so one of the two weights or moistures is off.",
+        advice: "Look at the fresh moisture first; then weigh again, and see whether two lots were mixed.",
+      },
+      "outturn far from the others": {
+        title: "Outturn far from your other lots",
+        what: ({ outturn, z }) => `An outturn of ${outturn}, ${z} usual distances from the middle lot of this sheet.`,
+        why: "Nearly always a slip of the pen, a dish on the scale, or a mix of units. Wet leaf gives a low outturn that is true.",
+        advice: "Compare both weights with the notes of the day. Leave a true figure as it is.",
+      },
+      "not a step of the scale": {
+        title: "A weight that the scale cannot show",
+        what: ({ value, step }) => `${value} is no whole number of steps of ${step}.`,
+        why: "The other weights here stand on steps of that size; a digit may have slipped.",
+        advice: "Read the scale's note again, or leave it when another scale was used.",
+      },
+      "text that looks like a number": {
+        title: "Text that looks like a number",
+        what: ({ value }) => `“${value}” is text.`,
+        why: "A sum passes it over without a word, and the functions refuse it.",
+        advice: "Type it again as a number, without a unit or a space behind it.",
+      },
+      "a TEA function with an error": {
+        title: "A TEA function with an error",
+        what: ({ code, message }) => (message === undefined ? `${code}` : `${code}: ${message}`),
+        why: "Every cell that builds on it shows the error too.",
+        advice: "Look at the argument that the message names.",
+      },
+      "waits for a weight": {
+        title: "Waits for a weight",
+        what: ({ cell }) => (cell === undefined ? "Fresh weight without a finished weight." : `${cell} waits for it.`),
+        why: "A lot in progress, or a weight that was never written down.",
+        advice: "Fill it in when it is known. Until then the answer stays empty and no sum breaks.",
+      },
+      "a number among formulas": {
+        title: "A number in a column of formulas",
+        what: ({ value, formula }) => `${value} stands where the cells around it hold ${formula}.`,
+        why: "A number that was typed over a formula does not follow when its inputs change.",
+        advice: "Fill the formula down again, unless the number was meant.",
+      },
+    },
+  },
+  picture: {
+    table: "The same numbers as a table",
+    lotTitle: "Dry matter and water",
+    lot: (bars) => `Bars of dry matter and water. ${bars.join("; ")}.`,
+    bar: (name, weight, dry) => `${name}: ${weight}, ${dry} of it dry matter`,
+    chargesTitle: "Charges",
+    charges: (charges, heaviest) => `${charges} ${charges === 1 ? "charge" : "charges"}; the heaviest is ${heaviest}.`,
+    overLimit: (count, limit) => `${count} above the limit of ${limit}.`,
+    withinLimit: (limit) => `None passes the limit of ${limit}.`,
+    outturnTitle: "Outturn by lot",
+    outturn: (lots, lowest, highest) => `Outturn of ${lots} lots, from ${lowest} to ${highest}.`,
+    flagged: (names) => `Flagged: ${names}.`,
+    noneFlagged: "None is flagged.",
+    stage: "Stage",
+    dry: "Dry matter",
+    water: "Water",
+    weight: "Weight",
+    charge: "Charge",
+    load: "Load",
+    limit: "Limit",
+    lotName: "Lot",
+    outturnName: "Outturn",
+    flag: "Flag",
+    flags: { high: "high", low: "low", "more out than in": "more out than in", "": "" },
+    tooHeavy: "above the limit",
+  },
+};

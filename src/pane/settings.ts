@@ -1,0 +1,20 @@
+import * as z from "zod";
+import { weightUnits } from "./jobs/shown-number";
+import { kept } from "./kept";
+import { languages } from "./messages/messages";
+
+export const tabs = ["jobs", "working", "check", "functions", "cautions"] as const;
+export type Tab = (typeof tabs)[number];
+
+const settings = z.object({
+  /** Absent: that of the host. */
+  language: z.enum(languages).optional(),
+  tab: z.enum(tabs),
+  /** The job that is open; absent, the list of them is. */
+  job: z.string().optional(),
+  unit: z.enum(weightUnits),
+});
+
+export type Settings = z.infer<typeof settings>;
+
+export const keptSettings = kept<Settings>("pane settings", settings, { tab: "jobs", unit: "g" });

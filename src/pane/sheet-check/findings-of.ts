@@ -1,0 +1,35 @@
+import type { Entry } from "../../core/entry";
+import type { ReadArea } from "../host/workbook-host";
+import { type Finding, type Rule, rules } from "./finding";
+import { type KnownSheet, knownSheet } from "./known-sheet";
+import { dryMatterGrows } from "./rules/dry-matter-grows";
+import { finishedAboveFresh } from "./rules/finished-above-fresh";
+import { mixedBasis } from "./rules/mixed-basis";
+import { moistureAsNumber } from "./rules/moisture-as-number";
+import { offTheScale } from "./rules/off-the-scale";
+import { outturnFar } from "./rules/outturn-far";
+import { overwrittenFormula } from "./rules/overwritten-formula";
+import { teaError } from "./rules/tea-error";
+import { textNumber } from "./rules/text-number";
+import { waitsForWeight } from "./rules/waits-for-weight";
+
+const look: Readonly<Record<Rule, (sheet: KnownSheet) => Finding[]>> = {
+  "a TEA function with an error": teaError,
+  "text that looks like a number": textNumber,
+  "moisture typed as a number of percent": moistureAsNumber,
+  "wet and dry basis mixed": mixedBasis,
+  "finished above fresh": finishedAboveFresh,
+  "more dry matter out than in": dryMatterGrows,
+  "outturn far from the others": outturnFar,
+  "not a step of the scale": offTheScale,
+  "a number among formulas": overwrittenFormula,
+  "waits for a weight": waitsForWeight,
+};
+
+/** Everything on a sheet that deserves another look, by rules and then by rows. Changes nothing. */
+export function findingsOf(area: ReadArea, catalogue: readonly Entry[]): Finding[] {
+  const sheet = knownSheet(area, catalogue);
+  return rules.flatMap((rule) =>
+    look[rule](sheet).sort((one, other) => one.row - other.row || one.column - other.column),
+  );
+}

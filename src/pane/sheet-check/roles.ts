@@ -1,0 +1,79 @@
+import type { Parameter } from "../../core/define";
+
+/** What a cell holds, as far as the rules ask. */
+export type Role =
+  | "fresh weight"
+  | "finished weight"
+  | "weight"
+  | "fresh moisture"
+  | "finished moisture"
+  | "moisture"
+  | "dry-basis moisture"
+  | "outturn"
+  | "readability"
+  | "stage"
+  | "lot";
+
+export const isMoisture = (role: Role | undefined): boolean =>
+  role === "fresh moisture" || role === "finished moisture" || role === "moisture";
+
+export const isWeight = (role: Role | undefined): boolean =>
+  role === "fresh weight" || role === "finished weight" || role === "weight";
+
+const words = {
+  fresh: /\b(fresh|green leaf|plucked|raw leaf)\b|鲜叶|鲜重|青叶|茶青/i,
+  finished: /\b(finished|made tea|dry tea|packed|final)\b|成品|成茶|干茶|毛茶/i,
+  moisture: /\b(moistures?|water content|humidity)\b|含水|水分|湿度/i,
+  dryBasis: /\b(dry[ -]basis|d\.?b\.?)\b|干基/i,
+  weight: /\b(weights?|weighed|wt|grams?|g|kg|kilograms?|jin|liang)\b|重|克|公斤|斤/i,
+  outturn: /\b(outturn|out-turn|yield)\b|出茶率|成茶率|制成率|得率/i,
+  readability: /\b(readability|scale step|smallest step|step of the scale|division)\b|分度|最小刻度/i,
+  stage: /^\s*(stages?|steps?|firings?)\s*$|^\s*(阶段|工序|步骤)\s*$/i,
+  lot: /^\s*(lots?|batch|batches|lot (no|number|name)\.?)\s*$|^\s*(批次|批号|批)\s*$/i,
+  /** Columns about lots that hold something else than a weight or a moisture. */
+  other:
+    /\b(date|day|time|price|cost|error|ratio|loss|lost|note|remark|target|who|by|on|share|area|per|forecast|flag|check)\b|日期|时间|价|成本|误差|损|备注|目标|比例|面积|标记/i,
+};
+
+/** What the word over a column, or at the left of a cell, says; undefined where it says nothing that a rule asks. */
+export function roleOfHeading(heading: string): Role | undefined {
+  if (heading.length > 60) return undefined;
+  const is = (word: keyof typeof words) => words[word].test(heading);
+  if (is("stage")) return "stage";
+  if (is("lot")) return "lot";
+  if (is("readability")) return "readability";
+  if (is("other")) return undefined;
+  if (is("dryBasis")) return "dry-basis moisture";
+  if (is("moisture")) return is("fresh") ? "fresh moisture" : is("finished") ? "finished moisture" : "moisture";
+  if (is("outturn")) return "outturn";
+  if (is("fresh")) return "fresh weight";
+  if (is("finished")) return "finished weight";
+  return is("weight") ? "weight" : undefined;
+}
+
+const rolesOfParameters: Readonly<Record<string, Role>> = {
+  freshWeight: "fresh weight",
+  finishedWeight: "finished weight",
+  freshWeights: "fresh weight",
+  finishedWeights: "finished weight",
+  freshMoisture: "fresh moisture",
+  finishedMoisture: "finished moisture",
+  readability: "readability",
+};
+
+/** What a function takes in this place. */
+export function roleOfParameter({ name, quantity }: Parameter): Role | undefined {
+  const role = rolesOfParameters[name];
+  if (role !== undefined) return role;
+  switch (quantity.name) {
+    case "moisture":
+      return "moisture";
+    case "dry-basis moisture":
+      return "dry-basis moisture";
+    case "weight":
+    case "loose weight":
+      return "weight";
+    default:
+      return undefined;
+  }
+}

@@ -1,0 +1,13 @@
+import type { Finding } from "../finding";
+import type { KnownSheet } from "../known-sheet";
+import { isMoisture } from "../roles";
+
+/** A moisture of 76 where 76 % was meant. One between 1 and 10 in a cell that shows percent is on dry basis instead. */
+export const moistureAsNumber = ({ area, cells }: KnownSheet): Finding[] =>
+  cells.flatMap(({ role, fedAs, value, typed, row, column }) => {
+    if (!typed || typeof value !== "number" || value < 1) return [];
+    if (!isMoisture(role) && !isMoisture(fedAs)) return [];
+    const format = area.formats[row - area.row]?.[column - area.column] ?? "";
+    if (value < 10 && format.includes("%")) return [];
+    return [{ rule: "moisture typed as a number of percent", row, column, details: { value: String(value) } }];
+  });

@@ -1,0 +1,78 @@
+import { useState } from "react";
+import { catalogue } from "../../core/catalogue";
+import { HostProblem, type WorkbookHost } from "../host/workbook-host";
+import { useMessages } from "../messages/messages";
+import { errorMessage } from "./error-message";
+import type { Finding } from "./finding";
+import { FindingList } from "./finding-list";
+import { findingsOf } from "./findings-of";
+
+/** Messages are asked for one by one: beyond these, a click on the cell shows the working. */
+const mostMessages = 50;
+
+interface Found {
+  readonly sheet: string;
+  readonly cells: number;
+  readonly findings: readonly Finding[];
+}
+
+/** Reads the sheet that is shown, and lists what deserves another look. Changes nothing. */
+export function SheetCheck({ host }: { readonly host: WorkbookHost }) {
+  const { check, problems } = useMessages();
+  const [found, setFound] = useState<Found | undefined>();
+  const [isReading, setReading] = useState(false);
+  const [problem, setProblem] = useState<string | undefined>();
+
+  const guarded = async (job: () => Promise<void>) => {
+    setProblem(undefined);
+    try {
+      await job();
+    } catch (trouble) {
+      setProblem(trouble instanceof HostProblem ? problems.host(trouble) : problems.unknown);
+    }
+  };
+  const look = async () => {
+    setReading(true);
+    await guarded(async () => setFound(await checkedSheet(host)));
+    setReading(false);
+  };
+
+  return (
+    <div className="sheet-check">
+      <p>{check.intro}</p>
+      <button type="button" className="primary" onClick={() => void look()} disabled={isReading}>
+        {check.button}
+      </button>
+      <div role="status">
+        {isReading ? <p>{check.running}</p> : null}
+        {problem === undefined ? null : <p className="problem">{problem}</p>}
+        {found === undefined || isReading ? null : (
+          <p>
+            {found.findings.length === 0 ? check.none(found.cells) : check.found(found.findings.length, found.sheet)}
+          </p>
+        )}
+      </div>
+      {found === undefined ? null : (
+        <FindingList
+          findings={found.findings}
+          goTo={({ row, column }) => void guarded(() => host.goTo({ sheet: found.sheet, row, column }))}
+        />
+      )}
+      {found === undefined ? null : <p className="bounds">{check.noClaim}</p>}
+    </div>
+  );
+}
+
+/** Reads the sheet, and asks for the messages of the errors on it. */
+export async function checkedSheet(host: WorkbookHost): Promise<Found> {
+  const area = await host.usedCells();
+  const findings: Finding[] = [];
+  for (const finding of findingsOf(area, catalogue)) {
+    const isError = finding.rule === "a TEA function with an error" && findings.length < mostMessages;
+    const { row, column } = finding;
+    const message = isError ? await errorMessage(host, { sheet: area.sheet, row, column }, catalogue) : undefined;
+    findings.push(message === undefined ? finding : { ...finding, details: { ...finding.details, message } });
+  }
+  const cells = area.values.reduce((sum, row) => sum + row.filter((value) => value !== "").length, 0);
+  return { sheet: area.sheet, cells, findings };
+}

@@ -1,0 +1,152 @@
+import { headers } from "../../core/define";
+import { signature } from "../../core/describe";
+import { useMessages } from "../messages/messages";
+import { shownValue } from "./shown-value";
+import { StepList } from "./step-list";
+import type { CallWorking, CellWorking, ShownArgument } from "./working-of";
+
+/** Everything that is known of a cell's working. Whatever comes from the sheet is shown as text. */
+export function ShownCellWorking({ found }: { readonly found: CellWorking }) {
+  const { working } = useMessages();
+  const { calls, cell, isCall, message, unit } = found;
+  const shown = shownValue(cell, resultQuantity(calls.at(-1)), unit);
+  return (
+    <>
+      <pre>
+        <code>{found.formula}</code>
+      </pre>
+      {calls.map((call, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: the calls of a formula have no name, and may be alike
+        <ShownCall key={index} call={call} unit={unit} />
+      ))}
+      <p>
+        <strong>{cell === "" ? working.cellShows(`“”`) : working.cellShows(shown)}</strong>{" "}
+        {isCall ? (differs(found) ? working.differs : "") : working.doesMore}
+        {message === undefined ? null : ` ${message}`}
+      </p>
+      {unit === "" ? <p className="bounds">{working.inYourUnit}</p> : null}
+    </>
+  );
+}
+
+function resultQuantity(call: CallWorking | undefined) {
+  const result = call?.entry.spec.result;
+  return result !== undefined && "quantity" in result ? result.quantity : undefined;
+}
+
+/** A cell may hold what it was before its inputs changed. */
+function differs({ calls, cell }: CellWorking): boolean {
+  const outcome = calls.at(-1)?.outcome;
+  if (outcome?.is !== "steps" || typeof cell !== "number") return false;
+  const gives = outcome.steps.at(-1)?.gives;
+  return typeof gives === "number" && Math.abs(gives - cell) > 1e-9 * Math.max(Math.abs(gives), Math.abs(cell));
+}
+
+function ShownCall({ call, unit }: { readonly call: CallWorking; readonly unit: string }) {
+  const { working, cautions, deferral } = useMessages();
+  const { spec, page } = call.entry;
+  return (
+    <section className="call" aria-label={signature(spec)}>
+      <h2>{spec.id}</h2>
+      <p>{page.summary}</p>
+      <h3>{working.inSymbols}</h3>
+      <pre>
+        <code>{page.formula}</code>
+      </pre>
+      <h3>{working.arguments}</h3>
+      <dl className="given">
+        {call.given
+          .filter(({ parameter }) => parameter !== headers)
+          .map((argument) => (
+            <div key={argument.parameter.name}>
+              <dt>{argument.parameter.name}</dt>
+              <dd>
+                <Argument argument={argument} />
+              </dd>
+            </div>
+          ))}
+      </dl>
+      {call.tooMany === 0 ? null : <p className="problem">{working.tooMany(call.tooMany)}</p>}
+      <h3>{working.steps}</h3>
+      <Outcome call={call} unit={unit} />
+      <h3>{working.source}</h3>
+      {page.sources.length === 0 ? (
+        <p>{working.noSource}</p>
+      ) : (
+        <ul>
+          {page.sources.map(({ work, place }) => (
+            <li key={work.title + place}>
+              {work.authors}: {work.title}, {work.published}; {place} ({working.sourceStatus[work.status]})
+            </li>
+          ))}
+        </ul>
+      )}
+      {page.cautions.length === 0 ? null : (
+        <>
+          <h3>{working.cautions}</h3>
+          {page.cautions.map((caution) => (
+            <p key={caution.id}>
+              <strong>{(cautions[caution.id] ?? caution).title}</strong> {(cautions[caution.id] ?? caution).text}
+            </p>
+          ))}
+          <p>{deferral}</p>
+        </>
+      )}
+      <p>
+        <a href={`docs/functions/${spec.id.toLowerCase()}.html`} target="_blank" rel="noreferrer">
+          {working.docs(spec.id)}
+        </a>
+      </p>
+    </section>
+  );
+}
+
+function Outcome({ call, unit }: { readonly call: CallWorking; readonly unit: string }) {
+  const { working } = useMessages();
+  const { outcome } = call;
+  switch (outcome.is) {
+    case "steps":
+      return <StepList steps={outcome.steps} spec={call.entry.spec} unit={unit} />;
+    case "waits":
+      return <p>{working.waits}</p>;
+    case "error":
+      return <p className="problem">{working.refused(outcome.message === "" ? outcome.code : outcome.message)}</p>;
+    case "unknown":
+      return <p>{working.unknown(outcome.texts.join(", "))}</p>;
+  }
+}
+
+/** `B4 = 320 g`, a list by its first values, or what is said of an argument without a value. */
+function Argument({ argument }: { readonly argument: ShownArgument }) {
+  const { working } = useMessages();
+  const { parameter, text, is, rows, rowPicked, unit } = argument;
+  const { fallback, quantity } = parameter;
+  if (is === "left out") {
+    return <>{fallback === undefined ? working.leftOut : working.countsAs(shownValue(fallback, quantity))}</>;
+  }
+  const written = <code>{text}</code>;
+  if (rows === undefined) {
+    return (
+      <>
+        {written}: {working.workedOut}; {working.notKnown}
+      </>
+    );
+  }
+  const values = rows.flat();
+  const show = (value: unknown) => (value === null || value === "" ? working.blank : shownValue(value, quantity, unit));
+  const takesList = parameter.takes === "list";
+  const shown = takesList
+    ? values.slice(0, 6).map(show).join(", ") + (values.length > 6 ? ", …" : "")
+    : show(values[0]);
+  const note = [
+    rowPicked === undefined ? "" : working.rowPicked(rowPicked),
+    takesList && values.length > 1 ? working.values(values.length) : "",
+    is === "arithmetic" ? working.workedOut : "",
+  ].filter((each) => each !== "");
+  return (
+    <>
+      {written} = {shown}
+      {note.length === 0 ? "" : ` (${note.join("; ")})`}
+    </>
+  );
+}

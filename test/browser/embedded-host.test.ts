@@ -1,0 +1,230 @@
+import type { Server } from "node:http";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
+import { serve } from "../../src/build/serve";
+import { buildPageOnce, pageFolder } from "../../src/build/workbook-page-build";
+import type { Block, CellPlace, WorkbookHost } from "../../src/pane/host/workbook-host";
+import type { Grid } from "../../src/workbook-page/grid";
+import { findBrowser, openBrowser } from "./open-browser";
+import { openWorkbook, select, shown, typeOver, untilReady, values } from "./workbook-driver";
+
+declare const workbookGrid: Grid;
+declare const workbookHost: WorkbookHost;
+
+const found = await findBrowser();
+const patience = { timeout: 20_000 };
+
+/** Below the sample's own cells: a heading, two inputs, a formula on them, one that spills, and an error. */
+const at: CellPlace = { sheet: "Lot", row: 59, column: 1 };
+const block: Block = {
+  rows: 5,
+  columns: 2,
+  cells: [
+    { row: 0, column: 0, content: "What should the scale read", look: "heading" },
+    { row: 1, column: 0, content: "1/2", look: "label" },
+    { row: 1, column: 1, content: 320, format: "0.0", look: "input" },
+    { row: 2, column: 1, content: 0.75, format: "0.0%", look: "input" },
+    { row: 3, column: 1, content: "=TEA.TARGETWEIGHT(C61,C62,60%)", format: "0.00", look: "answer" },
+    { row: 4, column: 0, content: "=TEA.CHARGESPLIT(C61,85,,0.1)", format: "0.0", spill: { rows: 4, columns: 1 } },
+    { row: 4, column: 1, content: "=TEA.TARGETWEIGHT(C61,75,60%)" },
+  ],
+};
+
+describe.skipIf(!found)("the grid as the pane sees it", () => {
+  let browser: Browser;
+  let server: Server;
+  let address: string;
+  let page: Page;
+  let complaints: string[];
+  let fetched: string[];
+
+  beforeAll(async () => {
+    await buildPageOnce();
+    ({ server, address } = await serve(pageFolder, 0));
+    if (found) browser = await openBrowser(found);
+  });
+
+  afterAll(async () => {
+    await browser?.close();
+    server?.close();
+  });
+
+  beforeEach(async () => {
+    const visitor = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+    [complaints, fetched] = [[], []];
+    page = await visitor.newPage();
+    page.on("pageerror", (error) => complaints.push(error.message));
+    page.on("request", (request) => fetched.push(request.url()));
+    await openWorkbook(page, address);
+    return async () => {
+      await visitor.close();
+      expect(complaints, "errors in the page").toEqual([]);
+    };
+  });
+
+  const openPane = async () => {
+    await page.click("#pane-button");
+    await page.waitForSelector("#pane button");
+  };
+  const write = (over = false) =>
+    page.evaluate(([block, at, over]) => workbookHost.write(block, at, { over }), [block, at, over] as const);
+  const read = (reference: string) =>
+    page.evaluate(([reference, at]) => workbookHost.read(reference, at), [reference, at] as const);
+  const cells = () => values(page, "Lot");
+
+  test("the pane's script is fetched when it is opened, and the pane is there again after a reload", async () => {
+    const before = fetched.length;
+    expect(await page.isVisible("#pane")).toBe(false);
+    await openPane();
+    expect(fetched.slice(before).some((url) => url.endsWith(".js"))).toBe(true);
+    expect(await page.getAttribute("#pane-button", "aria-expanded")).toBe("true");
+    await page.reload();
+    await untilReady(page);
+    await page.waitForSelector("#pane button");
+    await page.click("#pane-button");
+    expect(await page.isVisible("#pane")).toBe(false);
+  });
+
+  test("on a narrow screen the pane stands below the grid, and nothing is wider than the screen", async () => {
+    await page.setViewportSize({ width: 350, height: 700 });
+    await openPane();
+    const [grid, pane] = [await page.locator("#grid").boundingBox(), await page.locator("#pane").boundingBox()];
+    expect(pane?.y).toBeGreaterThanOrEqual((grid?.y ?? 0) + (grid?.height ?? 0));
+    expect(grid?.height).toBeGreaterThanOrEqual(240);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(350);
+  });
+
+  test("a block that is written calculates, and its inputs are live", async () => {
+    await openPane();
+    expect(await write()).toEqual({ written: { ...at, rows: 5, columns: 2 } });
+    await expect.poll(async () => (await cells()).get("C63"), patience).toBe(200);
+    expect([await shown(page, "Lot", "C63"), await shown(page, "Lot", "B61")]).toEqual(["200.00", "1/2"]);
+    const split = ["B64", "B65", "B66", "B67"];
+    const grams = await cells();
+    expect(split.reduce((sum, cell) => sum + Number(grams.get(cell)), 0)).toBeCloseTo(320, 9);
+    await typeOver(page, "Lot", "C61", "640");
+    await expect.poll(async () => (await cells()).get("C63"), patience).toBe(400);
+  });
+
+  test("it can be undone in one step, formats and colours as well", async () => {
+    await openPane();
+    const before = await page.evaluate(() => JSON.stringify(workbookGrid.workbook()));
+    await write();
+    await expect.poll(async () => (await cells()).get("C63"), patience).toBe(200);
+    await select(page, "Lot", "A60");
+    await page.keyboard.press("Control+z");
+    await expect.poll(async () => (await cells()).get("C63"), patience).toBeUndefined();
+    const after = JSON.parse(await page.evaluate(() => JSON.stringify(workbookGrid.workbook())));
+    expect(after.sheets[0].cells).toEqual(JSON.parse(before).sheets[0].cells);
+  });
+
+  test("filled cells are named and left alone, also those that only the spill would reach", async () => {
+    await openPane();
+    await typeOver(page, "Lot", "B66", "mine");
+    await typeOver(page, "Lot", "C61", "7");
+    expect(await write()).toEqual({ filled: ["C61", "B66"] });
+    expect([(await cells()).get("C61"), (await cells()).get("C63")]).toEqual([7, undefined]);
+    await write(true);
+    await expect.poll(async () => (await cells()).get("C63"), patience).toBe(200);
+    expect((await cells()).get("B66")).toBeTypeOf("number");
+    // A spilled cell is filled, too.
+    expect(
+      await page.evaluate(([block, at]) => workbookHost.write(block, at), [block, { ...at, row: 66 }] as const),
+    ).toEqual({ filled: ["B67"] });
+  });
+
+  test("references, other sheets, names, spills and whole columns are read", async () => {
+    await openPane();
+    await write();
+    await expect.poll(async () => (await cells()).get("C63"), patience).toBe(200);
+    await page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.insertDefinedName("Load", "Lot!$C$61"));
+    expect(await read("C61:C63")).toEqual({
+      ...{ sheet: "Lot", row: 60, column: 2, rows: 3, columns: 1 },
+      values: [[320], [0.75], [200]],
+      formulas: [[""], [""], ["=TEA.TARGETWEIGHT(C61,C62,60%)"]],
+      formats: [["0.0"], ["0.0%"], ["0.00"]],
+    });
+    expect(await read("Load")).toMatchObject({ row: 60, column: 2, values: [[320]] });
+    expect(await read("B64#")).toMatchObject({ rows: 4, columns: 1 });
+    expect(await read("'Past lots'!A:A")).toMatchObject({ sheet: "Past lots", row: 0, column: 0, columns: 1 });
+    expect((await read("'Past lots'!A:A")).rows).toBeLessThan(60);
+    await expect(read("Nowhere!A1")).rejects.toThrow("There is no Nowhere!A1 in this workbook.");
+    const used = await page.evaluate(() => workbookHost.usedCells());
+    expect([used.sheet, used.rows]).toEqual(["Lot", 67]);
+  });
+
+  test("the selection is told of and read, and an error comes with its message", async () => {
+    await openPane();
+    await write();
+    await page.evaluate(() => {
+      Object.assign(globalThis, { told: 0 });
+      workbookHost.onSelection(() => {
+        (globalThis as unknown as { told: number }).told += 1;
+      });
+    });
+    await select(page, "Lot", "C64");
+    const selected = await page.evaluate(() => workbookHost.selection());
+    expect(selected).toMatchObject({ row: 63, column: 2, rows: 1, values: [["#VALUE!"]] });
+    expect(await page.evaluate((place) => workbookHost.errorMessage(place), selected)).toContain("got 75");
+    expect(await page.evaluate(() => (globalThis as unknown as { told: number }).told)).toBeGreaterThan(0);
+    await page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.getActiveSheet().getRange("B:B").activate());
+    expect(await page.evaluate(() => workbookHost.selection())).toMatchObject({
+      row: 0,
+      column: 1,
+      rows: 67,
+      columns: 1,
+    });
+  });
+
+  test("the sheet grows to hold a block beyond its last row", async () => {
+    await openPane();
+    const far = { ...at, row: 400 };
+    expect(await page.evaluate(([block, far]) => workbookHost.write(block, far), [block, far] as const)).toHaveProperty(
+      "written",
+    );
+    await page.evaluate((place) => workbookHost.goTo(place), far);
+    expect(await page.evaluate(() => workbookHost.selection())).toMatchObject({ row: 400, column: 1 });
+  });
+
+  test("what is half typed in a cell is kept when a block is written", async () => {
+    await openPane();
+    await select(page, "Lot", "E60");
+    await page.keyboard.type("half", { delay: 20 });
+    await write();
+    await expect.poll(async () => (await cells()).get("C63"), patience).toBe(200);
+    expect((await cells()).get("E60")).toBe("half");
+  });
+
+  test("F6 goes from the grid to the pane and back, and the keyboard reaches the pane from the header", async () => {
+    await page.focus("#pane-button");
+    await page.keyboard.press("Enter");
+    await page.waitForSelector("#pane button");
+    const inPane = () => page.evaluate(() => document.getElementById("pane")?.contains(document.activeElement));
+    await expect.poll(inPane, patience).toBe(true);
+    await select(page, "Lot", "E60");
+    expect(await inPane()).toBe(false);
+    await page.keyboard.press("F6");
+    expect(await inPane()).toBe(true);
+    await page.keyboard.press("F6");
+    await page.keyboard.type("back", { delay: 20 });
+    await page.keyboard.press("Enter");
+    await expect.poll(async () => (await cells()).get("E60"), patience).toBe("back");
+  });
+
+  test("what is typed in the pane stays in the pane", async () => {
+    await openPane();
+    await typeOver(page, "Lot", "E60", "mine");
+    const before = await cells();
+    await page.click("#tab-functions");
+    const field = page.locator("#pane input").first();
+    await field.click();
+    await page.keyboard.type("320", { delay: 20 });
+    await page.keyboard.press("Backspace");
+    expect(await field.inputValue()).toBe("32");
+    await page.keyboard.press("ArrowLeft");
+    await page.keyboard.press("Delete");
+    await page.keyboard.press("Control+z");
+    await page.waitForTimeout(500);
+    expect(await cells()).toEqual(before);
+  });
+});

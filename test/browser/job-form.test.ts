@@ -1,0 +1,171 @@
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join, resolve as resolvePath } from "node:path";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
+import { resolve, rulesWithStyleFiles } from "../../src/build/webpack-rules";
+import { runWebpack } from "../../src/build/workbook-page-build";
+import type { HostProblem } from "../../src/pane/host/workbook-host";
+import { chinese } from "../../src/pane/messages/chinese";
+import { english } from "../../src/pane/messages/english";
+import type { FakeWorkbookHost } from "../pane/fake-workbook-host";
+import { findBrowser, openBrowser } from "./open-browser";
+
+/** On the page. */
+declare const host: FakeWorkbookHost;
+declare const fail: (reason: HostProblem["reason"], message: string) => void;
+
+const found = await findBrowser();
+const folder = mkdtempSync(join(tmpdir(), "tea-job-form-"));
+const html =
+  '<!doctype html><html lang="en"><meta charset="utf-8"><title>Pane</title><link rel="stylesheet" href="pane.css"><main id="pane"></main><script src="pane.js"></script></html>';
+
+describe.skipIf(found === undefined)("the form of a job, beside a workbook in memory", () => {
+  let browser: Browser;
+  let page: Page;
+
+  beforeAll(async () => {
+    await runWebpack({
+      mode: "production",
+      context: resolvePath(__dirname, "../.."),
+      entry: { pane: resolvePath(__dirname, "pane-with-fake-host.ts") },
+      output: { path: folder, filename: "[name].js", cssFilename: "[name].css" },
+      module: { rules: rulesWithStyleFiles },
+      experiments: { css: true },
+      resolve,
+      devtool: false,
+      performance: false,
+      optimization: { minimize: false },
+    });
+    if (found) browser = await openBrowser(found);
+  });
+  afterAll(async () => {
+    await browser?.close();
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  beforeEach(async () => {
+    await page?.context().close();
+    const context = await browser.newContext({ viewport: { width: 350, height: 800 } });
+    await context.route("**/*", (route) => {
+      const { pathname } = new URL(route.request().url());
+      if (pathname === "/") return route.fulfill({ body: html, contentType: "text/html" });
+      const contentType = pathname.endsWith(".css") ? "text/css" : "text/javascript";
+      return route.fulfill({ body: readFileSync(join(folder, pathname)), contentType });
+    });
+    page = await context.newPage();
+    page.setDefaultTimeout(10_000);
+    await page.goto("https://pane.example/");
+    await page.waitForSelector(".jobs");
+  });
+
+  const select = (address: string) => page.evaluate((address) => host.select("Book", address), address);
+  const said = (text: string) => page.waitForSelector(`.write [role="status"]:has-text(${JSON.stringify(text)})`);
+  const formulas = () =>
+    page.evaluate(() =>
+      (host.written.at(-1)?.block.cells ?? [])
+        .map(({ content }) => String(content))
+        .filter((content) => content.startsWith("=TEA.")),
+    );
+
+  test("takes the selected cell in place of a number, and gives back what was typed", async () => {
+    await page.click("#open-moisture");
+    await page.fill("#moisture-startWeight", "655,5");
+    expect(await page.textContent("#moisture-startWeight-help")).toContain(english.form.understood("655.5 g"));
+    await select("B4");
+    await page.click(`[aria-label="${english.form.pickName(english.inputs.startWeight?.label ?? "")}"]`);
+    await page.waitForSelector("output#moisture-startWeight");
+    expect(await page.textContent("#moisture-startWeight")).toBe("from Book!B4: 1010.0 g");
+    // The answer follows the cell.
+    const before = await page.textContent(".preview .single");
+    await page.evaluate(() => {
+      host.put("Book", "B4", 1200);
+      host.select("Book", "D2");
+    });
+    await page.waitForFunction((before) => document.querySelector(".preview .single")?.textContent !== before, before);
+    await page.click(".write .primary");
+    await page.waitForSelector(".write .done:not(:empty)");
+    expect(await formulas()).toEqual(["=TEA.MOISTURENOW(B4,E6,E7,E8)"]);
+    await page.click(`[aria-label="${english.form.typeInsteadName(english.inputs.startWeight?.label ?? "")}"]`);
+    expect(await page.inputValue("#moisture-startWeight")).toBe("655,5");
+  });
+
+  test("takes all columns of a selection at once, and leaves no example beside them", async () => {
+    await page.click("#open-balance");
+    await select("A8:C9");
+    await page.click(`text=${english.form.pickAll}`);
+    await page.waitForSelector("output.reference");
+    expect(await page.locator("output.reference").allTextContents()).toEqual([
+      "from Book!A8:A9: 2 cells",
+      "from Book!B8:B9: 2 cells",
+      "from Book!C8:C9: 2 cells",
+    ]);
+    expect(await page.locator("table.typed tbody tr").count()).toBe(0);
+  });
+
+  test("says what to select when the selection does not fit", async () => {
+    await page.click("#open-moisture");
+    await select("A8:B9");
+    await page.click(".field .pick >> nth=0");
+    await page.waitForSelector(`text=${english.problems.pickOne}`);
+    expect(await page.getAttribute("#moisture-startWeight", "aria-invalid")).toBe("true");
+  });
+
+  test("does not write over the cells that it reads", async () => {
+    await page.click("#open-moisture");
+    await select("B4");
+    await page.click(".field .pick >> nth=0");
+    await page.waitForSelector("output#moisture-startWeight");
+    await page.click(".write .primary");
+    await said(english.problems.overPicked);
+    expect(await page.evaluate(() => host.written.length)).toBe(0);
+  });
+
+  test("asks before it writes over filled cells, names them, and takes no for an answer", async () => {
+    await page.click("#open-moisture");
+    await select("A2");
+    await page.click(".write .primary");
+    await page.waitForSelector("dialog[open]");
+    expect(await page.textContent("#filled-cells")).toBe(english.write.filled("A8, B8"));
+    await page.keyboard.press("Enter");
+    await page.waitForSelector("dialog", { state: "detached" });
+    expect(await page.evaluate(() => host.written.length)).toBe(0);
+    await page.click(".write .primary");
+    await page.click(`dialog >> text=${english.write.over}`);
+    await page.waitForSelector(".write .done:not(:empty)");
+    expect(await page.evaluate(() => host.written.length)).toBe(1);
+  });
+
+  test("goes to the first field that needs another look, also where it is folded away", async () => {
+    await page.click("#open-charges");
+    await page.click("summary");
+    await page.fill("#charges-readability", "abc");
+    await page.click("summary");
+    await page.click(".write .primary");
+    await said(english.problems.fixFirst);
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("charges-readability");
+  });
+
+  test.each(["en", "zh"] as const)(
+    "says in plain words what the workbook refuses, and loses nothing (%s)",
+    async (language) => {
+      if (language === "zh") await page.click(`text=${english.shell.otherLanguage}`);
+      const messages = language === "zh" ? chinese : english;
+      await page.click("#open-turns");
+      await page.fill("#turns-interval", "0:35");
+      for (const reason of ["protected", "busy", "gone", "read-only"] as const) {
+        const message = `It is ${reason}.`;
+        await page.evaluate(([reason, message]) => fail(reason, message), [reason, message] as const);
+        await page.click(".write .primary");
+        await said(messages.problems.host({ reason, message, name: "HostProblem" } as HostProblem));
+        expect(await page.inputValue("#turns-interval")).toBe("0:35");
+      }
+      await page.evaluate(() => {
+        host.problem = undefined;
+        host.select("Book", "F1");
+      });
+      await page.click(".write .primary");
+      await page.waitForSelector(".write .done:not(:empty)");
+    },
+  );
+});

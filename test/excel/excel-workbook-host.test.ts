@@ -1,0 +1,238 @@
+import { OfficeMockObject } from "office-addin-mock";
+import { beforeEach, describe, expect, test, vi } from "vitest";
+import { ExcelWorkbookHost } from "../../src/excel/excel-workbook-host";
+import type { Block } from "../../src/pane/host/workbook-host";
+import { FakeExcel } from "./fake-excel";
+
+let excel: FakeExcel;
+let host: ExcelWorkbookHost;
+
+const office = {
+  context: { displayLanguage: "zh-CN" },
+};
+
+/** Two inputs, a formula on them, and one that spills. */
+const block: Block = {
+  rows: 3,
+  columns: 2,
+  cells: [
+    { row: 0, column: 0, content: "Fresh weight, g", look: "label" },
+    { row: 0, column: 1, content: 320, format: "0.0", look: "input" },
+    { row: 1, column: 1, content: "=TEA.TARGETWEIGHT(C3,75%,60%)", format: "0.0", look: "answer" },
+    {
+      row: 2,
+      column: 0,
+      content: "=TEA.CHARGESPLIT(C3,100,0.1)",
+      format: "0.0",
+      spill: { rows: 4, columns: 1 },
+    },
+  ],
+};
+const at = { sheet: "Lot", row: 2, column: 1 };
+
+beforeEach(() => {
+  excel = new FakeExcel();
+  excel.addSheet("Lot", { A1: "One lot", B1: 12 });
+  vi.stubGlobal("Excel", excel);
+  vi.stubGlobal("Office", structuredClone(office));
+  host = new ExcelWorkbookHost();
+});
+
+describe("with the mock of Office's makers", () => {
+  const data = {
+    context: {
+      workbook: {
+        range: {
+          ...{ rowIndex: 3, columnIndex: 1, rowCount: 1, columnCount: 2 },
+          ...{ values: [[0.76, "x"]], formulas: [["=1-B3", "x"]], numberFormat: [["0.0%", "General"]] },
+          worksheet: {
+            name: "Lot",
+            used: { rowIndex: 0, columnIndex: 0, rowCount: 9, columnCount: 4 },
+            getUsedRangeOrNullObject(this: { used: unknown }) {
+              return this.used;
+            },
+          },
+        },
+        getSelectedRange(this: { range: unknown }) {
+          return this.range;
+        },
+      },
+    },
+    async run(batch: (context: unknown) => Promise<unknown>) {
+      return batch((this as unknown as { context: unknown }).context);
+    },
+  };
+
+  test("gives the selection with values, formulas and formats, everything loaded before it is read", async () => {
+    const mock = new OfficeMockObject(data) as unknown as {
+      context: { workbook: { range: { worksheet: { used: { isNullObject: boolean } } } } };
+    };
+    mock.context.workbook.range.worksheet.used.isNullObject = false;
+    vi.stubGlobal("Excel", mock);
+    expect(await host.selection()).toEqual({
+      ...{ sheet: "Lot", row: 3, column: 1, rows: 1, columns: 2 },
+      values: [[0.76, "x"]],
+      formulas: [["=1-B3", ""]],
+      formats: [["0.0%", "General"]],
+    });
+  });
+});
+
+describe("reading", () => {
+  test("takes whole columns as far as the sheet is used", async () => {
+    excel.addSheet("Lot", { A1: 1, A2: 2, C9: 3 });
+    excel.selected = ["Lot", "A:B"];
+    const read = await host.selection();
+    expect([read.rows, read.columns]).toEqual([9, 2]);
+    expect(read.values[1]).toEqual([2, ""]);
+  });
+
+  test("loads nothing that it does not answer with", async () => {
+    await host.selection();
+    const needed = ["rowIndex", "columnIndex", "rowCount", "columnCount", "worksheet/name", "name"];
+    expect([...new Set(excel.loads)].sort()).toEqual([...needed, "values", "formulas", "numberFormat"].sort());
+  });
+
+  test("tells a formula from a text that looks like one, and names functions as cells show them", async () => {
+    excel.addSheet("Lot", {
+      A1: { formula: "=A2", value: "=A2" },
+      B1: { formula: "=_xldudf_TEA_OUTTURN(B4,B5)", value: 0.21 },
+    });
+    const { formulas } = await host.read("A1:B1", at);
+    expect(formulas).toEqual([["", "=TEA.OUTTURN(B4,B5)"]]);
+  });
+
+  test("finds another sheet, a name, a number that a name stands for, and a spill", async () => {
+    excel.addSheet("Past lots", { B2: 5, B3: 6 }, { spills: { B2: "B2:B3" } });
+    excel.names.set("Pan", { type: "Range", value: "='Past lots'!$B$2", range: ["Past lots", "B2"] });
+    excel.names.set("Step", { type: "Double", value: 0.1 });
+    expect(await host.read("'Past lots'!B2:B3", at)).toMatchObject({ sheet: "Past lots", values: [[5], [6]] });
+    expect(await host.read("Pan", at)).toMatchObject({ sheet: "Past lots", row: 1, column: 1, values: [[5]] });
+    expect(await host.read("Step", at)).toMatchObject({ values: [[0.1]], formulas: [[""]] });
+    expect(await host.read("'Past lots'!B2#", at)).toMatchObject({ rows: 2, values: [[5], [6]] });
+  });
+
+  test.each(["Nowhere!A1", "Nothing", "Lot!B9#"])("says that there is no %s", async (address) => {
+    await expect(host.read(address, at)).rejects.toMatchObject({
+      reason: "not here",
+      message: `There is no ${address} in this workbook.`,
+    });
+  });
+
+  test("gives the used cells of the sheet that is shown, and one blank cell of an empty one", async () => {
+    expect(await host.usedCells()).toMatchObject({ sheet: "Lot", values: [["One lot", 12]] });
+    excel.addSheet("Empty", {});
+    expect(await host.usedCells("Empty")).toMatchObject({ rows: 1, columns: 1, values: [[""]] });
+  });
+});
+
+describe("writing", () => {
+  test("puts values, formulas, formats and looks in one batch, which Excel undoes in one step", async () => {
+    expect(await host.write(block, at)).toEqual({ written: { ...at, rows: 3, columns: 2 } });
+    expect(excel.batches.length).toBe(1);
+    expect(excel.cell("Lot", "C3")).toMatchObject({ formula: 320, format: "0.0", looks: { "fill.color": "#f7efd3" } });
+    expect(excel.cell("Lot", "C4")).toMatchObject({ formula: "=TEA.TARGETWEIGHT(C3,75%,60%)", format: "0.0" });
+    // The one formula fills the cells below by itself; they only get its format.
+    expect(excel.cell("Lot", "B5")).toMatchObject({ formula: "=TEA.CHARGESPLIT(C3,100,0.1)" });
+    expect(excel.cell("Lot", "B8")).toMatchObject({ formula: "", format: "0.0" });
+    expect(excel.cell("Lot", "B9")).toBeUndefined();
+  });
+
+  test("writes nothing where a cell is filled, also one that only the spill would reach, until it is told to", async () => {
+    excel.addSheet("Lot", { C4: "mine", B8: { formula: '=""', value: "" } });
+    expect(await host.write(block, at)).toEqual({ filled: ["C4", "B8"] });
+    expect(excel.batches).toEqual([]);
+    expect(excel.cell("Lot", "C4")?.formula).toBe("mine");
+    await host.write(block, at, { over: true });
+    expect(excel.cell("Lot", "C4")?.formula).toContain("TARGETWEIGHT");
+    expect(excel.cell("Lot", "B8")?.formula).toBe("");
+  });
+
+  test("leaves cells that the block leaves out as they are", async () => {
+    excel.addSheet("Lot", { B4: "a remark" });
+    expect(await host.write(block, at)).toHaveProperty("written");
+    expect(excel.cell("Lot", "B4")?.formula).toBe("a remark");
+  });
+
+  test("keeps a formula live in a cell that was formatted as text", async () => {
+    excel.addSheet("Lot", { C4: { formula: "", format: "@" } });
+    await host.write(
+      { rows: 1, columns: 1, cells: [{ row: 0, column: 0, content: "=1+1" }] },
+      { ...at, row: 3, column: 2 },
+    );
+    expect(excel.cell("Lot", "C4")).toMatchObject({ format: "General", formula: "=1+1" });
+    const [batch] = excel.batches;
+    expect(batch).toEqual(["formats Lot!C4:C4", "formulas Lot!C4:C4"]);
+  });
+
+  test.each(["1/2", "-5", "TRUE", "@home", "2025-04-13"])("keeps the text %s a text", async (content) => {
+    await host.write({ rows: 1, columns: 1, cells: [{ row: 0, column: 0, content }] }, at);
+    expect(excel.cell("Lot", "B3")).toMatchObject({ value: content });
+  });
+
+  test("says so when the block does not fit above the sheet's last row", async () => {
+    await expect(host.write(block, { ...at, row: 1_048_575 })).rejects.toThrow(/does not fit/);
+  });
+});
+
+describe("what Excel refuses", () => {
+  test.each([
+    ["InvalidOperationInCellEditMode", "busy", /press Enter or Escape/],
+    ["InvalidSelection", "gone", /select one cell/],
+    ["SomethingNew", "unknown", /Excel could not do this \(SomethingNew\)/],
+  ])("%s is said in plain words", async (code, reason, message) => {
+    excel.refuse = code;
+    await expect(host.selection()).rejects.toMatchObject({ name: "HostProblem", reason });
+    excel.refuse = code;
+    await expect(host.write(block, at)).rejects.toThrow(message);
+  });
+
+  test("a protected sheet and a workbook for reading only are told apart", async () => {
+    excel.addSheet("Lot", {}, { isProtected: true });
+    await expect(host.write(block, at)).rejects.toMatchObject({ reason: "protected" });
+    excel.addSheet("Lot", {});
+    excel.isReadOnly = true;
+    await expect(host.write(block, at)).rejects.toMatchObject({ reason: "read-only" });
+  });
+
+  test("a sheet that was deleted meanwhile is named", async () => {
+    await expect(host.write(block, { ...at, sheet: "Gone" })).rejects.toMatchObject({
+      reason: "gone",
+      message: expect.stringContaining("“Gone”"),
+    });
+  });
+});
+
+test("tells of a new selection, another sheet and changed cells, until it is told to stop", async () => {
+  const listener = vi.fn();
+  const stop = host.onSelection(listener);
+  await vi.waitFor(() => expect(excel.handlers.get("changed")?.size).toBe(1));
+  for (const handlers of excel.handlers.values()) for (const handler of handlers) await handler();
+  expect(listener).toHaveBeenCalledTimes(3);
+  stop();
+  await vi.waitFor(() => expect([...excel.handlers.values()].map(({ size }) => size)).toEqual([0, 0, 0]));
+});
+
+test("goes to a cell of another sheet", async () => {
+  excel.addSheet("Past lots", {});
+  await host.goTo({ sheet: "Past lots", row: 4, column: 2 });
+  expect(excel.batches).toEqual([["show Past lots", "select Past lots!C5:C5"]]);
+});
+
+test("draws a native chart beside its numbers", async () => {
+  const data = { sheet: "Lot", row: 0, column: 0, rows: 4, columns: 2 };
+  await host.addChart({ title: "Outturn by lot", kind: "columns", data });
+  expect(excel.charts).toMatchObject([
+    {
+      type: "ColumnClustered",
+      seriesBy: "Columns",
+      over: "Lot!A1:B4",
+      title: { text: "Outturn by lot" },
+      position: "Lot!D1:D1",
+    },
+  ]);
+});
+
+test("speaks Excel's language", () => {
+  expect(host.language).toBe("zh-CN");
+});

@@ -1,0 +1,86 @@
+import { describe, expect, test } from "vitest";
+import { catalogue } from "../../src/core/catalogue";
+import { type ArgumentReading, formulaReading } from "../../src/pane/working/formula-reading";
+
+const read = (formula: string) => formulaReading(formula, catalogue);
+
+/** The arguments of the first call, shortly: what they are and how they are written. */
+const given = (formula: string): string[] =>
+  (read(formula).calls[0]?.given ?? []).map((argument) =>
+    "text" in argument ? `${argument.is} ${argument.text}` : argument.is,
+  );
+
+const argument = (formula: string): ArgumentReading | undefined => read(formula).calls[0]?.given[0];
+
+describe("reading a formula", () => {
+  test("finds constants, percentages, texts, truths and arguments left out", () => {
+    expect(given('=TEA.FIRINGTARGET(355.5, 76%, .3, "water")')).toEqual([
+      "constant 355.5",
+      "constant 76%",
+      "constant .3",
+      'constant "water"',
+    ]);
+    expect(given("=TEA.SCALEERROR(1,,,TRUE)")).toEqual(["constant 1", "left out", "left out", "constant TRUE"]);
+    expect(given("=TEA.DRYBASIS()")).toEqual([]);
+  });
+
+  test("takes a quotation mark inside a text as it was meant", () => {
+    expect(argument('=TEA.UNCERTAINTY("a ""b"" (c, d", A1:A4, B1:B4)')).toMatchObject({ rows: [['a "b" (c, d']] });
+  });
+
+  test("reads array constants by rows", () => {
+    expect(argument("=TEA.OVENMEAN({0.046,0.048;-0.05,TRUE})")).toMatchObject({
+      is: "constant",
+      rows: [
+        [0.046, 0.048],
+        [-0.05, true],
+      ],
+    });
+  });
+
+  test("reads references, whole columns, other sheets, names, spills and the row of a column", () => {
+    const address = (formula: string) => (argument(formula) as { address?: string }).address;
+    expect(address("=TEA.DRYBASIS($B$4)")).toBe("$B$4");
+    expect(address("=TEA.LOTFLAGS(B:B,C:C)")).toBe("B:B");
+    expect(address("=TEA.DRYBASIS('Two, (words)'!B4:B9)")).toBe("'Two, (words)'!B4:B9");
+    expect(address("=TEA.DRYBASIS(freshMoisture)")).toBe("freshMoisture");
+    expect(address("=TEA.OVENMEAN(B4#)")).toBe("B4#");
+    expect(argument("=TEA.DRYBASIS(@B4:B9)")).toMatchObject({ address: "B4:B9", thisRow: true });
+  });
+
+  test("reads calls inside calls", () => {
+    const call = argument("=TEA.WETBASIS(TEA.DRYBASIS(A1))");
+    expect(call).toMatchObject({ is: "call", call: { text: "TEA.DRYBASIS(A1)" } });
+  });
+
+  test("leaves every other expression to the workbook, word for word", () => {
+    expect(given('=TEA.DRYBASIS(IF(A1>0, B1, "x"))')).toEqual(['expression IF(A1>0, B1, "x")']);
+    expect(given("=TEA.OUTTURN(SUM(B:B), C2 - C3)")).toEqual(["arithmetic SUM(B:B)", "arithmetic C2 - C3"]);
+  });
+
+  test("knows a name in any case, and as a saved workbook writes it", () => {
+    expect(read("=tea.drybasis(1)").calls[0]?.entry.spec.id).toBe("DRYBASIS");
+    expect(read("=_xldudf_TEA_DRYBASIS(1)").calls[0]?.entry.spec.id).toBe("DRYBASIS");
+  });
+
+  test("finds the calls inside other formulas, and says that they are not all of it", () => {
+    const { calls, isCall } = read("=IF(A1>0, ROUND(TEA.WATER(A1,B1),1), INDEX(TEA.CHARGESPLIT(A1,320),1))");
+    expect(calls.map(({ text }) => text)).toEqual(["TEA.WATER(A1,B1)", "TEA.CHARGESPLIT(A1,320)"]);
+    expect(isCall).toBe(false);
+    expect(read("=TEA.WATER(A1,B1)").isCall).toBe(true);
+  });
+
+  test.each([
+    "",
+    "TEA.WATER(1,2)",
+    "=TEA.WATER(1",
+    "=1+",
+    '="TEA.WATER(1,2)"',
+    "=WATER(1,2)",
+    "=TEA.NOSUCH(1)",
+    "=)(",
+    "=<b>",
+  ])("finds nothing in %j", (formula) => {
+    expect(read(formula).calls).toEqual([]);
+  });
+});

@@ -1,0 +1,435 @@
+import { renderToStaticMarkup } from "react-dom/server";
+import { afterEach, describe, expect, test } from "vitest";
+import { CellError } from "../../src/cells/values";
+import { openInNode } from "../../src/engine/node-workbook";
+import type { Block, CellArea, CellPlace } from "../../src/pane/host/workbook-host";
+import { type Entries, isExample, startOf, textsOf, withPicked, withTexts } from "../../src/pane/jobs/entries";
+import { cautionsOf, type Field, fieldsOf, inputsOf, type Job, listsOf, moreOf } from "../../src/pane/jobs/job";
+import { answersOf, brokenFields, type JobAnswer, type PickedValues, readingsOf } from "../../src/pane/jobs/job-answer";
+import { blockAt } from "../../src/pane/jobs/job-block";
+import { JobForm } from "../../src/pane/jobs/job-form";
+import { jobs } from "../../src/pane/jobs/jobs";
+import { kindOf } from "../../src/pane/jobs/read-text";
+import { liesOver } from "../../src/pane/jobs/write-block";
+import { chinese } from "../../src/pane/messages/chinese";
+import { english } from "../../src/pane/messages/english";
+import { MessagesContext } from "../../src/pane/messages/messages";
+import { addressOf } from "../../src/workbook-files/addresses";
+import type { Cell } from "../../src/workbook-files/workbook";
+import { FakeWorkbookHost } from "./fake-workbook-host";
+
+const inEnglish = { messages: english, unit: "g" } as const;
+const inChinese = { messages: chinese, unit: "kg" } as const;
+const at: CellPlace = { sheet: "Book", row: 2, column: 1 };
+const named = jobs.map((job) => ({ id: job.id, job }));
+const jobNamed = (id: string) => jobs.find((job) => job.id === id) as Job;
+
+let close: (() => void) | undefined;
+afterEach(() => {
+  close?.();
+  close = undefined;
+});
+
+function written(job: Job, entries: Entries = {}, wording: typeof inEnglish | typeof inChinese = inEnglish) {
+  const readings = readingsOf(job, entries, wording);
+  const answers = answersOf(job, readings, {}) as readonly JobAnswer[];
+  return { answers, block: blockAt({ job, entries, readings, answers, wording }, at) };
+}
+
+/** The block in a workbook that calculates, as a host would write it. */
+function opened(block: Block, others: Readonly<Record<string, readonly Cell[]>> = {}) {
+  const cells: Cell[] = block.cells
+    .filter(({ content }) => content !== "")
+    .map(({ row, column, content, spill }) => ({
+      row: at.row + row,
+      column: at.column + column,
+      ...(typeof content === "string" && content.startsWith("=") ? { formula: content } : { value: content }),
+      ...(spill && { spill }),
+    }));
+  const sheet = (name: string, cells: readonly Cell[]) => ({
+    name,
+    cells,
+    columnWidths: {},
+    rowHeights: {},
+    merges: [],
+  });
+  const sheets = Object.entries(others).map(([name, cells]) => sheet(name, cells));
+  const workbook = openInNode({ name: "test", sheets: [sheet(at.sheet, cells), ...sheets] });
+  close = workbook.close;
+  return workbook;
+}
+
+/** Where the formulas of the job's functions stand. */
+const formulasOf = (block: Block, answers: readonly JobAnswer[]) =>
+  answers.map(({ spec }) => {
+    const cell = block.cells.find(({ content }) => String(content).startsWith(`=TEA.${spec.id}(`));
+    if (cell === undefined) throw new Error(`no formula of ${spec.id}`);
+    return { row: at.row + cell.row, column: at.column + cell.column };
+  });
+
+function expectAnswers(workbook: ReturnType<typeof opened>, block: Block, answers: readonly JobAnswer[]) {
+  formulasOf(block, answers).forEach(({ row, column }, index) => {
+    const { grid, spec } = answers[index] as JobAnswer;
+    grid.forEach((values, down) => {
+      values.forEach((value, right) => {
+        const found = workbook.value(at.sheet, addressOf(row + down, column + right)) ?? "";
+        const where = `${spec.id}, row ${down + 1}, column ${right + 1}`;
+        if (typeof value === "number") expect(found, where).toBeCloseTo(value, 9);
+        else if (value instanceof CellError) expect(found, where).toMatchObject({ code: value.code });
+        else expect(found, where).toBe(value);
+      });
+    });
+  });
+}
+
+describe.each(named)("the job $id", ({ job }) => {
+  test("starts with an answer, and its block gives the same numbers", async () => {
+    const { answers, block } = written(job);
+    for (const { refusal, waits } of answers) expect({ refusal, waits }).toEqual({ refusal: undefined, waits: false });
+    const workbook = opened(block);
+    await workbook.calculate();
+    expectAnswers(workbook, block, answers);
+  });
+
+  test("follows an input that is changed in the sheet", async () => {
+    const before = written(job);
+    const field = [...inputsOf(job), ...moreOf(job), ...listsOf(job).flat()].find(({ parameter }) =>
+      ["number", "time"].includes(kindOf(parameter.quantity)),
+    ) as Field;
+    const [first = "", ...rest] = startOf(field, inEnglish);
+    const changed = field.name === "start" ? "14:55" : String(Number(first) * 1.25);
+    const after = written(job, withTexts({}, field, [changed, ...rest]));
+    const input = before.block.cells.find(({ look, content }) => look === "input" && typeof content === "number");
+    const now = after.block.cells.find(({ row, column }) => row === input?.row && column === input.column);
+    expect(now?.content).not.toBe(input?.content);
+
+    const workbook = opened(before.block);
+    await workbook.calculate();
+    const address = addressOf(at.row + (input?.row ?? 0), at.column + (input?.column ?? 0));
+    workbook.set(at.sheet, address, now?.content ?? null);
+    await workbook.calculate();
+    expectAnswers(workbook, before.block, after.answers);
+    expect(after.answers.map(({ grid }) => grid)).not.toEqual(before.answers.map(({ grid }) => grid));
+  });
+
+  test("answers in Chinese and in kilograms as well", async () => {
+    const { answers, block } = written(job, {}, inChinese);
+    for (const { refusal } of answers) expect(refusal).toBeUndefined();
+    const workbook = opened(block);
+    await workbook.calculate();
+    expectAnswers(workbook, block, answers);
+  });
+
+  test("writes numbers into tinted inputs only, each with a label and a number format", () => {
+    const { block } = written(job);
+    for (const cell of block.cells.filter(({ content }) => typeof content === "number")) {
+      expect(cell.look).toBe("input");
+      expect(cell.format).toMatch(/0|mm/);
+    }
+    const formulas = block.cells.filter(({ content }) => String(content).startsWith("="));
+    expect(formulas.length).toBeGreaterThan(0);
+    for (const { content } of formulas) expect(content).not.toMatch(/[(,]\d/);
+  });
+
+  test("asks for every required argument of its functions, and for none that they do not have", () => {
+    const asked = fieldsOf(job).map(({ name }) => name);
+    for (const { id, parameters } of job.functions) {
+      for (const { name, optional } of parameters) if (!optional) expect(asked, id).toContain(name);
+    }
+    expect(new Set(asked).size).toBe(asked.length);
+  });
+
+  test("keeps to the bounds of the catalogue", () => {
+    for (const field of fieldsOf(job)) {
+      const { quantity } = field.parameter;
+      const { above, atLeast, below, atMost } = quantity.bounds;
+      const kind = kindOf(quantity);
+      if (kind !== "number" && kind !== "percent" && kind !== "points") continue;
+      const typed = (value: number) => (kind === "number" ? `${value}` : `${value * 100} %`);
+      const isRefused = (value: number) =>
+        brokenFields(readingsOf(job, withTexts({}, field, [typed(value)]), inEnglish)).includes(field.name);
+      if (above !== undefined) expect([isRefused(above), isRefused(above + 1e-3)]).toEqual([true, false]);
+      if (atLeast !== undefined) expect([isRefused(atLeast - 1e-3), isRefused(atLeast)]).toEqual([true, false]);
+      if (below !== undefined) expect([isRefused(below), isRefused(below - 1e-3)]).toEqual([true, false]);
+      if (atMost !== undefined) expect([isRefused(atMost + 1e-3), isRefused(atMost)]).toEqual([true, false]);
+    }
+  });
+
+  test.each([inEnglish, inChinese])(
+    "is reached with the keyboard in the order of reading, every field with its label",
+    (wording) => {
+      const markup = formMarkup(job, wording);
+      expect(markup).not.toMatch(/tabindex="[1-9]/i);
+      const ids = [...markup.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id as string);
+      expect(new Set(ids).size).toBe(ids.length);
+      const controls = [...markup.matchAll(/<(?:input|select)\b[^>]*>/g)].map(([tag]) => tag);
+      for (const tag of controls) {
+        const id = / id="([^"]+)"/.exec(tag)?.[1];
+        expect(markup.includes(`for="${id}"`) || /aria-label="[^"]+"/.test(tag), tag).toBe(true);
+        for (const described of (/aria-describedby="([^"]+)"/.exec(tag)?.[1] ?? "").split(" ")) {
+          expect(ids).toContain(described);
+        }
+      }
+      // Back, then the fields in the order of the form, then the button that writes.
+      const single = [...inputsOf(job), ...moreOf(job)].map(({ name }) => `${job.id}-${name}`);
+      expect(ids.filter((id) => single.includes(id))).toEqual(single);
+      const buttons = [...markup.matchAll(/<button[^>]*>([^<]*)/g)].map(([, words]) => words);
+      expect(buttons[0]).toContain(wording.messages.form.allJobs);
+      expect(markup.indexOf(wording.messages.write.button)).toBeGreaterThan(markup.lastIndexOf("<input"));
+    },
+  );
+
+  test("shows its cautions beside the form, and names them in the sheet", () => {
+    const cautions = cautionsOf(job);
+    const { block } = written(job);
+    for (const { title, text } of cautions) {
+      expect(formMarkup(job, inEnglish)).toContain(text.replaceAll("'", "&#x27;"));
+      expect(block.cells.some(({ look, content }) => look === "caution" && String(content).includes(title))).toBe(true);
+    }
+  });
+});
+
+const formMarkup = (job: Job, wording: typeof inEnglish | typeof inChinese) =>
+  renderToStaticMarkup(
+    <MessagesContext.Provider value={wording.messages}>
+      <JobForm
+        job={job}
+        host={new FakeWorkbookHost()}
+        unit={wording.unit}
+        entries={{}}
+        change={() => {}}
+        leave={() => {}}
+      />
+    </MessagesContext.Provider>,
+  );
+
+test("jobs with pans, wraps, dust, charcoal or paid weights have the caution that is due", () => {
+  const ids = (job: string) => cautionsOf(jobNamed(job)).map(({ id }) => id);
+  expect(ids("charges")).toEqual(["hot-pan", "carbon-monoxide"]);
+  expect(ids("scale")).toEqual(["hot-pan", "carbon-monoxide"]);
+  expect(ids("route")).toEqual(["hot-pan", "carbon-monoxide", "warm-leaf", "dust"]);
+  expect(ids("turns")).toEqual(["warm-leaf"]);
+  expect(ids("finished")).toEqual(["paid-weight"]);
+  expect(ids("season")).toEqual(["paid-weight"]);
+  expect(ids("balance")).toEqual(["dust"]);
+});
+
+describe("cells that are picked from the sheet", () => {
+  const lot: CellArea = { sheet: "Day book", row: 3, column: 1, rows: 1, columns: 1 };
+
+  test("become references in the formula, which follows them", async () => {
+    const job = jobNamed("charges");
+    const [weight] = inputsOf(job) as [Field];
+    const entries = withPicked({}, weight, lot);
+    const readings = readingsOf(job, entries, inEnglish);
+    const picked: PickedValues = { weight: [[1010]] };
+    const answers = answersOf(job, readings, picked) as readonly JobAnswer[];
+    const block = blockAt({ job, entries, readings, answers, wording: inEnglish }, at);
+    const plan = block.cells.find(({ content }) => String(content).startsWith("=TEA.CHARGEPLAN("));
+    expect(plan?.content).toMatch(/^=TEA\.CHARGEPLAN\('Day book'!B4,/);
+
+    const workbook = opened(block, { "Day book": [{ row: 3, column: 1, value: 1010 }] });
+    await workbook.calculate();
+    expectAnswers(workbook, block, answers);
+    workbook.set("Day book", "B4", 1200);
+    await workbook.calculate();
+    expectAnswers(workbook, block, answersOf(job, readings, { weight: [[1200]] }) as readonly JobAnswer[]);
+  });
+
+  test("stand for a whole list, without the sheet's name on their own sheet", async () => {
+    const job = jobNamed("route");
+    const [names, targets, kinds] = listsOf(job)[0] as [Field, Field, Field];
+    const area = { sheet: at.sheet, row: 40, column: 0, rows: 2, columns: 1 };
+    let entries = withPicked({}, targets, area);
+    for (const field of [names, kinds]) entries = withTexts(entries, field, []);
+    const readings = readingsOf(job, entries, inEnglish);
+    const answers = answersOf(job, readings, { targets: [[0.5], [0.06]] }) as readonly JobAnswer[];
+    expect(answers[0]?.refusal).toBeUndefined();
+    const block = blockAt({ job, entries, readings, answers, wording: inEnglish }, at);
+    expect(block.cells.find(({ content }) => String(content).includes("DRYINGSTEPS"))?.content).toMatch(
+      /^=TEA\.DRYINGSTEPS\(C\d+,C\d+,A41:A42,,,FALSE\)$/,
+    );
+  });
+
+  test("may not lie under the block that reads them", () => {
+    const { block } = written(jobNamed("moisture"));
+    expect(liesOver(block, at, [{ ...lot, sheet: at.sheet }])).toBe(true);
+    expect(liesOver(block, at, [lot])).toBe(false);
+    expect(liesOver(block, at, [{ ...lot, sheet: at.sheet, row: 90 }])).toBe(false);
+  });
+
+  test("leave what was typed for the way back", () => {
+    const [weight] = inputsOf(jobNamed("charges")) as [Field];
+    const typed = withTexts({}, weight, ["1111"]);
+    const back = withPicked(withPicked(typed, weight, lot), weight, undefined);
+    expect(textsOf(weight, back, inEnglish)).toEqual(["1111"]);
+  });
+
+  test("hold their place while they are blank, and bring the errors of their cells along", () => {
+    const job = jobNamed("moisture");
+    const [weight] = inputsOf(job) as [Field];
+    const readings = readingsOf(job, withPicked({}, weight, lot), inEnglish);
+    expect(answersOf(job, readings, { startWeight: [[""]] })?.[0]).toMatchObject({ waits: true });
+    expect(answersOf(job, readings, { startWeight: [["#DIV/0!"]] })?.[0]).toMatchObject({ refusal: "#DIV/0!" });
+  });
+});
+
+describe("a form", () => {
+  const job = jobNamed("finished");
+  const answered = (name: string, text: string) => {
+    const field = fieldsOf(job).find((each) => each.name === name) as Field;
+    const reading = readingsOf(job, withTexts({}, field, [text]), inEnglish).get(name);
+    const [understood] = reading && "typed" in reading ? reading.typed : [];
+    return understood?.is === "value" ? understood.value : understood?.is === "problem" ? understood.says(english) : "";
+  };
+
+  test.each([
+    ["76", 0.76],
+    ["76%", 0.76],
+    ["76 %", 0.76],
+    ["0.76", 0.76],
+    ["0,76", 0.76],
+    ["７６％", 0.76],
+    ["1", 0.01],
+    ["5,5", 0.055],
+    ["0.5 %", 0.005],
+    [".5", 0.5],
+  ])("takes %s for a moisture of %d", (text, value) => {
+    expect(answered("freshMoisture", text)).toBeCloseTo(value, 12);
+  });
+
+  test.each([
+    ["640,5", 640.5],
+    ["640.5", 640.5],
+    ["0,125", 0.125],
+    ["1 040", 1040],
+  ])("takes %s for a weight of %d", (text, value) => {
+    expect(answered("freshWeight", text)).toBe(value);
+  });
+
+  test.each([
+    ["freshWeight", "1,234", english.problems.twoWays("1,234")],
+    ["freshWeight", "1,234.5", english.problems.twoWays("1,234.5")],
+    ["freshWeight", "76 %", english.problems.notNumber("76 %")],
+    ["freshWeight", "abc", english.problems.notNumber("abc")],
+    ["freshWeight", "-3", "Must be above 0.0 g."],
+    ["freshMoisture", "100", "Must be 0.0 % or more and below 100.0 %."],
+    ["freshMoisture", "1e-3", english.problems.notNumber("1e-3")],
+  ])("refuses for %s the text %s", (name, text, message) => {
+    expect(answered(name, text)).toBe(message);
+  });
+
+  test("takes errors of moistures in points, and times in hours and minutes", () => {
+    expect(answered("freshMoistureError", "0.5")).toBe(0.005);
+    const turns = jobNamed("turns");
+    const readings = (text: string) => {
+      const [, duration] = inputsOf(turns) as [Field, Field];
+      return brokenFields(readingsOf(turns, withTexts({}, duration, [text]), inEnglish));
+    };
+    expect(readings("3:05")).toEqual([]);
+    expect(readings("3：05")).toEqual([]);
+    expect(readings("5")).toEqual(["duration"]);
+    expect(readings("3:75")).toEqual(["duration"]);
+  });
+
+  test("waits for a measured input, and asks for a setting", () => {
+    const charges = jobNamed("charges");
+    const [weight, , panLoad] = inputsOf(charges) as [Field, Field, Field];
+    const blank = (field: Field) => readingsOf(charges, withTexts({}, field, [""]), inEnglish);
+    expect(answersOf(charges, blank(weight), {})?.every(({ waits }) => waits)).toBe(true);
+    expect(brokenFields(blank(panLoad))).toEqual(["panLoad"]);
+  });
+
+  test("says what the cell would say where one input bounds another", () => {
+    const now = jobNamed("moisture");
+    const field = fieldsOf(now).find(({ name }) => name === "weightNow") as Field;
+    const [answer] = answersOf(now, readingsOf(now, withTexts({}, field, ["80"]), inEnglish), {}) ?? [];
+    expect(answer?.refusal).toBe("weightNow must be at least 166.4, the dry matter; got 80");
+  });
+
+  test("marks an example until something is typed", () => {
+    const [field] = inputsOf(job) as [Field];
+    expect(isExample(field, {}, inEnglish)).toBe(true);
+    expect(isExample(field, withTexts({}, field, ["1180"]), inEnglish)).toBe(false);
+  });
+});
+
+describe("the messages", () => {
+  test("have the same keys in both languages", () => {
+    expect(keysOf(chinese)).toEqual(keysOf(english));
+  });
+
+  test("have a word for everything that jobs show", () => {
+    for (const messages of [english, chinese]) {
+      for (const job of jobs) {
+        expect(messages.jobs[job.id]).toBeDefined();
+        for (const { name, parameter } of fieldsOf(job)) {
+          expect(messages.inputs[name], name).toBeDefined();
+          for (const word of Object.keys(parameter.quantity.choices ?? {}))
+            expect(messages.choices[word]).toBeDefined();
+        }
+        for (const [first] of listsOf(job)) expect(messages.lists[first?.name ?? ""]).toBeDefined();
+        for (const { id, result } of job.functions) {
+          expect(messages.answers[id], id).toBeDefined();
+          if (result.shape === "row" || result.shape === "table") {
+            for (const { name } of result.columns) expect(messages.columns[name], name).toBeDefined();
+          }
+        }
+        for (const { id } of cautionsOf(job)) expect(messages.cautions[id]).toBeDefined();
+      }
+    }
+  });
+
+  test("leave no English in Chinese", () => {
+    // The way back to English; names of programs and functions; a word to search English pages with; placeholders.
+    const allowed = /English|Excel|TEA(?:\.[A-Z]+)?|°C|\bweight\b|\bz\b|TEST|%/g;
+    for (const text of textsIn(chinese)) {
+      expect(text.replaceAll(allowed, ""), text).not.toMatch(/[A-Za-z]/);
+    }
+  });
+
+  test("read what functions answer in Chinese too", () => {
+    const answers = jobs.flatMap((job) => written(job).answers).flatMap(({ grid }) => grid.flat());
+    const own = new Set(Object.values(english.examples).flat());
+    const texts = answers.filter((value) => typeof value === "string" && value !== "" && !own.has(value));
+    expect(texts.length).toBeGreaterThan(5);
+    for (const text of texts) expect(chinese.answerText(String(text)), String(text)).not.toMatch(/[a-z]/);
+  });
+
+  test("start forms with as many words as the rows have numbers", () => {
+    for (const messages of [english, chinese]) {
+      for (const list of jobs.flatMap(listsOf)) {
+        const lengths = list.map((field) => startOf(field, { messages, unit: "g" }).length);
+        expect(new Set(lengths).size).toBe(1);
+      }
+    }
+  });
+});
+
+/** Every path to a message. */
+const keysOf = (node: unknown, path = ""): string[] =>
+  typeof node === "object" && node !== null
+    ? Object.entries(node)
+        .flatMap(([key, value]) => keysOf(value, `${path}.${key}`))
+        .sort()
+    : [path];
+
+/** Fills any place in a message, and any detail that it asks for. */
+const filling = new Proxy(
+  {},
+  { get: (_, key) => (key === Symbol.toPrimitive || key === "toString" ? () => "TEST" : "TEST") },
+);
+
+/** Every text, with those that need something filled in. */
+function textsIn(node: unknown): string[] {
+  if (typeof node === "string") return [node];
+  if (typeof node === "function") {
+    if (node === chinese.answerText) return [];
+    if (node === chinese.problems.host) {
+      const reasons = ["protected", "busy", "gone", "read-only", "not here", "unknown"] as const;
+      return reasons.map((reason) => chinese.problems.host({ reason, message: "English", name: "HostProblem" }));
+    }
+    return [node === chinese.problems.must ? chinese.problems.must(["TEST"]) : String(node(filling, filling, filling))];
+  }
+  return Object.values(node as object).flatMap(textsIn);
+}

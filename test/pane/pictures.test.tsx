@@ -1,0 +1,117 @@
+import { renderToStaticMarkup } from "react-dom/server";
+import { describe, expect, test } from "vitest";
+import { bind } from "../../src/cells/bind";
+import { chargePlan } from "../../src/core/charges/charge-plan";
+import { seasonTable } from "../../src/core/season/season-table";
+import { dryingSteps } from "../../src/core/targets/drying-steps";
+import { lossMeanings } from "../../src/core/targets/loss-meanings";
+import { MessagesContext, messagesIn } from "../../src/pane/messages/messages";
+import { AnswerPicture } from "../../src/pane/pictures/answer-picture";
+import { ChargesPicture } from "../../src/pane/pictures/charges-picture";
+import { LotPicture } from "../../src/pane/pictures/lot-picture";
+import { OutturnPicture } from "../../src/pane/pictures/outturn-picture";
+
+const markupOf = (picture: React.ReactNode, language: "en" | "zh" = "en"): string =>
+  renderToStaticMarkup(<MessagesContext.Provider value={messagesIn[language]}>{picture}</MessagesContext.Provider>);
+
+const alternativeOf = (markup: string): string | undefined => /role="img" aria-label="([^"]*)"/.exec(markup)?.[1];
+
+/** The cells of the table, row by row. */
+const tableOf = (markup: string): string[][] =>
+  [...markup.matchAll(/<tr>(.*?)<\/tr>/g)].map(([, row]) =>
+    [...(row as string).matchAll(/<t[hd][^>]*>(.*?)<\/t[hd]>/g)].map(([, cell]) => cell as string),
+  );
+
+describe("the pictures", () => {
+  test("a lot by stages has a text alternative and a table of dry matter and water", () => {
+    const stages = [
+      { name: "fresh", weight: 320, moisture: 0.75 },
+      { name: "fired", weight: 200, moisture: 0.6 },
+    ];
+    const markup = markupOf(<LotPicture stages={stages} unit="g" />);
+    expect(alternativeOf(markup)).toBe(
+      "Bars of dry matter and water. fresh: 320 g, 80 g of it dry matter; fired: 200 g, 80 g of it dry matter.",
+    );
+    expect(tableOf(markup)).toEqual([
+      ["Stage", "Weight", "Dry matter", "Water"],
+      ["fresh", "320 g", "80 g", "240 g"],
+      ["fired", "200 g", "80 g", "120 g"],
+    ]);
+  });
+
+  test("charges say which of them pass the limit, in words", () => {
+    const charges = [
+      { name: "1", load: 301 },
+      { name: "2", load: 300 },
+    ];
+    const over = markupOf(<ChargesPicture charges={charges} limit={300} unit="g" />);
+    expect(alternativeOf(over)).toBe("2 charges; the heaviest is 301 g. 1 above the limit of 300 g.");
+    expect(tableOf(over).slice(1)).toEqual([
+      ["1", "301 g", "300 g", "above the limit"],
+      ["2", "300 g", "300 g", ""],
+    ]);
+    expect(alternativeOf(markupOf(<ChargesPicture charges={charges} limit={310} unit="g" />))).toContain("None passes");
+    expect(alternativeOf(markupOf(<ChargesPicture charges={charges} unit="g" />))).toBe(
+      "2 charges; the heaviest is 301 g.",
+    );
+  });
+
+  test("outturns name the flagged lots", () => {
+    const lots = [
+      { name: "A", outturn: 0.215, flag: "" },
+      { name: "B", outturn: 1 / 6, flag: "low" },
+    ] as const;
+    const markup = markupOf(<OutturnPicture lots={lots} />);
+    expect(alternativeOf(markup)).toBe("Outturn of 2 lots, from 16.7 % to 21.5 %. Flagged: B (low).");
+    expect(tableOf(markup)[2]).toEqual(["B", "16.7 %", "low"]);
+    expect(alternativeOf(markupOf(<OutturnPicture lots={lots.slice(0, 1)} />))).toContain("None is flagged.");
+  });
+
+  test("speak Chinese", () => {
+    const markup = markupOf(<LotPicture stages={[{ name: "鲜叶", weight: 320, moisture: 0.75 }]} unit="克" />, "zh");
+    expect(tableOf(markup)[0]).toEqual(["阶段", "重量", "干物质", "水分"]);
+  });
+
+  test("show names from the sheet as text", () => {
+    const hostile = '<script>alert(1)</script><img src="x">';
+    for (const markup of [
+      markupOf(<LotPicture stages={[{ name: hostile, weight: 1, moisture: 0.5 }]} unit={hostile} />),
+      markupOf(<ChargesPicture charges={[{ name: hostile, load: 1 }]} limit={1} unit={hostile} />),
+      markupOf(<OutturnPicture lots={[{ name: hostile, outturn: 0.2, flag: "high" }]} />),
+    ]) {
+      expect(markup).not.toMatch(/<script|<img/);
+      expect(markup).toContain("&lt;script&gt;");
+    }
+  });
+
+  test("show nothing of nothing", () => {
+    expect(markupOf(<LotPicture stages={[]} unit="g" />)).toBe("");
+    expect(markupOf(<ChargesPicture charges={[]} unit="g" />)).toBe("");
+    expect(markupOf(<OutturnPicture lots={[]} />)).toBe("");
+    expect(markupOf(<AnswerPicture id="TURNTIMES" rows={[[0.5]]} unit="g" />)).toBe("");
+  });
+
+  test("are found for the answers that have one", () => {
+    const rowsOf = (markup: string) => tableOf(markup).slice(1);
+    const steps = bind(dryingSteps)(320, 0.75, [[0.6]], null, null, false);
+    expect(rowsOf(markupOf(<AnswerPicture id="DRYINGSTEPS" rows={steps} unit="g" />))).toEqual([
+      ["start", "320 g", "80 g", "240 g"],
+      ["step 1", "200 g", "80 g", "120 g"],
+    ]);
+    const meanings = bind(lossMeanings)(500, 0.2, 0.3, false);
+    expect(rowsOf(markupOf(<AnswerPicture id="LOSSMEANINGS" rows={meanings} unit="g" />))).toEqual([
+      ["water", "470 g", "400 g", "70 g"],
+    ]);
+    const plan = bind(chargePlan)(601, 0.75, 320, 0.6, null, null, 1, false);
+    expect(rowsOf(markupOf(<AnswerPicture id="CHARGEPLAN" rows={plan} limit={320} unit="g" />))).toEqual([
+      ["1", "301 g", "320 g", ""],
+      ["2", "300 g", "320 g", ""],
+    ]);
+    const season = bind(seasonTable)([["hill"], ["wall"]], [[1000], [500]], [[220], [100]], null, null, false);
+    expect(rowsOf(markupOf(<AnswerPicture id="SEASONTABLE" rows={season} unit="g" />)).map((row) => row[1])).toEqual([
+      "22 %",
+      "20 %",
+      "21.3 %",
+    ]);
+  });
+});

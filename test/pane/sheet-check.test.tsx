@@ -1,0 +1,248 @@
+import { renderToStaticMarkup } from "react-dom/server";
+import { describe, expect, test } from "vitest";
+import { catalogue } from "../../src/core/catalogue";
+import type { CellContent, ReadArea } from "../../src/pane/host/workbook-host";
+import { MessagesContext, messagesIn } from "../../src/pane/messages/messages";
+import { type Finding, type Rule, rules } from "../../src/pane/sheet-check/finding";
+import { FindingList } from "../../src/pane/sheet-check/finding-list";
+import { findingsOf } from "../../src/pane/sheet-check/findings-of";
+import { checkedSheet } from "../../src/pane/sheet-check/sheet-check";
+import { addressOf } from "../../src/workbook-files/addresses";
+import { FakeWorkbookHost } from "./fake-workbook-host";
+
+/** A cell of a sheet in a test: a value, or a formula that shows one, with a format where it matters. */
+type Cell = CellContent | { readonly formula?: string; readonly value: CellContent; readonly format?: string };
+
+function sheetOf(rows: readonly (readonly Cell[])[]): ReadArea {
+  const columns = Math.max(...rows.map((row) => row.length));
+  const cells = rows.map((row) =>
+    Array.from({ length: columns }, (_, column) => {
+      const cell = row[column] ?? "";
+      return typeof cell === "object" ? cell : { value: cell };
+    }),
+  );
+  return {
+    sheet: "Book",
+    row: 0,
+    column: 0,
+    rows: rows.length,
+    columns,
+    values: cells.map((row) => row.map(({ value }) => value)),
+    formulas: cells.map((row) => row.map(({ formula }) => formula ?? "")),
+    formats: cells.map((row) => row.map(({ format }) => format ?? "General")),
+  };
+}
+
+/** `rule: address` for everything found. */
+const found = (rows: readonly (readonly Cell[])[]): string[] =>
+  findingsOf(sheetOf(rows), catalogue).map(({ rule, row, column }) => `${rule}: ${addressOf(row, column)}`);
+
+const ofRule = (rule: Rule, rows: readonly (readonly Cell[])[]): string[] =>
+  found(rows).flatMap((line) => (line.startsWith(`${rule}: `) ? [line.slice(rule.length + 2)] : []));
+
+const headings = ["lot", "fresh g", "finished g", "fresh moisture", "finished moisture"];
+const soundBook: Cell[][] = [
+  headings,
+  ["A", 1200, 258, 0.77, 0.05],
+  ["B", 800, 170, 0.77, 0.05],
+  ["C", 1000, 216, 0.77, 0.05],
+  ["D", 600, 126, 0.77, 0.05],
+  ["E", 1500, 318, 0.77, 0.05],
+];
+
+describe("the sheet check", () => {
+  test("finds nothing in a sound book, an empty sheet, or a sheet about something else", () => {
+    expect(found(soundBook)).toEqual([]);
+    expect(found([[""]])).toEqual([]);
+    expect(
+      found([
+        ["name", "age"],
+        ["Ann", 34],
+        ["Bo", 76],
+      ]),
+    ).toEqual([]);
+  });
+
+  test("finds moistures typed as 76 instead of 76 %, by heading, by label, and by the function that reads them", () => {
+    const rule = "moisture typed as a number of percent";
+    expect(ofRule(rule, [...soundBook, ["F", 900, 192, 76, 0.05]])).toEqual(["D7"]);
+    expect(ofRule(rule, [["含水率"], [0.76], [76]])).toEqual(["A3"]);
+    expect(ofRule(rule, [["moisture", 76]])).toEqual(["B1"]);
+    expect(ofRule(rule, [["leaf", 500, 60, { formula: "=TEA.WATER(B1,C1)", value: "#VALUE!" }]])).toEqual(["C1"]);
+    expect(ofRule(rule, [["finished moisture"], [5], [0.05]])).toEqual(["A2"]);
+  });
+
+  test("finds wet and dry basis mixed: by percentages above 100 and by headings", () => {
+    const rule = "wet and dry basis mixed";
+    expect(
+      ofRule(
+        rule,
+        [["moisture"], [0.75], { value: 3.2, format: "0%" }].map((cell) => [cell].flat()),
+      ),
+    ).toEqual(["A3"]);
+    expect(
+      ofRule(rule, [
+        ["weight g", "dry basis"],
+        [500, 0.9, { formula: "=TEA.DRYMATTER(A2,B2)", value: 50 }],
+      ]),
+    ).toEqual(["B2"]);
+    expect(ofRule(rule, [["moisture"], [0.9, { formula: "=TEA.WETBASIS(A2)", value: 0.47 }]])).toEqual(["A2"]);
+    expect(ofRule(rule, [["dry basis"], [3.2, { formula: "=TEA.WETBASIS(A2)", value: 0.76 }]])).toEqual([]);
+  });
+
+  test("finds more tea than leaf", () => {
+    const rule = "finished above fresh";
+    expect(ofRule(rule, [...soundBook, ["F", 192, 900]])).toEqual(["C7"]);
+    expect(
+      ofRule(rule, [
+        ["鲜叶重", "干茶重"],
+        [0.9, 195],
+      ]),
+    ).toEqual(["B2"]);
+    expect(ofRule(rule, [[195, 900, { formula: "=TEA.OUTTURN(A1,B1)", value: "#VALUE!" }]])).toEqual(["B1"]);
+  });
+
+  test("finds more dry matter out than in, in a lot and from stage to stage", () => {
+    const rule = "more dry matter out than in";
+    expect(ofRule(rule, [...soundBook, ["F", 950, 268, 0.76, 0.05]])).toEqual(["C7"]);
+    // 260 g is all that one point of moisture can explain.
+    expect(ofRule(rule, [...soundBook, ["F", 950, 259, 0.76, 0.05]])).toEqual([]);
+    expect(
+      ofRule(rule, [
+        ["stage", "weight g", "moisture"],
+        ["fresh", 900, 0.765],
+        ["withered", 780, 0.725],
+        ["fired", 565, 0.4],
+      ]),
+    ).toEqual(["B4"]);
+  });
+
+  test("finds an outturn far from the sheet's own lots, and none among four lots", () => {
+    const rule = "outturn far from the others";
+    expect(ofRule(rule, [...soundBook, ["F", 900, 150]])).toEqual(["C7"]);
+    expect(ofRule(rule, [...soundBook.slice(0, 4), ["F", 900, 150]])).toEqual([]);
+  });
+
+  test("finds a weight that is not on the scale's step: one the sheet names, or the one of its column", () => {
+    const rule = "not a step of the scale";
+    expect(ofRule(rule, [["readability", 5], [""], ["weight g"], [320], [322]])).toEqual(["A5"]);
+    const column = [320, 318, 325, 301, 299, 344, 350, 331, 327, 305.4].map((weight) => [weight]);
+    expect(ofRule(rule, [["load g"], ...column])).toEqual(["A11"]);
+    expect(ofRule(rule, [["weight g"], [320], [318.25], [12.5]])).toEqual([]);
+  });
+
+  test("finds text that looks like a number", () => {
+    const rule = "text that looks like a number";
+    expect(ofRule(rule, [...soundBook, ["F", "900", 192], ["G", 900, "192 g"]])).toEqual(["B7", "C8"]);
+    expect(ofRule(rule, [["phone"], ["555-1234"], ["a note"]])).toEqual([]);
+  });
+
+  test("finds the errors of TEA functions and no others", () => {
+    const rule = "a TEA function with an error";
+    const rows: Cell[][] = [
+      [{ formula: "=TEA.DRYBASIS(B1)", value: "#VALUE!" }, 76, { formula: "=1/0", value: "#DIV/0!" }],
+    ];
+    expect(ofRule(rule, rows)).toEqual(["A1"]);
+  });
+
+  test("finds rows that wait for a weight, and no formulas filled down ahead", () => {
+    const rule = "waits for a weight";
+    const outturn = (row: number): Cell => ({ formula: `=TEA.OUTTURN(B${row},C${row})`, value: "" });
+    expect(
+      ofRule(rule, [
+        ["lot", "fresh g", "finished g", "outturn"],
+        ["A", 1200, 258, { formula: "=TEA.OUTTURN(B2,C2)", value: 0.215 }],
+        ["B", 800, "", outturn(3)],
+        ["", "", "", outturn(4)],
+        ["", "", "", outturn(5)],
+      ]),
+    ).toEqual(["C3"]);
+    const target: Cell = { formula: "=TEA.TARGETWEIGHT(A2,B2,C2)", value: "" };
+    expect(
+      ofRule(rule, [
+        ["a", "b", "c"],
+        ["", 0.75, 0.6, target],
+      ]),
+    ).toEqual(["A2"]);
+  });
+
+  test("finds a number among formulas, and no spill or total", () => {
+    const rule = "a number among formulas";
+    const outturn = (row: number): Cell => ({ formula: `=TEA.OUTTURN(B${row},C${row})`, value: 0.21 });
+    const column = (overwritten: number[]): Cell[][] => [
+      ["lot", "fresh g", "finished g", "outturn"],
+      ...Array.from({ length: 7 }, (_, index): Cell[] => [
+        `L${index}`,
+        1000,
+        210,
+        overwritten.includes(index + 2) ? 0.21 : outturn(index + 2),
+      ]),
+    ];
+    expect(ofRule(rule, column([5]))).toEqual(["D5"]);
+    expect(ofRule(rule, column([8]))).toEqual(["D8"]);
+    expect(ofRule(rule, column([]))).toEqual([]);
+    expect(ofRule(rule, [[{ formula: "=TEA.CHARGESPLIT(B1,320)", value: 310 }, 930], [310], [310]])).toEqual([]);
+  });
+
+  test("says what, where, why and what to try, in both languages, with cell text as text", () => {
+    const hostile = '<img src=x onerror="alert(1)">';
+    const findings = rules.map(
+      (rule, row): Finding => ({
+        rule,
+        row,
+        column: 1,
+        details: { value: hostile, code: "#N/A", message: hostile, formula: hostile, heading: hostile, cell: "A1" },
+      }),
+    );
+    for (const language of ["en", "zh"] as const) {
+      const markup = renderToStaticMarkup(
+        <MessagesContext.Provider value={messagesIn[language]}>
+          <FindingList findings={findings} goTo={() => {}} />
+        </MessagesContext.Provider>,
+      );
+      expect(markup).not.toContain("<img");
+      const { rules: words } = messagesIn[language].check;
+      for (const rule of rules) {
+        expect(markup).toContain(words[rule].title);
+        expect(words[rule].why.length).toBeGreaterThan(5);
+        expect(words[rule].advice.length).toBeGreaterThan(3);
+      }
+      expect(markup).toContain("B10");
+    }
+  });
+
+  test("tells the message of an error, also where the host does not know it, and changes nothing", async () => {
+    const formula = "=TEA.DRYBASIS(A1)";
+    const host = new FakeWorkbookHost({
+      Book: {
+        A1: 76,
+        A2: { formula, value: "#VALUE!" },
+        A3: { formula, value: "#VALUE!", message: "as the host says" },
+      },
+    });
+    const { findings } = await checkedSheet(host);
+    const messages = findings
+      .filter(({ rule }) => rule === "a TEA function with an error")
+      .map(({ details }) => details.message);
+    expect(messages).toEqual([
+      "moisture must be from 0 up to, not including, 1 (76% or 0.76); got 76",
+      "as the host says",
+    ]);
+    expect(host.written).toEqual([]);
+  });
+
+  test("reads a book of 5,000 lots in a moment", () => {
+    const rows: Cell[][] = [[...headings, "outturn"]];
+    for (let lot = 0; lot < 5000; lot += 1) {
+      const fresh = 800 + (lot % 700);
+      const finished = Math.round(fresh * 0.214 + (lot % 7));
+      const outturn = { formula: `=TEA.OUTTURN(B${lot + 2},C${lot + 2})`, value: finished / fresh };
+      rows.push([`L${lot}`, fresh, lot === 4321 ? fresh + 1 : finished, 0.77, 0.05, outturn]);
+    }
+    const sheet = sheetOf(rows);
+    const start = performance.now();
+    const findings = findingsOf(sheet, catalogue);
+    expect(performance.now() - start).toBeLessThan(10_000);
+    expect(findings.map(({ rule, row }) => `${rule} ${row}`)).toEqual(["finished above fresh 4322"]);
+  });
+});
