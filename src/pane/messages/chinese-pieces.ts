@@ -112,7 +112,7 @@ export const chinesePieces: PieceMessages = {
   picture: {
     table: "以表格显示同样的数字",
     lotTitle: "干物质与水分",
-    lot: (bars) => `干物质与水分的柱形图。${bars.join("；")}。`,
+    lot: (bars) => `干物质与水分的柱形图。${bars}。`,
     bar: (name, weight, dry) => `${name}：${weight}，其中干物质 ${dry}`,
     chargesTitle: "各锅投叶量",
     charges: (charges, heaviest) => `${charges} 锅，最重的一锅为 ${heaviest}。`,

@@ -56,7 +56,7 @@ export interface PieceMessages {
   };
   readonly picture: {
     readonly table: string;
-    readonly lot: (bars: readonly string[]) => string;
+    readonly lot: (bars: string) => string;
     readonly bar: (name: string, weight: string, dry: string) => string;
     readonly lotTitle: string;
     readonly charges: (charges: number, heaviest: string) => string;
@@ -199,7 +199,7 @@ export const englishPieces: PieceMessages = {
   picture: {
     table: "The same numbers as a table",
     lotTitle: "Dry matter and water",
-    lot: (bars) => `Bars of dry matter and water. ${bars.join("; ")}.`,
+    lot: (bars) => `Bars of dry matter and water. ${bars}.`,
     bar: (name, weight, dry) => `${name}: ${weight}, ${dry} of it dry matter`,
     chargesTitle: "Charges",
     charges: (charges, heaviest) => `${charges} ${charges === 1 ? "charge" : "charges"}; the heaviest is ${heaviest}.`,

@@ -35,7 +35,7 @@ export function LotPicture({ stages, unit, rowName }: LotPictureProps) {
   return (
     <PlotFigure
       title={picture.lotTitle}
-      alternative={picture.lot(bars)}
+      alternative={picture.lot(bars.join("; "))}
       drawn={drawn}
       legend={
         <ul className="legend">
