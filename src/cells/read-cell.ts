@@ -57,11 +57,19 @@ function numberReader(name: string, quantity: Quantity): CellReader {
   return whole ? onlyReading(read) : { read, low, high };
 }
 
+/**
+ * No weight, area or amount of any farm lies outside these, in whatever unit. Inside them the arithmetic of every
+ * function stays within what a cell can hold, and a moisture stays below 1.
+ */
+const least = 1e-12;
+const most = 1e12;
+
 /** Bounds as the least and the greatest double inside them. */
 function inclusive({ above, atLeast, below, atMost }: Bounds): { low: number; high: number } {
+  const justAbove = above === 0 ? least : nextAbove(above ?? -most);
   return {
-    low: atLeast ?? (above === undefined ? -Number.MAX_VALUE : nextAbove(above)),
-    high: atMost ?? (below === undefined ? Number.MAX_VALUE : -nextAbove(-below)),
+    low: atLeast ?? justAbove,
+    high: atMost ?? (below === undefined ? most : -nextAbove(-below)),
   };
 }
 

@@ -3,13 +3,6 @@
  * once; the same quantity has the same name in every function.
  */
 
-/**
- * No weight, area or amount of any farm lies outside these, in whatever unit. Inside them the arithmetic of every
- * function stays within what a cell can hold, and a moisture below 1.
- */
-const least = 1e-12;
-const most = 1e12;
-
 /** What a number must keep to. Absent bounds do not bind. */
 export interface Bounds {
   readonly above?: number;
@@ -51,7 +44,7 @@ const anyWeightUnit = "grams, or any weight unit kept through the whole call";
 
 export const weight = number({
   name: "weight",
-  bounds: { atLeast: least, atMost: most },
+  bounds: { above: 0 },
   requirement: "a weight above 0",
   unit: anyWeightUnit,
   format: "0.0",
@@ -59,7 +52,7 @@ export const weight = number({
 
 export const looseWeight = number({
   name: "loose weight",
-  bounds: { atLeast: 0, atMost: most },
+  bounds: { atLeast: 0 },
   requirement: "a weight of 0 or more",
   unit: anyWeightUnit,
   format: "0.0",
@@ -114,7 +107,7 @@ export const loss = number({
 
 export const content = number({
   name: "content",
-  bounds: { atLeast: 0, atMost: most },
+  bounds: { atLeast: 0 },
   requirement: "0 or more",
   unit: "any, kept the same in the answer",
   format: "0.00%",
@@ -122,7 +115,7 @@ export const content = number({
 
 export const money = number({
   name: "money",
-  bounds: { atLeast: 0, atMost: most },
+  bounds: { atLeast: 0 },
   requirement: "an amount of 0 or more",
   unit: "any currency kept through the whole call",
   format: "0.00",
@@ -130,7 +123,7 @@ export const money = number({
 
 export const area = number({
   name: "area",
-  bounds: { atLeast: least, atMost: most },
+  bounds: { above: 0 },
   requirement: "an area above 0",
   unit: "any area unit kept through the whole call",
   format: "0.00",
@@ -190,7 +183,7 @@ export const zLimit = number({
 
 export const weightError = number({
   name: "weight error",
-  bounds: { atLeast: 0, atMost: most },
+  bounds: { atLeast: 0 },
   requirement: "a standard uncertainty of 0 or more",
   unit: "one standard uncertainty, in the unit of its weight",
   format: "0.00",
@@ -208,7 +201,7 @@ export const moistureError = number({
 /** One standard uncertainty of whatever stands beside it. */
 export const standardError = number({
   name: "standard error",
-  bounds: { atLeast: 0, atMost: most },
+  bounds: { atLeast: 0 },
   requirement: "a standard uncertainty of 0 or more",
   unit: "one standard uncertainty, in the unit of its quantity",
   format: "0.0000",
@@ -217,7 +210,7 @@ export const standardError = number({
 /** A time of day, or a date with a time, as the spreadsheet counts: days since its first day. */
 export const clock = number({
   name: "clock time",
-  bounds: { atLeast: 0, atMost: 1e7 },
+  bounds: { atLeast: 0 },
   requirement: "a time such as 14:30",
   unit: "spreadsheet time (1 is a day)",
   format: "hh:mm",
@@ -225,7 +218,7 @@ export const clock = number({
 
 export const timeSpan = number({
   name: "time span",
-  bounds: { atLeast: least, atMost: 1e5 },
+  bounds: { above: 0 },
   requirement: "a time span above 0, such as 0:30 for half an hour",
   unit: "spreadsheet time (1 is a day; 5:00 is five hours)",
   format: "[h]:mm",

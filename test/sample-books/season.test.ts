@@ -131,7 +131,7 @@ describe("the season", () => {
     expect(table.slice(1, 6).map(([name]) => name)).toEqual(expect.arrayContaining(plots.map(({ name }) => name)));
     expect(table[6]?.slice(0, 4)).toEqual(["total", book.length - openLots - 1, openLots, 1]);
     expect(open.value("Season", "E17")).toMatch(
-      new RegExp(`^in full: rows left out: 1, .*in row ${rowOf(planted.swapped)} `),
+      new RegExp(`^in full: rows left out: 1, .*in place ${rowOf(planted.swapped)} `),
     );
   });
 
