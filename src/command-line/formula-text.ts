@@ -1,4 +1,4 @@
-/** What people type, made into a formula as worksheets write it: `=TEA.TARGETWEIGHT(350,0.76,0.6)`. */
+/** What people type, made into a formula as worksheets write it: `=TEA.TARGETWEIGHT(320,0.75,0.6)`. */
 
 /** Quoted text and array constants, which keep their commas and semicolons. */
 const kept = /("(?:[^"]|"")*"|\{[^}]*\})/;
