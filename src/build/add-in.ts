@@ -1,12 +1,11 @@
-import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join, resolve as resolvePath } from "node:path";
 import { fileURLToPath } from "node:url";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import webpack, { type Configuration } from "webpack";
 import { catalogue } from "../core/catalogue";
-import { asHtml } from "../generate/blocks";
-import { functionPages } from "../generate/function-pages";
 import { functionsJson } from "../generate/functions-json";
+import { writeFunctionSite } from "./function-site";
 import { plainLanguage, resolve, rulesInPlainLanguage, rulesWithStyleFiles } from "./webpack-rules";
 import { runWebpack } from "./workbook-page-build";
 
@@ -82,17 +81,12 @@ export const buildPane = (folder: string, optimization: Configuration["optimizat
 /** Writes everything that Excel loads from `origin`, and the pages of the functions, into a folder of its own. */
 export async function buildAddIn({ origin, folder }: { origin: string; folder: string }): Promise<void> {
   rmSync(folder, { recursive: true, force: true });
-  const docs = join(folder, "docs", "functions");
-  mkdirSync(docs, { recursive: true });
   await buildFunctions(folder);
   await buildPane(folder);
 
   writeFileSync(join(folder, "functions.json"), JSON.stringify(functionsJson(catalogue, origin), null, 1));
   writeFileSync(join(folder, "manifest.xml"), manifestFor(origin));
-  for (const functionPage of functionPages(catalogue)) {
-    writeFileSync(join(docs, `${functionPage.name}.html`), asHtml(functionPage));
-  }
-  cpSync(source("generate", "page.css"), join(docs, "page.css"));
+  writeFunctionSite(folder);
   cpSync(join(project, "LICENSE"), join(folder, "LICENSE"));
   for (const icon of readdirSync(source("excel", "icons")).filter((name) => name.endsWith(".png"))) {
     cpSync(source("excel", "icons", icon), join(folder, "icons", icon));

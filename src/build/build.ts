@@ -2,14 +2,14 @@
 import { join, resolve } from "node:path";
 import { buildAddIn } from "./add-in";
 import { originFrom } from "./origin";
-import { runWebpack, workbookPageConfiguration } from "./workbook-page-build";
+import { buildPage } from "./workbook-page-build";
 
 async function build(): Promise<void> {
   const origin = originFrom(process.argv.slice(2));
   const folder = resolve("dist");
   await buildAddIn({ origin, folder });
   // Minified, unlike at home: here it travels.
-  await runWebpack(workbookPageConfiguration(join(folder, "workbook"), { minimize: true }));
+  await buildPage(join(folder, "workbook"), { minimize: true });
   console.log(
     `Wrote dist/. Put its contents at ${origin}/ and load ${origin}/manifest.xml into Excel.\nThe workbook page for those without Excel is then at ${origin}/workbook/`,
   );

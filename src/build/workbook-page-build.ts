@@ -5,6 +5,7 @@ import { dirname, join, resolve, sep } from "node:path";
 import { fileURLToPath } from "node:url";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import webpack, { type Configuration } from "webpack";
+import { writeFunctionSite } from "./function-site";
 import { pagePolicy } from "./page-policy";
 import { resolve as resolving, rules } from "./webpack-rules";
 
@@ -25,13 +26,19 @@ export async function buildPageOnce(): Promise<boolean> {
   // An interrupted build must not pass for a finished one.
   await rm(builtFrom, { force: true });
   await mkdir(pageFolder, { recursive: true });
-  await runWebpack(workbookPageConfiguration(pageFolder, { minimize: false }));
+  await buildPage(pageFolder, { minimize: false });
   await writeFile(builtFrom, wanted);
   return true;
 }
 
+/** Writes the page and the pages of the functions that its pane links to. */
+export async function buildPage(folder: string, options: { minimize: boolean }): Promise<void> {
+  await runWebpack(workbookPageConfiguration(folder, options));
+  writeFunctionSite(folder);
+}
+
 /** How the page is bundled. Minifying takes a minute and saves nothing on one's own computer. */
-export function workbookPageConfiguration(folder: string, { minimize }: { minimize: boolean }): Configuration {
+function workbookPageConfiguration(folder: string, { minimize }: { minimize: boolean }): Configuration {
   return {
     mode: "production",
     context: project,

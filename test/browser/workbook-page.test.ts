@@ -110,6 +110,12 @@ describe.skipIf(!found)("the workbook page", () => {
     expect((await values(page, "Lot")).get("B15")).toBe(0.76);
   });
 
+  test("serves the page of a function, which the working of a cell links to", async () => {
+    const response = await page.request.get(`${address}docs/functions/targetweight.html`);
+    expect(response.status()).toBe(200);
+    expect(await response.text()).toContain("What the scale should read when leaf has reached a target moisture.");
+  });
+
   test("the note of a cell shows when the keyboard comes to it", async () => {
     await select(page, "Lot", "B12");
     await expect.poll(line, patience).toMatch(/^B12: ./);
