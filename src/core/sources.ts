@@ -57,6 +57,76 @@ export const junshanProcess: Source = {
   status: "restated",
 };
 
+export const foodBalanceNotes: Source = {
+  authors: "Course notes on food processing, author not named",
+  title: "Mass and Energy Balance in Food Processing",
+  published: "28 pages in a public library of documents",
+  status: "read",
+};
+
+export const hellevangBlending: Source = {
+  authors: "K. J. Hellevang, North Dakota State University Extension",
+  title: "Grain Moisture Content Effects and Management",
+  published: "Fargo, North Dakota; quoted at length by a page that was read",
+  status: "restated",
+};
+
+export const jacobsenMicrowave: Source = {
+  authors: "K. L. Jacobsen",
+  title: "Use of a Microwave Oven to Measure Dry Matter of Wet Feeds",
+  published: "FARM LLC, instruction sheet",
+  status: "read",
+};
+
+export const wardMoisture: Source = {
+  authors: "Ward Laboratories",
+  title: "Moisture conversion, actual to dry basis",
+  published: "table and example of the laboratory, 2024",
+  status: "read",
+};
+
+export const teaWaterLoss: Source = {
+  authors: "Note in a Chinese periodical on the moisture of tea in manufacture",
+  title: "100 kg of fresh leaf go from 78 to 60 % moisture in the first firing, which takes 45 kg of water",
+  published: "its opening was read in an index of periodicals that names neither author nor year",
+  status: "read",
+};
+
+export const leafPriceReport: Source = {
+  authors: "The Hindu BusinessLine",
+  title: "Tea Board fixes highest ever average price for small growers",
+  published: "2 October 2020",
+  status: "read",
+};
+
+export const mommeDefinition: Source = {
+  authors: "Hitachi High-Tech",
+  title: "Momme, an old unit of weight",
+  published: "pages on units",
+  status: "read",
+};
+
+export const muOfLand: Source = {
+  authors: "Wikipedia contributors",
+  title: "Mu (land)",
+  published: "table of the area units in effect since 1930",
+  status: "read",
+};
+
+export const hectareAndAcre: Source = {
+  authors: "Dictionary of units of a conversion site",
+  title: "Hectare: 10 000 square meters or 2.471 054 acres",
+  published: "page on the mu and the hectare",
+  status: "read",
+};
+
+export const tartuWeighing: Source = {
+  authors: "University of Tartu, testing centre",
+  title: "Uncertainty of simple weighing",
+  published: "collection of worked examples of uncertainty",
+  status: "read",
+};
+
 export const yardAndPound: Source = {
   authors: "International yard and pound agreement",
   title: "Yard of 0.9144 m and pound of 0.45359237 kg, exact by definition",
@@ -102,8 +172,8 @@ export const nistTn1297: Source = {
 export const nistNoInt1: Source = {
   authors: "National Institute of Standards and Technology",
   title: "Statistical Reference Datasets, linear regression: NoInt1",
-  published: "NIST StRD",
-  status: "from memory",
+  published: "NIST StRD, as the tests of open statistics libraries restate its certified values",
+  status: "restated",
 };
 
 export const iglewiczHoaglin: Source = {
@@ -111,4 +181,11 @@ export const iglewiczHoaglin: Source = {
   title: "How to Detect and Handle Outliers",
   published: "as the NIST/SEMATECH e-Handbook of Statistical Methods gives it",
   status: "from memory",
+};
+
+export const modifiedScores: Source = {
+  authors: "Statistics page, author not named",
+  title: "Modified z score: eight observations, the last one far off, with their scores",
+  published: "codingace.net/ds",
+  status: "read",
 };

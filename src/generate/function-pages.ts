@@ -1,5 +1,5 @@
 import { deferral } from "../core/cautions";
-import type { Check, Citation, FunctionSpec, Given } from "../core/define";
+import type { FunctionSpec, Given } from "../core/define";
 import { groups } from "../core/define";
 import {
   accepts,
@@ -11,61 +11,12 @@ import {
   oneCellForm,
   resultInWords,
   rowsOf,
-  shownNumber,
   signature,
   whenBlank,
 } from "../core/describe";
 import type { Entry } from "../core/entry";
 import type { Block, Page } from "./blocks";
-
-const cellText = (cell: number | string): string => (typeof cell === "number" ? shownNumber(cell) : cell);
-
-const statusInWords = {
-  read: "read in the work",
-  restated: "as restated by another work",
-  "from memory": "from memory",
-} as const;
-
-const cited = ({ work, place }: Citation): string =>
-  `${work.authors}: ${work.title}. ${work.published}; ${place} (${statusInWords[work.status]}).`;
-
-/** Where the expected value of a check comes from. */
-function origin(check: Check): string {
-  switch (check.status) {
-    case "published":
-    case "certified":
-      return cited(check.source);
-    case "exact":
-      return check.working;
-    case "memory":
-      return check.recalls;
-    case "common practice":
-      return check.fact;
-  }
-}
-
-/** A refusal with its message: that is what a check of it holds the function to. */
-function expectedText({ expected }: Check): string {
-  if (typeof expected === "object" && "error" in expected) {
-    return expected.message === undefined ? expected.error : `${expected.error} ${expected.message}`;
-  }
-  const rows = rowsOf(expected).map((row) => row.map(cellText).join(", "));
-  return rows.join("; ") || "a blank";
-}
-
-const holdsNumber = ({ expected }: Check): boolean =>
-  rowsOf(expected).some((row) => row.some((cell) => typeof cell === "number"));
-
-/** Texts and refusals compare letter by letter: a tolerance is for numbers. */
-function tolerance(check: Check): string {
-  if (!holdsNumber(check)) return "none: the same to the letter";
-  const { tolerance, because } = check;
-  const allowed = "absolute" in tolerance ? `${tolerance.absolute}` : `${tolerance.relative} of the value`;
-  return `${allowed}: ${because}`;
-}
-
-/** Facts of the trade without a source stay with the tests: a page names what a reader can look up or redo. */
-const told = (check: Check): boolean => check.status !== "common practice";
+import { cellText, checksTable, cited } from "./checks-table";
 
 function examples({ spec, page }: Entry): Block[] {
   return page.examples.flatMap(({ given, gives, shows }): Block[] => {
@@ -146,18 +97,7 @@ function functionPage(entry: Entry): Page {
         ? []
         : [{ heading: "Sources", level: 2 } as const, { list: page.sources.map(cited) }]),
       { heading: "Checked against", level: 2 },
-      {
-        table: ["Formula", "Expected", "Status", "From", "Tolerance"],
-        rows: page.checks
-          .filter(told)
-          .map((check) => [
-            formula(spec, check.given),
-            expectedText(check),
-            check.status,
-            origin(check),
-            tolerance(check),
-          ]),
-      },
+      checksTable(spec, page.checks),
     ],
   };
 }

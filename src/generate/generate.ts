@@ -1,16 +1,18 @@
 /**
- * `npm run generate` writes docs/functions and signatures.json from the catalogue, and the Fluent tokens that the
- * pane uses; with `--check` it writes nothing and fails when one of them is stale.
+ * `npm run generate` writes docs/functions, docs/checks.md and signatures.json from the catalogue, and the Fluent tokens
+ * that the pane uses; with `--check` it writes nothing and fails when one of them is stale.
  */
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { catalogue } from "../core/catalogue";
 import { asMarkdown } from "./blocks";
+import { checksPage } from "./checks-page";
 import { fluentTokensFor } from "./fluent-tokens";
 import { functionPages } from "./function-pages";
 import { breaches, type Signature, signatureRecord } from "./signatures";
 
 const docsFolder = "docs/functions";
+const checksFile = "docs/checks.md";
 const signaturesFile = "signatures.json";
 const tokensFile = "src/pane/fluent-tokens.css";
 
@@ -23,7 +25,12 @@ function generatedFiles(): Map<string, string> {
     1,
   )}\n`;
   const tokens = fluentTokensFor(readFileSync("src/pane/pane.css", "utf8"));
-  return new Map([...pages, [signaturesFile, signatures], [tokensFile, tokens]]);
+  return new Map([
+    ...pages,
+    [checksFile, asMarkdown(checksPage(catalogue))],
+    [signaturesFile, signatures],
+    [tokensFile, tokens],
+  ]);
 }
 
 /** Pages of functions that are no longer there. */
@@ -59,7 +66,7 @@ function write(): void {
   mkdirSync(docsFolder, { recursive: true });
   for (const path of leftovers(files)) rmSync(path);
   for (const [path, text] of files) writeFileSync(path, text);
-  console.log(`Wrote ${files.size} files: ${docsFolder}, ${signaturesFile} and ${tokensFile}.`);
+  console.log(`Wrote ${files.size} files: ${docsFolder}, ${checksFile}, ${signaturesFile} and ${tokensFile}.`);
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

@@ -1,5 +1,6 @@
 import { defineFunction, exactly, type FunctionPage, measuredList } from "../define";
 import { looseWeight, moisture, weight } from "../quantities";
+import { hellevangBlending } from "../sources";
 import { percent, step, sumOf, workingNumber } from "../working";
 import { water } from "./water";
 
@@ -47,7 +48,7 @@ export const blendMoisturePage: FunctionPage = {
     "This is the moisture of the whole. Freshly mixed leaf is still uneven inside, and evens out only with time: one handful taken from it can be far off.",
     "A row that is blank in both lists is passed over; while a row has only one of its two readings the answer waits. Lists of unequal length are refused.",
   ],
-  sources: [],
+  sources: [{ work: hellevangBlending, place: "blending of equal weights at 14 and 12 %" }],
   cautions: [],
   examples: [
     {
@@ -60,6 +61,17 @@ export const blendMoisturePage: FunctionPage = {
     },
   ],
   checks: [
+    {
+      status: "published",
+      given: [
+        [[1000], [1000]],
+        [[0.14], [0.12]],
+      ],
+      expected: 0.13,
+      source: { work: hellevangBlending, place: "1000 pounds at 14 % and 1000 pounds at 12 % average 13 %" },
+      tolerance: { absolute: 1e-9 },
+      because: "published exactly",
+    },
     {
       status: "exact",
       given: [[[250, 150, 100]], [[0.72], [0.64], [0.5]]],

@@ -1,5 +1,6 @@
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { dryBasisMoisture, moisture } from "../quantities";
+import { foodBalanceNotes } from "../sources";
 import { percent, step } from "../working";
 
 /**
@@ -33,12 +34,20 @@ export const dryBasisPage: FunctionPage = {
     "The answer may pass 100 %: fresh leaf holds several times its dry matter in water. Set a percent format beside it.",
     "A moisture of 100 % and more is refused, because such leaf would hold no dry matter to divide by.",
   ],
-  sources: [],
+  sources: [{ work: foodBalanceNotes, place: "conversion formula and example 4" }],
   cautions: [],
   examples: [
     { given: [0.36], gives: 0.5625, shows: "leaf at 36 % holds 56.25 g of water for each 100 g of dry matter" },
   ],
   checks: [
+    {
+      status: "published",
+      given: [0.85],
+      expected: 5.67,
+      source: { work: foodBalanceNotes, place: "example 4" },
+      tolerance: { absolute: 0.005 },
+      because: "published to two decimals",
+    },
     {
       status: "exact",
       given: [[[0.05], [0.1], [0.2], [0.25], [0.5], [0.6], [0.7], [0.75], [0.77], [0.8], [0.83]]],

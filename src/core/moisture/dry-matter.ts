@@ -1,6 +1,6 @@
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { looseWeight, moisture, weight } from "../quantities";
-import { iowaMoistureBasis } from "../sources";
+import { foodBalanceNotes, iowaMoistureBasis } from "../sources";
 import { percent, step } from "../working";
 
 /**
@@ -41,6 +41,14 @@ export const dryMatterPage: FunctionPage = {
   cautions: [],
   examples: [{ given: [500, 0.6], gives: 200, shows: "500 g at 60 % holds 200 g of dry matter" }],
   checks: [
+    {
+      status: "published",
+      given: [10, 0.75],
+      expected: 2.5,
+      source: { work: foodBalanceNotes, place: "example 6, 10 kg at 75 %" },
+      tolerance: { absolute: 1e-9 },
+      because: "published exactly",
+    },
     {
       status: "exact",
       given: [650, 0.78],

@@ -2,7 +2,7 @@ import { isAbove } from "../comparison";
 import { defineFunction, exactly, type FunctionPage, measured, optional } from "../define";
 import { mustBe, shown } from "../errors";
 import { dryLoss, looseWeight, moisture, share, weight } from "../quantities";
-import { junshanProcess } from "../sources";
+import { irriMoisture, junshanProcess } from "../sources";
 import { percent, step } from "../working";
 import { dryMatter } from "./dry-matter";
 
@@ -81,6 +81,14 @@ export const freshMoisturePage: FunctionPage = {
     },
   ],
   checks: [
+    {
+      status: "published",
+      given: [1000, 872, 0.14],
+      expected: 0.25,
+      source: { work: irriMoisture, place: "worked example, 1000 kg from 25 % to 14 %, read backwards" },
+      tolerance: { absolute: 0.0005 },
+      because: "half a kilogram of the 872 published makes that much",
+    },
     {
       status: "exact",
       given: [2000, 500, 0.05],

@@ -3,7 +3,7 @@ import { isAbove } from "../comparison";
 import { defineFunction, exactly, type FunctionPage, measured, optional } from "../define";
 import { mustBe, shown } from "../errors";
 import { dryLoss, looseWeight, moisture, weight } from "../quantities";
-import { junshanProcess } from "../sources";
+import { irriMoisture, junshanProcess, teaWaterLoss } from "../sources";
 import { percent, step } from "../working";
 import { dryMatter } from "./dry-matter";
 
@@ -71,6 +71,22 @@ export const moistureNowPage: FunctionPage = {
     { given: [520, 0.75, 200, 0.02], gives: 0.363, shows: "the same, with 2 % of the dry matter lost as dust" },
   ],
   checks: [
+    {
+      status: "published",
+      given: [100, 0.78, 55],
+      expected: 0.6,
+      source: { work: teaWaterLoss, place: "the whole statement: 45 of 100 kg leave" },
+      tolerance: { absolute: 1e-9 },
+      because: "published exactly",
+    },
+    {
+      status: "published",
+      given: [1000, 0.25, 872],
+      expected: 0.14,
+      source: { work: irriMoisture, place: "worked example, 1000 kg from 25 % to 14 %, read backwards" },
+      tolerance: { absolute: 0.0005 },
+      because: "half a kilogram of the 872 published makes that much",
+    },
     {
       status: "exact",
       given: [300, 0.77, 210],

@@ -2,7 +2,7 @@ import { saleLimit } from "../cautions";
 import { defineFunction, exactly, type FunctionPage, measured, optional } from "../define";
 import { mustBe, shown } from "../errors";
 import { looseWeight, moisture, weight } from "../quantities";
-import { iso1573 } from "../sources";
+import { iso1573, jacobsenMicrowave } from "../sources";
 import { step } from "../working";
 
 /**
@@ -62,6 +62,14 @@ export const ovenMoisturePage: FunctionPage = {
     { given: [8, 7.5], gives: 0.0625, shows: "8 g on a tared dish come down to 7.5 g" },
   ],
   checks: [
+    {
+      status: "published",
+      given: [100, 35],
+      expected: 0.65,
+      source: { work: jacobsenMicrowave, place: "example: 100 g wet, 35 g dry, 35 % dry matter" },
+      tolerance: { absolute: 1e-9 },
+      because: "published exactly",
+    },
     {
       status: "exact",
       given: [57.312, 56.887, 48.812],

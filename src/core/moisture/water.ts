@@ -1,6 +1,6 @@
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { looseWeight, moisture, weight } from "../quantities";
-import { iowaMoistureBasis } from "../sources";
+import { foodBalanceNotes, iowaMoistureBasis } from "../sources";
 import { percent, step } from "../working";
 
 /** Weight of the water in leaf, W × M, in the unit of the weight. */
@@ -32,6 +32,14 @@ export const waterPage: FunctionPage = {
   cautions: [],
   examples: [{ given: [500, 0.6], gives: 300, shows: "500 g at 60 % holds 300 g of water" }],
   checks: [
+    {
+      status: "published",
+      given: [10, 0.75],
+      expected: 7.5,
+      source: { work: foodBalanceNotes, place: "example 6, 10 kg at 75 %" },
+      tolerance: { absolute: 1e-9 },
+      because: "published exactly",
+    },
     {
       status: "exact",
       given: [650, 0.78],

@@ -1,5 +1,6 @@
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { dryBasisMoisture, moisture } from "../quantities";
+import { foodBalanceNotes } from "../sources";
 import { percent, step } from "../working";
 
 /** Moisture on wet basis from dry basis, M = X / (1 + X). Dry basis 0 or more. */
@@ -30,12 +31,20 @@ export const wetBasisPage: FunctionPage = {
     "Percentages above 100 % are a sign that a figure is on dry basis. One below 100 % may be on either: ask before you trust it, 50 % on dry basis is only 33.3 % on wet basis.",
     "A negative figure is refused.",
   ],
-  sources: [],
+  sources: [{ work: foodBalanceNotes, place: "conversion formula and example 5" }],
   cautions: [],
   examples: [
     { given: [0.6], gives: 0.375, shows: "60 g of water on 100 g of dry matter is 37.5 % of the whole 160 g" },
   ],
   checks: [
+    {
+      status: "published",
+      given: [0.9],
+      expected: 0.4736,
+      source: { work: foodBalanceNotes, place: "example 5" },
+      tolerance: { absolute: 0.0001 },
+      because: "published to four decimals, the last one cut off",
+    },
     {
       status: "exact",
       given: [[[1 / 19], [1 / 9], [0.25], [1 / 3], [1], [1.5], [7 / 3], [3], [77 / 23], [4], [83 / 17]]],

@@ -10,7 +10,7 @@ import {
   optional,
 } from "../define";
 import { share, text, weight, zLimit, zScore } from "../quantities";
-import { iglewiczHoaglin } from "../sources";
+import { iglewiczHoaglin, modifiedScores } from "../sources";
 import { step, workingNumber } from "../working";
 import { firstRow, isAmount, isGap, isOpen, lotNames, lotProblem, pastLots } from "./lots";
 import { flagOf, outturnSpread, robustZ, usualLimit } from "./outturn-spread";
@@ -60,6 +60,8 @@ export const lotFlags = defineFunction({
 const errorOf = (fresh: BookCell, finished: BookCell, row: number): Answer =>
   ([fresh, finished].find((cell) => typeof cell === "object" && cell !== null) as Answer | undefined) ??
   lotProblem(fresh, finished, row, lotNames);
+
+const publishedData = [10, 12, 12, 13, 12, 11, 14, 300];
 
 export const lotFlagsPage: FunctionPage = {
   summary: "Every lot of a book: its outturn, how unusual it is, and a flag where it should be looked at.",
@@ -117,6 +119,19 @@ export const lotFlagsPage: FunctionPage = {
     },
   ],
   checks: [
+    {
+      // The table scores 10, 12, 12, 13, 12, 11, 14 and 300: here they are thousandths of ln(finished/fresh) + 1.
+      status: "published",
+      given: [[[1, 1, 1, 1, 1, 1, 1, 1]], [publishedData.map((value) => Math.exp(value / 1000 - 1))], null, false],
+      expected: publishedData.map((value, index) => [
+        Math.exp(value / 1000 - 1),
+        [-1.349, 0, 0, 0.6745, 0, -0.6745, 1.349, 194.256][index] as number,
+        value === 300 ? "high" : "",
+      ]),
+      source: { work: modifiedScores, place: "example data table" },
+      tolerance: { absolute: 5e-5 },
+      because: "published to four decimals",
+    },
     {
       status: "exact",
       given: [

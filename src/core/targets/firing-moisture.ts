@@ -1,7 +1,7 @@
 import { hotPan } from "../cautions";
 import { defineFunction, exactly, type FunctionPage, measured, setting } from "../define";
 import { loss, moisture } from "../quantities";
-import { junshanProcess } from "../sources";
+import { junshanProcess, teaWaterLoss } from "../sources";
 import { percent, step } from "../working";
 import { type LossOf, lossOf, moistureLeft, requirePossible } from "./loss-of";
 import { moistureSymbols } from "./loss-working";
@@ -51,6 +51,14 @@ export const firingMoisturePage: FunctionPage = {
     { given: [0.75, 0.2, "points"], gives: 0.55, shows: "the same leaf, 20 points down" },
   ],
   checks: [
+    {
+      status: "published",
+      given: [0.78, 0.45, "weight"],
+      expected: 0.6,
+      source: { work: teaWaterLoss, place: "the whole statement: 45 of 100 kg leave" },
+      tolerance: { absolute: 1e-9 },
+      because: "published exactly",
+    },
     {
       status: "exact",
       given: [0.78, 0.3, [["water", "weight", "points"]]],

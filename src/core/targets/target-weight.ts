@@ -2,7 +2,7 @@ import { hotPan } from "../cautions";
 import { defineFunction, exactly, type FunctionPage, measured, setting } from "../define";
 import { dryMatter } from "../moisture/dry-matter";
 import { looseWeight, moisture, weight } from "../quantities";
-import { irriMoisture } from "../sources";
+import { hellevangBlending, irriMoisture, wardMoisture } from "../sources";
 import { percent, step } from "../working";
 
 /**
@@ -53,6 +53,22 @@ export const targetWeightPage: FunctionPage = {
     { given: [320, 0.75, 0.6], gives: 200, shows: "320 g at 75 % weighs 200 g when it has come down to 60 %" },
   ],
   checks: [
+    {
+      status: "published",
+      given: [2, 0.75, 0.15],
+      expected: 0.59,
+      source: { work: wardMoisture, place: "example, a load of 2 tons from 75 to 15 %" },
+      tolerance: { absolute: 0.005 },
+      because: "published to two decimals",
+    },
+    {
+      status: "published",
+      given: [60, 0.135, 0.105],
+      expected: 57.99,
+      source: { work: hellevangBlending, place: "a bushel of 60 pounds of wheat from 13.5 to 10.5 %" },
+      tolerance: { absolute: 0.005 },
+      because: "published to two decimals",
+    },
     {
       status: "published",
       given: [1000, 0.25, 0.14],

@@ -4,7 +4,7 @@ import { defineFunction, exactly, type FunctionPage, measured, setting } from ".
 import { mustBe, shown } from "../errors";
 import { dryMatter } from "../moisture/dry-matter";
 import { looseWeight, moisture, weight } from "../quantities";
-import { irriMoisture } from "../sources";
+import { irriMoisture, teaWaterLoss } from "../sources";
 import { percent, step } from "../working";
 
 /**
@@ -52,6 +52,14 @@ export const waterToRemovePage: FunctionPage = {
   cautions: [hotPan],
   examples: [{ given: [320, 0.75, 0.6], gives: 120, shows: "320 g at 75 % loses 120 g on the way to 60 %" }],
   checks: [
+    {
+      status: "published",
+      given: [100, 0.78, 0.6],
+      expected: 45,
+      source: { work: teaWaterLoss, place: "the whole statement" },
+      tolerance: { absolute: 1e-9 },
+      because: "published exactly",
+    },
     {
       status: "published",
       given: [1000, 0.25, 0.14],

@@ -1,7 +1,7 @@
 import { paidWeight } from "../cautions";
 import { defineFunction, exactly, type FunctionPage, optional, setting } from "../define";
 import { count, looseWeight, plainNumber, weight, weightError, yesNo } from "../quantities";
-import { gum } from "../sources";
+import { gum, tartuWeighing } from "../sources";
 import { step } from "../working";
 
 /**
@@ -75,6 +75,14 @@ export const scaleErrorPage: FunctionPage = {
     { given: [1, null, null, true], gives: 1 / Math.sqrt(6), shows: "the same scale with a tared dish: 0.41 g" },
   ],
   checks: [
+    {
+      status: "published",
+      given: [0.0001, 0.00017, 1, false, 0.0002],
+      expected: 0.000207525098883645,
+      source: { work: tartuWeighing, place: "a display of 0.1 mg, a repeatability of 0.17 mg, a drift within 0.2 mg" },
+      tolerance: { absolute: 1e-15 },
+      because: "published to fifteen digits",
+    },
     {
       status: "exact",
       given: [0.1, 0.1],

@@ -1,6 +1,6 @@
 import { defineFunction, exactly, type FunctionPage, measured, setting } from "../define";
 import { choice, plainNumber } from "../quantities";
-import { yardAndPound } from "../sources";
+import { hectareAndAcre, muOfLand, yardAndPound } from "../sources";
 import { step } from "../working";
 import { converted } from "./converted";
 
@@ -77,6 +77,22 @@ export const convertAreaPage: FunctionPage = {
     { given: [0.6, "公顷", "亩"], gives: 9, shows: "units may be typed in Chinese" },
   ],
   checks: [
+    {
+      status: "published",
+      given: [1, "mu", "m2"],
+      expected: 666.67,
+      source: { work: muOfLand, place: "mainland" },
+      tolerance: { absolute: 0.005 },
+      because: "published to two decimals",
+    },
+    {
+      status: "published",
+      given: [1, "ha", "acre"],
+      expected: 2.471054,
+      source: { work: hectareAndAcre, place: "definition of the hectare" },
+      tolerance: { absolute: 5e-7 },
+      because: "published to six decimals",
+    },
     {
       status: "exact",
       given: [1, "acre", "m2"],

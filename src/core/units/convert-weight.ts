@@ -1,7 +1,7 @@
 import { paidWeight } from "../cautions";
 import { defineFunction, exactly, type FunctionPage, measured, setting } from "../define";
 import { choice, plainNumber } from "../quantities";
-import { yardAndPound } from "../sources";
+import { mommeDefinition, yardAndPound } from "../sources";
 import { step } from "../working";
 import { converted } from "./converted";
 
@@ -74,9 +74,12 @@ export const convertWeightPage: FunctionPage = {
   guide: [
     "Use it where leaf is bought in one unit and tea is sold in another. All other functions take any unit, as long as it stays the same through the call, so convert before you mix.",
     "jin and liang are the market units of the mainland of China, 500 g and 50 g. “catty” and “tael” are refused: they are 500 g and 50 g in one place, and 600 g and 37.5 g or other weights in another. Find out which one is meant and type it in grams. “ton” is refused for the same reason; t is 1000 kg.",
-    "oz is the ounce of the kitchen (28.35 g); ozt is the troy ounce of precious metals (31.10 g), a tenth heavier. kan and momme, 3.75 kg and 3.75 g, are from memory, without a work that was read.",
+    "oz is the ounce of the kitchen (28.35 g); ozt is the troy ounce of precious metals (31.10 g), a tenth heavier. kan and momme are 3.75 kg and 3.75 g.",
   ],
-  sources: [{ work: yardAndPound, place: "definition of the pound" }],
+  sources: [
+    { work: yardAndPound, place: "definition of the pound" },
+    { work: mommeDefinition, place: "momme and kan" },
+  ],
   cautions: [paidWeight],
   examples: [
     { given: [2.4, "kg", "jin"], gives: 4.8, shows: "2.4 kg are 4.8 jin" },
@@ -119,18 +122,20 @@ export const convertWeightPage: FunctionPage = {
     { status: "exact", given: [7, "千克", "克"], expected: 7000, working: "1 kg = 1000 g", ...exactly },
     { status: "exact", given: [250, "公斤", "吨"], expected: 0.25, working: "1 t = 1000 kg", ...exactly },
     {
-      status: "memory",
+      status: "published",
       given: [1, "kan", "kg"],
       expected: 3.75,
-      recalls: "the kan of 3.75 kg, the momme its thousandth",
-      ...exactly,
+      source: { work: mommeDefinition, place: "1 momme = 1/1000 kan = 3.750 g" },
+      tolerance: { absolute: 0.0005 },
+      because: "published to three decimals",
     },
     {
-      status: "memory",
+      status: "published",
       given: [1, "momme", "g"],
       expected: 3.75,
-      recalls: "the kan of 3.75 kg, the momme its thousandth",
-      ...exactly,
+      source: { work: mommeDefinition, place: "1 momme = 1/1000 kan = 3.750 g" },
+      tolerance: { absolute: 0.0005 },
+      because: "published to three decimals",
     },
     { status: "exact", given: [0, "lb", "g"], expected: 0, working: "nothing is nothing in any unit", ...exactly },
     { status: "exact", given: [null, "lb", "g"], expected: "", working: "not weighed yet", ...exactly },

@@ -1,7 +1,7 @@
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { dryMatter } from "../moisture/dry-matter";
 import { looseWeight, moisture, share, weight, within } from "../quantities";
-import { iowaMoistureBasis } from "../sources";
+import { iowaMoistureBasis, irriMoisture } from "../sources";
 import { percent, step } from "../working";
 
 /** A share that errors in the readings can carry past one. */
@@ -51,6 +51,14 @@ export const dryRecoveryPage: FunctionPage = {
     { given: [1000, 0.76, 240, 0.05], gives: 0.95, shows: "240 g of dry matter came in, 228 g went out: 95 %" },
   ],
   checks: [
+    {
+      status: "published",
+      given: [1000, 0.25, 872, 0.14],
+      expected: 1,
+      source: { work: irriMoisture, place: "worked example, 1000 kg from 25 % to 14 %: nothing but water leaves" },
+      tolerance: { absolute: 0.0006 },
+      because: "half a kilogram of the 872 published makes that much",
+    },
     {
       status: "exact",
       given: [900, 0.765, 204, 0.045],

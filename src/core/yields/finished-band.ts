@@ -1,6 +1,6 @@
 import { type Answer, defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { moisture, weight } from "../quantities";
-import { gum } from "../sources";
+import { gum, irriMoisture } from "../sources";
 import { step } from "../working";
 import {
   aboutErrors,
@@ -86,6 +86,14 @@ export const finishedBandPage: FunctionPage = {
     },
   ],
   checks: [
+    {
+      status: "published",
+      given: [1000, 0.25, 0.14, null, null, 0, 0, 0, 0, 0],
+      expected: [[872, 872, 872]],
+      source: { work: irriMoisture, place: "worked example, 1000 kg from 25 % to 14 %, without loss or error" },
+      tolerance: { absolute: 0.5 },
+      because: "published to the whole kilogram",
+    },
     {
       status: "exact",
       given: [640, 0.77, 0.05, null, null, null, 0.1, null, 0, null],

@@ -1,6 +1,6 @@
 import { defineFunction, exactly, type FunctionPage, measured, optional, setting } from "../define";
 import { money, weight } from "../quantities";
-import { quam } from "../sources";
+import { leafPriceReport, quam } from "../sources";
 import { step } from "../working";
 
 /**
@@ -50,6 +50,14 @@ export const leafCostPage: FunctionPage = {
   cautions: [],
   examples: [{ given: [60, 5, 1.25, 90], gives: 312, shows: "5 kg at 60 and 90 for fuel and hands, 1.25 kg of tea" }],
   checks: [
+    {
+      status: "published",
+      given: [30, [[4], [5]], 1],
+      expected: [[120], [150]],
+      source: { work: leafPriceReport, place: "4 to 5 kg of leaf at about 30 rupees make 1 kg of tea for 120 to 150" },
+      tolerance: { absolute: 1e-9 },
+      because: "published exactly, of a price of about 30",
+    },
     {
       status: "published",
       given: [999.9, 100.28, 100],

@@ -1,0 +1,60 @@
+import type { Check, Citation, FunctionSpec } from "../core/define";
+import { formula, rowsOf, shownNumber } from "../core/describe";
+import type { Block } from "./blocks";
+
+const statusInWords = {
+  read: "read in the work",
+  restated: "as restated by another work",
+  "from memory": "from memory",
+} as const;
+
+export const cited = ({ work, place }: Citation): string =>
+  `${work.authors}: ${work.title}. ${work.published}; ${place} (${statusInWords[work.status]}).`;
+
+export const cellText = (cell: number | string): string => (typeof cell === "number" ? shownNumber(cell) : cell);
+
+/** Facts of the trade without a source stay with the tests: a page names what a reader can look up or redo. */
+export const isTold = ({ status }: Check): boolean => status !== "common practice";
+
+/** The checks of a function that a page tells of. */
+export const checksTable = (spec: FunctionSpec, checks: readonly Check[]): Block => ({
+  table: ["Formula", "Expected", "Status", "From", "Tolerance"],
+  rows: checks
+    .filter(isTold)
+    .map((check) => [formula(spec, check.given), expectedText(check), check.status, origin(check), tolerance(check)]),
+});
+
+/** Where the expected value of a check comes from. */
+function origin(check: Check): string {
+  switch (check.status) {
+    case "published":
+    case "certified":
+      return cited(check.source);
+    case "exact":
+      return check.working;
+    case "memory":
+      return check.recalls;
+    case "common practice":
+      return check.fact;
+  }
+}
+
+/** A refusal with its message: that is what a check of it holds the function to. */
+function expectedText({ expected }: Check): string {
+  if (typeof expected === "object" && "error" in expected) {
+    return expected.message === undefined ? expected.error : `${expected.error} ${expected.message}`;
+  }
+  const rows = rowsOf(expected).map((row) => row.map(cellText).join(", "));
+  return rows.join("; ") || "a blank";
+}
+
+const holdsNumber = ({ expected }: Check): boolean =>
+  rowsOf(expected).some((row) => row.some((cell) => typeof cell === "number"));
+
+/** Texts and refusals compare letter by letter: a tolerance is for numbers. */
+function tolerance(check: Check): string {
+  if (!holdsNumber(check)) return "none: the same to the letter";
+  const { tolerance, because } = check;
+  const allowed = "absolute" in tolerance ? `${tolerance.absolute}` : `${tolerance.relative} of the value`;
+  return `${allowed}: ${because}`;
+}
