@@ -1,18 +1,22 @@
 /**
- * `npm run generate` writes docs/functions, docs/checks.md and signatures.json from the catalogue, and the Fluent tokens
- * that the pane uses; with `--check` it writes nothing and fails when one of them is stale.
+ * `npm run generate` writes docs/functions, docs/checks.md and signatures.json from the catalogue,
+ * docs/dependencies.md from the lockfile, and the Fluent tokens that the pane uses; with `--check` it writes nothing and fails when one of them is stale.
  */
-import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { catalogue } from "../core/catalogue";
 import { asMarkdown } from "./blocks";
 import { checksPage } from "./checks-page";
+import type { Lockfile } from "./dependencies";
+import { dependenciesPage } from "./dependencies-page";
 import { fluentTokensFor } from "./fluent-tokens";
 import { functionPages } from "./function-pages";
 import { breaches, type Signature, signatureRecord } from "./signatures";
 
 const docsFolder = "docs/functions";
 const checksFile = "docs/checks.md";
+const dependenciesFile = "docs/dependencies.md";
 const signaturesFile = "signatures.json";
 const tokensFile = "src/pane/fluent-tokens.css";
 
@@ -24,13 +28,25 @@ function generatedFiles(): Map<string, string> {
     null,
     1,
   )}\n`;
+  const lockfile = JSON.parse(readFileSync("package-lock.json", "utf8")) as Lockfile;
   const tokens = fluentTokensFor(readFileSync("src/pane/pane.css", "utf8"));
   return new Map([
     ...pages,
     [checksFile, asMarkdown(checksPage(catalogue))],
+    [dependenciesFile, asMarkdown(dependenciesPage(lockfile, sizeOfPackage))],
     [signaturesFile, signatures],
     [tokensFile, tokens],
   ]);
+}
+
+/** The bytes of a package's own files, without the packages inside it; 0 where this machine needs none of it. */
+function sizeOfPackage(path: string): number {
+  if (!existsSync(path)) return 0;
+  return readdirSync(path, { recursive: true, withFileTypes: true })
+    .filter(
+      (entry) => entry.isFile() && !join(entry.parentPath, entry.name).slice(path.length).includes("node_modules"),
+    )
+    .reduce((sum, entry) => sum + statSync(join(entry.parentPath, entry.name)).size, 0);
 }
 
 /** Pages of functions that are no longer there. */
@@ -66,7 +82,9 @@ function write(): void {
   mkdirSync(docsFolder, { recursive: true });
   for (const path of leftovers(files)) rmSync(path);
   for (const [path, text] of files) writeFileSync(path, text);
-  console.log(`Wrote ${files.size} files: ${docsFolder}, ${checksFile}, ${signaturesFile} and ${tokensFile}.`);
+  console.log(
+    `Wrote ${files.size} files: ${docsFolder}, ${checksFile}, ${dependenciesFile}, ${signaturesFile} and ${tokensFile}.`,
+  );
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

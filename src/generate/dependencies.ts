@@ -1,0 +1,101 @@
+/**
+ * What the product stands on: why each package is there, which licences are taken, and what is known of the packages
+ * that those bring along. Read from package.json and the lockfile; docs/dependencies.md tells it, a test holds to it.
+ */
+
+/** The package as the lockfile records it. */
+export interface LockedPackage {
+  readonly version: string;
+  readonly license?: string;
+  readonly integrity?: string;
+  readonly dev?: boolean;
+  readonly hasInstallScript?: boolean;
+  readonly dependencies?: Readonly<Record<string, string>>;
+  readonly optionalDependencies?: Readonly<Record<string, string>>;
+  readonly peerDependencies?: Readonly<Record<string, string>>;
+}
+
+export interface Lockfile {
+  readonly packages: Readonly<Record<string, LockedPackage>>;
+}
+
+/** Why each runtime dependency of package.json is there. */
+export const reasons: Readonly<Record<string, string>> = {
+  "@borgar/fx": "reads worksheet formulas for the pane's working and for files",
+  "@observablehq/plot": "draws the pane's pictures",
+  "@univerjs/core": "the grid of the workbook page: its model of a workbook",
+  "@univerjs/engine-formula": "the grid's calculation engine, in which the functions run",
+  "@univerjs/preset-sheets-core": "the grid itself, in the browser",
+  "@univerjs/preset-sheets-node-core": "the same engine without a browser, for the command line and the tests",
+  "@univerjs/themes": "the grid's colours",
+  exceljs: "reads a maker's .xlsx",
+  "idb-keyval": "keeps a maker's work in the browser",
+  jszip: "opens the parts of an .xlsx that exceljs does not read",
+  react: "the pane; the grid brings it too",
+  "react-dom": "the pane; the grid brings it too",
+  rxjs: "the grid's events come as its streams",
+  saxes: "reads the XML inside an .xlsx",
+  "wasm-xlsxwriter": "writes .xlsx with live formulas, tables and charts",
+  zod: "checks what comes from outside: forms, stored settings, the command line",
+};
+
+/** Licences that let a maker use, copy and change what they get, without more than naming the authors. */
+export const acceptedLicences: readonly string[] = [
+  "MIT",
+  "MIT/X11",
+  "ISC",
+  "0BSD",
+  "BSD-3-Clause",
+  "Apache-2.0",
+  "BlueOak-1.0.0",
+  "Unlicense",
+  // Of a choice the first is taken.
+  "(MIT OR GPL-3.0-or-later)",
+  "(MIT AND Zlib)",
+];
+
+/** Packages whose licence the lockfile does not name, and what is known of it. */
+export const licencesByHand: Readonly<Record<string, string>> = {
+  "@univerjs/telemetry":
+    "Apache-2.0, by the LICENSE file in the package. It holds the name of an interface and no code that sends anything.",
+  buffers:
+    "its package names none. It comes with exceljs and runs only under Node, where files are unpacked; the pages do not hold it.",
+};
+
+/** Packages that would run a script when they are installed. Every install here passes --ignore-scripts. */
+export const scriptsNotRun: Readonly<Record<string, string>> = {
+  "core-js-pure": "prints a call for donations",
+  esbuild: "tests and scripts: checks that its program fits the machine; the program itself is a package of its own",
+  protobufjs: "warns of versions that do not go together",
+};
+
+/** `node_modules/a/node_modules/@b/c` → `@b/c`. */
+export const nameIn = (path: string): string => path.slice(path.lastIndexOf("node_modules/") + "node_modules/".length);
+
+/** The packages that the product is made of, without the tools that build and test it. */
+export const runtimePackages = ({ packages }: Lockfile): [string, LockedPackage][] =>
+  Object.entries(packages).filter(([path, { dev }]) => path !== "" && dev !== true);
+
+/** A package with all that it brings along, by their places. */
+export function broughtBy(name: string, lockfile: Lockfile): Set<string> {
+  const found = new Set<string>();
+  const visit = (wanted: string, from: string): void => {
+    const path = placeOf(wanted, from, lockfile);
+    if (path === undefined || found.has(path)) return;
+    found.add(path);
+    const { dependencies, optionalDependencies, peerDependencies } = lockfile.packages[path] as LockedPackage;
+    for (const next of Object.keys({ ...dependencies, ...optionalDependencies, ...peerDependencies }))
+      visit(next, path);
+  };
+  visit(name, "");
+  return found;
+}
+
+/** Where Node finds a package that is asked for at a place: the nearest folder above. */
+function placeOf(wanted: string, from: string, { packages }: Lockfile): string | undefined {
+  for (let folder = from; ; folder = folder.slice(0, Math.max(0, folder.lastIndexOf("/node_modules/")))) {
+    const path = `${folder === "" ? "" : `${folder}/`}node_modules/${wanted}`;
+    if (packages[path] !== undefined) return path;
+    if (folder === "") return undefined;
+  }
+}

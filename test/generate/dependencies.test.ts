@@ -1,0 +1,72 @@
+import { readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import {
+  broughtBy,
+  type LockedPackage,
+  type Lockfile,
+  licencesByHand,
+  nameIn,
+  reasons,
+  runtimePackages,
+  scriptsNotRun,
+} from "../../src/generate/dependencies";
+import { licencesInDoubt } from "../../src/generate/dependencies-page";
+
+const json = (file: string) => JSON.parse(readFileSync(file, "utf8"));
+const lockfile: Lockfile = json("package-lock.json");
+const manifest: { dependencies: Record<string, string>; devDependencies: Record<string, string> } =
+  json("package.json");
+const locked = Object.entries(lockfile.packages).filter(([path]) => path !== "");
+
+test("each runtime dependency has its reason, and each reason its dependency", () => {
+  expect(Object.keys(reasons)).toEqual(Object.keys(manifest.dependencies));
+});
+
+test("every version is exact", () => {
+  for (const version of Object.values({ ...manifest.dependencies, ...manifest.devDependencies })) {
+    expect(version).toMatch(/^\d+\.\d+\.\d+(-[\w.]+)?$/);
+  }
+});
+
+test("every package of the product has a licence that the project takes", () => {
+  expect(licencesInDoubt(lockfile)).toEqual([]);
+});
+
+test("a licence that nobody looked at is found", () => {
+  const strange = { packages: { "node_modules/strange": { version: "1.0.0", license: "AGPL-3.0" } } };
+  const silent = { packages: { "node_modules/silent": { version: "1.0.0" } } };
+  expect(licencesInDoubt(strange)).toEqual(["strange: AGPL-3.0"]);
+  expect(licencesInDoubt(silent)).toEqual(["silent: no licence named"]);
+});
+
+test("licences looked at by hand are those of packages that are still there and name none", () => {
+  const silent = runtimePackages(lockfile).filter(([, { license }]) => license === undefined);
+  expect(silent.map(([path]) => nameIn(path)).sort()).toEqual(Object.keys(licencesByHand).sort());
+});
+
+test("the lockfile holds the SHA-512 sum of every package and names no place to fetch it from", () => {
+  for (const [path, { integrity }] of locked) expect(integrity, path).toMatch(/^sha512-[\w+/]{86}==$/);
+  expect(readFileSync("package-lock.json", "utf8")).not.toContain('"resolved"');
+});
+
+test("packages that want to run a script at installation are known, and none is run", () => {
+  const wanting = locked.filter(([, { hasInstallScript }]) => hasInstallScript === true).map(([path]) => nameIn(path));
+  expect(wanting.sort()).toEqual(Object.keys(scriptsNotRun).sort());
+  expect(readFileSync("src/build/install-first.mjs", "utf8")).toMatch(/npm ci [^"]*--ignore-scripts/);
+});
+
+test("a package is found where Node would look for it, with what it brings", () => {
+  const at = (dependencies: Record<string, string> = {}): LockedPackage => ({ version: "1.0.0", dependencies });
+  const packages = {
+    "": at(),
+    "node_modules/one": at({ two: "1", three: "1" }),
+    "node_modules/two": at({ one: "1" }),
+    "node_modules/three": at(),
+    "node_modules/one/node_modules/three": at({ two: "1" }),
+  };
+  expect([...broughtBy("one", { packages })].sort()).toEqual([
+    "node_modules/one",
+    "node_modules/one/node_modules/three",
+    "node_modules/two",
+  ]);
+});
