@@ -1,9 +1,9 @@
 /**
  * `npm run bench`: what the functions cost, as ratios to another way to the same answer, measured side by side in one
- * run. `-- --json` gives the rows as data.
+ * run. `-- --json` gives the rows as data; `-- --keep` makes them the baseline that later runs are shown beside.
  */
 import { execFileSync } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
@@ -11,6 +11,9 @@ import { buildFunctions } from "../build/add-in";
 import { growthOfFit } from "./balance-fit";
 import { compareRowsOfCells, growthOfRows } from "./rows-of-cells";
 import type { Comparison } from "./side-by-side";
+
+/** Ratios of a run that was kept, by what was compared. */
+const baselineFile = "src/bench/baseline.json";
 
 const counts = [1_000, 10_000, 100_000, 1_000_000];
 const stages = [5, 20, 100];
@@ -42,10 +45,20 @@ async function measure() {
   const { compareSeasonTable, growthOfSeason } = await import("./season-table");
   const seasonGrowth = growthOfSeason(counts);
   const season = compareSeasonTable();
+  const { measureStartUp } = await import("./start-up");
+  const startUp = await measureStartUp();
   const { compareWithWorksheetFormulas } = await import("./in-the-engine");
-  const ratios: Comparison[] = [...rowsOfCells, season, await compareWithWorksheetFormulas()];
+  const { compareColumnsOfCells } = await import("./cells-in-the-engine");
+  const ratios: Comparison[] = [
+    ...rowsOfCells,
+    season,
+    ...(startUp?.ratios ?? []),
+    await compareWithWorksheetFormulas(),
+    ...(await compareColumnsOfCells()),
+  ];
   return {
     ratios,
+    paneInteractiveMilliseconds: startUp?.paneInteractive,
     peakMegabytes: {
       cellsAlone: peakMemory("cells"),
       withSeasonTable: peakMemory("ours"),
@@ -65,14 +78,35 @@ async function measure() {
 
 type Measures = Awaited<ReturnType<typeof measure>>;
 
-function print({ ratios, peakMegabytes, growth, functionsScriptBytesGzip }: Measures): void {
-  const rows = ratios.map(({ what, ours, other, ratio, goal }) => ({
-    what,
-    ours: `${ours.milliseconds.toFixed(2)} ms, ${ours.name}`,
-    other: `${other.milliseconds.toFixed(2)} ms, ${other.name}`,
-    ratio: Number(ratio.toFixed(3)),
-    goal,
-  }));
+type Baseline = Readonly<Record<string, number>>;
+
+const nameOf = ({ what, ours, other }: Comparison): string => `${what}: ${ours.name} / ${other.name}`;
+
+function keep(ratios: readonly Comparison[]): void {
+  const kept = Object.fromEntries(ratios.map((each) => [nameOf(each), Number(each.ratio.toPrecision(3))]));
+  writeFileSync(baselineFile, `${JSON.stringify(kept, null, 2)}\n`);
+  console.log(`Kept in ${baselineFile}.`);
+}
+
+function print({
+  ratios,
+  paneInteractiveMilliseconds,
+  peakMegabytes,
+  growth,
+  functionsScriptBytesGzip,
+}: Measures): void {
+  const baseline = JSON.parse(readFileSync(baselineFile, "utf8")) as Baseline;
+  const rows = ratios.map((each) => {
+    const { what, ours, other, ratio, atMost } = each;
+    return {
+      what,
+      ours: `${ours.milliseconds.toFixed(2)} ms, ${ours.name}`,
+      other: `${other.milliseconds.toFixed(2)} ms, ${other.name}`,
+      ratio: Number(ratio.toFixed(3)),
+      baseline: baseline[nameOf(each)],
+      goal: atMost === undefined ? "shown" : `${ratio > atMost ? "MISSED: " : ""}at most ${atMost}`,
+    };
+  });
   console.table(rows);
   const line = (values: readonly number[], digits: number) => values.map((value) => value.toFixed(digits)).join("  ");
   console.log(`rows                                  ${growth.rows.join("  ")}`);
@@ -87,6 +121,12 @@ function print({ ratios, peakMegabytes, growth, functionsScriptBytesGzip }: Meas
   console.log(
     `peak memory of a million rows, MB     ${line([cellsAlone, withSeasonTable, arquero], 0)}  (cells alone, with SEASONTABLE, arquero)`,
   );
+  const pane = paneInteractiveMilliseconds;
+  console.log(
+    pane === undefined
+      ? "pane                                  not measured: no browser was found"
+      : `pane usable after its script, ms      ${line([pane.best, pane.middle], 0)}  (best, middle; goal: under 1000)`,
+  );
   console.log(`functions script, bytes gzip          ${functionsScriptBytesGzip}  (goal: at most 48,000)`);
 }
 
@@ -100,5 +140,7 @@ if (memoryOf > 0) {
   measure().then((measures) => {
     if (process.argv.includes("--json")) console.log(JSON.stringify(measures, null, 2));
     else print(measures);
+    if (process.argv.includes("--keep")) keep(measures.ratios);
+    if (measures.ratios.some(({ ratio, atMost = Infinity }) => ratio > atMost)) process.exitCode = 1;
   });
 }

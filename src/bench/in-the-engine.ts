@@ -2,7 +2,8 @@ import { openInNode } from "../engine/node-workbook";
 import type { Cell, Workbook } from "../workbook-files/workbook";
 import { type SeasonRows, seasonRows } from "./season-rows";
 import { groupCount } from "./season-table";
-import type { Comparison } from "./side-by-side";
+import { type Comparison, comparison } from "./side-by-side";
+import { timeOfCalculation } from "./time-of-calculation";
 
 /** The table as one formula, and the same numbers as a formula a cell, each in the embedded engine. */
 export async function compareWithWorksheetFormulas(): Promise<Comparison> {
@@ -19,20 +20,12 @@ export async function compareWithWorksheetFormulas(): Promise<Comparison> {
   }
   ours.close();
   plain.close();
-  const [mine, theirs] = times.map((round) => Math.min(...round)) as [number, number];
-  return {
-    what: "season table of 10,000 rows in the embedded engine",
-    ours: { name: "one SEASONTABLE", milliseconds: mine },
-    other: { name: "SUMIFS and COUNTIFS", milliseconds: theirs },
-    ratio: mine / theirs,
-    goal: "at most 0.05",
-  };
-}
-
-async function timeOfCalculation(book: { calculate(): Promise<void> }): Promise<number> {
-  const start = performance.now();
-  await book.calculate();
-  return performance.now() - start;
+  return comparison(
+    "season table of 10,000 rows in the embedded engine",
+    { name: "one SEASONTABLE", times: times[0] },
+    { name: "SUMIFS and COUNTIFS", times: times[1] },
+    0.05,
+  );
 }
 
 function bookWith(rows: SeasonRows, formulas: readonly Cell[]): Workbook {

@@ -1,16 +1,15 @@
 /** Takes docs/workbook-page.png from the running page, with the sample in it. */
 import { join, resolve } from "node:path";
-import { chromium } from "playwright-core";
+import { findBrowser, openBrowser } from "./open-browser";
 import { serve } from "./serve";
 import { buildPageOnce, pageFolder } from "./workbook-page-build";
 
 async function takePicture(): Promise<void> {
-  const { CHROME_PATH } = process.env;
-  if (!CHROME_PATH) throw new Error("CHROME_PATH must name a Chromium, Chrome or Edge");
+  const found = await findBrowser();
+  if (found === undefined) throw new Error("a picture of the page needs a browser");
   await buildPageOnce();
   const { server, address } = await serve(pageFolder, 0);
-  const args = process.getuid?.() === 0 ? ["--no-sandbox"] : [];
-  const browser = await chromium.launch({ executablePath: CHROME_PATH, args });
+  const browser = await openBrowser(found);
   try {
     const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
     await page.goto(address);

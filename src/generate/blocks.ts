@@ -54,18 +54,22 @@ function blockAsHtml(block: Block): string {
   return `<table><thead><tr>${head}</tr></thead><tbody>${rows.join("\n")}</tbody></table>`;
 }
 
-/** One page that needs nothing beside its style sheet. */
-export const asHtml = ({ title, blocks }: Page): string => `<!doctype html>
+/** A page that needs nothing beside its style sheet. */
+export const asHtml = ({ title, blocks }: Page, style = "page.css"): string =>
+  htmlDocument(title, blocks.map(blockAsHtml).join("\n"), style);
+
+/** A document around a body that is HTML already. */
+export const htmlDocument = (title: string, body: string, style: string): string => `<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'; base-uri 'none'; form-action 'none'">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'">
 <title>${escaped(title)}</title>
-<link rel="stylesheet" href="page.css">
+<link rel="stylesheet" href="${escaped(style)}">
 </head>
 <body>
-${blocks.map(blockAsHtml).join("\n")}
+${body}
 </body>
 </html>
 `;

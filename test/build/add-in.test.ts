@@ -11,6 +11,7 @@ import { localCertificate } from "../../src/build/certificate";
 import { serveAddIn } from "../../src/build/serve-add-in";
 import { catalogue } from "../../src/core/catalogue";
 import { chineseSteps } from "../../src/pane/messages/chinese-steps";
+import { manifestProblems } from "../../src/release/manifest-problems";
 
 const origin = "https://example.org/tea";
 const workplace = mkdtempSync(join(tmpdir(), "tea-build-"));
@@ -73,43 +74,18 @@ describe("the manifest", () => {
     expect(text("manifest.xml")).not.toContain("localhost");
   });
 
-  test("names only files that a build writes", () => {
-    const missing = addresses(text("manifest.xml"))
-      .map((address) => address.slice(`${origin}/`.length))
-      .filter((path) => !existsSync(join(folder, path)));
-    expect(missing).toEqual([]);
+  test("has no problem that a release looks for", () => {
+    const { version } = JSON.parse(readFileSync("package.json", "utf8")) as { version: string };
+    expect(manifestProblems(text("manifest.xml"), { version, origin, folder })).toEqual([]);
     expect(addresses(manifest).length).toBeGreaterThan(8);
   });
 
-  test("uses each resource that it defines, and defines each that it uses", () => {
-    const used = new Set([...manifest.matchAll(/resid="([^"]+)"/g)].map((match) => match[1]));
-    const defined = [...manifest.matchAll(/<bt:(?:Image|Url|String) id="([^"]+)"/g)].map((match) => match[1]);
-    expect([...used].sort()).toEqual([...defined].sort());
-    for (const id of defined) expect(id?.length).toBeLessThanOrEqual(32);
-  });
-
   test("holds what Excel asks for", () => {
-    expect(manifest).toMatch(/<Id>[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}<\/Id>/);
     expect(manifest).toContain('<DisplayName DefaultValue="Tea Mass Balance"/>');
     expect(manifest).toContain("<DefaultLocale>en-US</DefaultLocale>");
-    expect(manifest).toContain('<bt:String id="Functions.Namespace" DefaultValue="TEA"/>');
     expect(manifest).toContain('<Host Name="Workbook"/>');
-    const { version } = JSON.parse(readFileSync("package.json", "utf8")) as { version: string };
-    expect(manifest).toContain(`<Version>${version}.0</Version>`);
     for (const part of ["Script", "Page", "Metadata"]) {
       expect(manifest).toMatch(new RegExp(`<${part}>\\s*<SourceLocation resid="Functions.${part}"/>`));
-    }
-    const texts = [...manifest.matchAll(/<bt:String id="[^"]+" DefaultValue="([^"]+)"/g)].map(
-      (match) => match[1] ?? "",
-    );
-    expect(texts.every((words) => words.length <= 125)).toBe(true);
-  });
-
-  test("shows icons of the sizes that it says", () => {
-    for (const [, size, id] of manifest.matchAll(/<bt:Image size="(\d+)" resid="([^"]+)"/g)) {
-      const address = new RegExp(`id="${id}" DefaultValue="${localOrigin}/([^"]+)"`).exec(manifest)?.[1] as string;
-      const png = readFileSync(join(folder, address));
-      expect([png.readUInt32BE(16), png.readUInt32BE(20)], address).toEqual([Number(size), Number(size)]);
     }
   });
 });

@@ -1,0 +1,34 @@
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { breaches, type Signature } from "../generate/signatures";
+
+/** What the last release promised to workbooks that were saved with it. Committed, and written by a release. */
+export interface Release {
+  readonly version: string;
+  readonly signatures: readonly Signature[];
+}
+
+export const lastReleaseFile = "last-release.json";
+
+export const lastRelease = (file = lastReleaseFile): Release | undefined =>
+  existsSync(file) ? (JSON.parse(readFileSync(file, "utf8")) as Release) : undefined;
+
+export const recordRelease = (release: Release, file = lastReleaseFile): void =>
+  writeFileSync(file, `${JSON.stringify(release, null, 1)}\n`);
+
+/** Why a release may not follow the last one, one line each. The same version may be built again as it was. */
+export function reasonsAgainst(next: Release, last: Release | undefined): string[] {
+  if (last === undefined) return [];
+  const broken = breaches(last.signatures, next.signatures);
+  if (broken.length > 0) return broken;
+  const isSame = JSON.stringify(next.signatures) === JSON.stringify(last.signatures);
+  const order = compareVersions(next.version, last.version);
+  if (order < 0) return [`${next.version} is older than ${last.version}, which was released`];
+  if (order === 0 && !isSame) return [`${next.version} was released with other functions: raise the version`];
+  return [];
+}
+
+function compareVersions(one: string, other: string): number {
+  const [mine, theirs] = [one, other].map((version) => version.split(".").map(Number)) as [number[], number[]];
+  const index = mine.findIndex((part, place) => part !== theirs[place]);
+  return index < 0 ? 0 : (mine[index] as number) - (theirs[index] as number);
+}

@@ -1,0 +1,58 @@
+import { cpSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { marked } from "marked";
+import { catalogue } from "../core/catalogue";
+import { asHtml, htmlDocument } from "../generate/blocks";
+import { checksPage } from "../generate/checks-page";
+
+const functionsStyle = "functions/page.css";
+
+/** Written by hand, and served as pages. */
+const guides = [
+  { file: "excel-check.md", title: "Checking the functions in a real Excel" },
+  { file: "changelog.md", title: "Changelog" },
+  { file: "dependencies.md", title: "What it stands on" },
+] as const;
+
+/** Adds to a build what makes it a site: a first page, the guides, what the numbers are checked against, the samples. */
+export function writeSite(folder: string, project: string, version: string): void {
+  const docs = join(folder, "docs");
+  mkdirSync(docs, { recursive: true });
+  writeFileSync(join(docs, "checks.html"), asHtml(checksPage(catalogue), functionsStyle));
+  for (const { file, title } of guides) {
+    const text = readFileSync(join(project, "docs", file), "utf8");
+    writeFileSync(
+      join(docs, file.replace(/md$/, "html")),
+      htmlDocument(title, marked.parse(text, { async: false }), functionsStyle),
+    );
+  }
+  cpSync(join(project, "sample-workbooks"), join(folder, "sample-workbooks"), { recursive: true });
+  writeFileSync(join(folder, "index.html"), firstPage(version, readdirSync(join(project, "sample-workbooks"))));
+}
+
+const firstPage = (version: string, samples: readonly string[]): string => {
+  const link = (address: string, text: string, after = ""): string =>
+    `<li><a href="${address}">${text}</a>${after}</li>`;
+  return htmlDocument(
+    "Tea Mass Balance",
+    `<h1>Tea Mass Balance</h1>
+<p>Worksheet functions for people who make tea by hand in small lots. Version ${version}.</p>
+<ul>
+${[
+  link("workbook/index.html", "The workbook page", ", for those without Excel"),
+  link("manifest.xml", "manifest.xml", ": the add-in for Excel"),
+  ...samples.map((sample) => link(`sample-workbooks/${sample}`, sample, ": a sample of an invented farm")),
+  link("docs/functions/index.html", "Every function", " with its arguments, examples and checks"),
+  link("docs/checks.html", "What the numbers are checked against"),
+  link("docs/excel-check.html", "Checking an installation in Excel"),
+  link("docs/changelog.html", "What changed"),
+  link("docs/dependencies.html", "What it stands on"),
+  link("LICENSE", "Licence"),
+  link("third-party-licences.txt", "Licences of others' parts"),
+  link("sbom.cdx.json", "Bill of materials"),
+].join("\n")}
+</ul>
+<p>The functions calculate from the weights and moistures that are typed. They never say that a lot is safe to drink or fit for sale; local codes and licensed practice come first.</p>`,
+    "docs/functions/page.css",
+  );
+};

@@ -1,0 +1,53 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import { lastRelease, reasonsAgainst, recordRelease } from "../../src/release/last-release";
+
+const weight = { name: "weight", optional: false };
+const last = { version: "1.2.3", signatures: [{ id: "ONE", parameters: [weight], columns: ["load"] }] };
+
+test("the first release follows nothing", () => {
+  expect(reasonsAgainst(last, undefined)).toEqual([]);
+});
+
+test("a later version may add a function, an optional parameter and a column", () => {
+  const signatures = [
+    { id: "ONE", parameters: [weight, { name: "readability", optional: true }], columns: ["load", "rest"] },
+    { id: "TWO", parameters: [], columns: [] },
+  ];
+  expect(reasonsAgainst({ version: "1.10.0", signatures }, last)).toEqual([]);
+});
+
+test("what would break saved workbooks is named", () => {
+  const signatures = [{ id: "ONE", parameters: [{ name: "mass", optional: false }], columns: ["rest"] }];
+  expect(reasonsAgainst({ version: "2.0.0", signatures }, last)).toEqual([
+    "ONE: parameter 1 was weight and is mass",
+    "ONE: column 1 was load and is rest",
+  ]);
+  expect(reasonsAgainst({ version: "2.0.0", signatures: [] }, last)).toEqual(["ONE is gone"]);
+});
+
+test("the same version may be built again as it was, but not with other functions", () => {
+  expect(reasonsAgainst(last, last)).toEqual([]);
+  const more = [...last.signatures, { id: "TWO", parameters: [], columns: [] }];
+  expect(reasonsAgainst({ version: "1.2.3", signatures: more }, last)).toEqual([
+    "1.2.3 was released with other functions: raise the version",
+  ]);
+});
+
+test("an older version does not follow a newer one", () => {
+  expect(reasonsAgainst({ ...last, version: "1.2.2" }, last)).toEqual([
+    "1.2.2 is older than 1.2.3, which was released",
+  ]);
+  expect(reasonsAgainst({ ...last, version: "1.10.0" }, last)).toEqual([]);
+});
+
+test("a release is recorded and read again", () => {
+  const folder = mkdtempSync(join(tmpdir(), "tea-last-"));
+  const file = join(folder, "last.json");
+  expect(lastRelease(file)).toBeUndefined();
+  recordRelease(last, file);
+  expect(lastRelease(file)).toEqual(last);
+  rmSync(folder, { recursive: true });
+});
