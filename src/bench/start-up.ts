@@ -3,7 +3,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser } from "playwright-core";
 import { buildFunctions, buildPane } from "../build/add-in";
-import { findBrowser, officeOrigin, openBrowser } from "../build/open-browser";
+import { findBrowser, openBrowser } from "../build/open-browser";
+import { officeOrigin } from "../build/page-policy";
 import { serve } from "../build/serve";
 import { type Comparison, comparison } from "./side-by-side";
 

@@ -6,6 +6,7 @@ import webpack, { type Configuration } from "webpack";
 import { catalogue } from "../core/catalogue";
 import { functionsJson } from "../generate/functions-json";
 import { writeFunctionSite } from "./function-site";
+import { officeOrigin } from "./page-policy";
 import { plainLanguage, resolve, rulesInPlainLanguage, rulesWithStyleFiles } from "./webpack-rules";
 import { runWebpack } from "./workbook-page-build";
 
@@ -15,15 +16,13 @@ const source = (...path: string[]): string => join(project, "src", ...path);
 /** The address that manifest.xml at the root holds. */
 export const localOrigin = "https://localhost:3000";
 
-const officeHost = "https://appsforoffice.microsoft.com";
-
 /** What a page inside Excel may do: run its own scripts and Office.js, and nothing else. */
 const policy = [
   "default-src 'none'",
-  `script-src 'self' ${officeHost}`,
+  `script-src 'self' ${officeOrigin}`,
   "style-src 'self'",
   "img-src 'self'",
-  `connect-src 'self' ${officeHost}`,
+  `connect-src 'self' ${officeOrigin}`,
   "base-uri 'none'",
   "form-action 'none'",
 ].join("; ");

@@ -42,9 +42,6 @@ export async function findBrowser(): Promise<FoundBrowser | undefined> {
   return undefined;
 }
 
-/** Where Microsoft serves Office.js: tests answer for it from a local file. */
-export const officeOrigin = "https://appsforoffice.microsoft.com";
-
 /**
  * Opens the browser. Its pages may ask this computer, and the origins that a test names because it answers for them
  * itself; whatever else a page asks for makes the closing of its visit fail, and so the test. No name but this

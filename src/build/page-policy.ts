@@ -1,3 +1,6 @@
+/** Where Microsoft serves Office.js, the one place beside its own that a page of the add-in asks. */
+export const officeOrigin = "https://appsforoffice.microsoft.com";
+
 /**
  * What the workbook page may do, as a Content-Security-Policy: run its own scripts, compile the part that writes
  * .xlsx files, and fetch nothing from elsewhere. Styles are set on elements by the grid, so they may be inline.

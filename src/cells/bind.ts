@@ -20,9 +20,17 @@ export function bind(spec: FunctionSpec): CellFunction {
     try {
       return answer(given.length > count ? given.slice(0, count) : given);
     } catch (problem) {
-      return [[asCellValue(problem)]];
+      return [[asCellValue(problem instanceof DomainError ? problem : (malformed(spec, given) ?? problem))]];
     }
   };
+}
+
+/** The refusal of a range that is no rows of cells, which no host sends: looked for only when something broke. */
+function malformed({ parameters }: FunctionSpec, given: readonly CellArgument[]): DomainError | undefined {
+  const isMalformed = (argument: CellArgument): boolean =>
+    Array.isArray(argument) && argument.some((row) => !Array.isArray(row));
+  const broken = parameters.find((_, place) => isMalformed(given[place]));
+  return broken && must(broken.name, "be a cell or rows of cells", "got a list of another form");
 }
 
 /** Answers a call; may throw a DomainError. */

@@ -1,6 +1,7 @@
+import { limits } from "../core/bounds";
 import type { Parameter } from "../core/define";
 import { DomainError, mustBe, mustBeNumber, shown } from "../core/errors";
-import type { Bounds, Quantity } from "../core/quantities";
+import type { Quantity } from "../core/quantities";
 import { CellError, isBlank } from "./values";
 
 /** A blank cell, as readers report it. */
@@ -32,14 +33,14 @@ export function cellReader({ name, quantity }: Parameter): CellReader {
     case "choice":
       return onlyReading(choiceReader(name, quantity));
     case "text":
-      return onlyReading(readText);
+      return onlyReading(textReader(name, quantity));
   }
 }
 
 const onlyReading = (read: CellReader["read"]): CellReader => ({ read, low: 1, high: 0 });
 
 function numberReader(name: string, quantity: Quantity): CellReader {
-  const { low, high } = inclusive(quantity.bounds);
+  const { low, high } = limits(quantity.bounds);
   const whole = quantity.bounds.whole === true;
   // Older hosts send 0 for a blank cell. Where 0 can be no reading, it is one.
   const zeroIsBlank = low > 0;
@@ -55,31 +56,6 @@ function numberReader(name: string, quantity: Quantity): CellReader {
     return mustBe(name, quantity.requirement, value);
   };
   return whole ? onlyReading(read) : { read, low, high };
-}
-
-/**
- * No weight, area or amount of any farm lies outside these, in whatever unit. Inside them the arithmetic of every
- * function stays within what a cell can hold, and a moisture stays below 1.
- */
-const least = 1e-12;
-const most = 1e12;
-
-/** Bounds as the least and the greatest double inside them. */
-function inclusive({ above, atLeast, below, atMost }: Bounds): { low: number; high: number } {
-  const justAbove = above === 0 ? least : nextAbove(above ?? -most);
-  return {
-    low: atLeast ?? justAbove,
-    high: atMost ?? (below === undefined ? most : -nextAbove(-below)),
-  };
-}
-
-/** The smallest double above a number: the one whose bits, read as a whole number, are next. */
-function nextAbove(value: number): number {
-  if (value === 0) return Number.MIN_VALUE;
-  const bits = new DataView(new ArrayBuffer(8));
-  bits.setFloat64(0, value);
-  bits.setBigInt64(0, bits.getBigInt64(0) + (value > 0 ? 1n : -1n));
-  return bits.getFloat64(0);
 }
 
 function yesNoReader(name: string, quantity: Quantity): CellReader["read"] {
@@ -116,9 +92,12 @@ function choiceReader(name: string, quantity: Quantity): CellReader["read"] {
 }
 
 /** A label may be any constant. */
-function readText(value: unknown): Read {
-  if (isBlank(value)) return blank;
-  if (value instanceof CellError) return value;
-  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
-  return String(value);
+function textReader(name: string, quantity: Quantity): CellReader["read"] {
+  return (value) => {
+    if (isBlank(value)) return blank;
+    if (typeof value === "string" || value instanceof CellError) return value;
+    if (typeof value === "number") return String(value);
+    if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
+    return mustBe(name, quantity.requirement, value);
+  };
 }

@@ -63,6 +63,7 @@ export function rowReader(parameters: readonly Parameter[]): RowReader {
 /** The cell of a range that stands for this row and column; one row, one column or one cell serves for all. */
 export function cellAt(given: unknown, row: number, column: number): unknown {
   if (!Array.isArray(given)) return given;
-  const cells = (given.length === 1 ? given[0] : given[row]) as readonly unknown[];
-  return cells.length === 1 ? cells[0] : cells[column];
+  // A range without rows, or a row without cells, holds a blank.
+  const cells = (given.length === 1 ? given[0] : given[row]) as readonly unknown[] | undefined;
+  return cells?.length === 1 ? cells[0] : cells?.[column];
 }

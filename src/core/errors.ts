@@ -2,6 +2,7 @@
  * What a calculation says when it cannot answer. One grammar for every message:
  * `<argument> must <requirement>; got <what it got>`, lower case, no full stop.
  */
+import type { SheetError } from "./define";
 
 /** `#VALUE!` for an argument out of its bounds; `#N/A` for sound data that have no answer. */
 export type DomainErrorCode = "#VALUE!" | "#N/A";
@@ -41,10 +42,16 @@ export function shown(value: unknown): string {
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   if (value === null || value === undefined || value === "") return "a blank";
   if (typeof value === "string") return `the text "${value.length > 40 ? `${value.slice(0, 40)}…` : value}"`;
-  // An error of the sheet, which a book may hold.
-  if (typeof value === "object" && "code" in value) return String(value.code);
+  if (isSheetError(value)) return value.code;
   return "a value of another type";
 }
+
+/** An error of the sheet, which a book may hold. */
+export const isSheetError = (value: unknown): value is SheetError =>
+  typeof value === "object" &&
+  value !== null &&
+  typeof (value as Partial<SheetError>).code === "string" &&
+  typeof (value as Partial<SheetError>).message === "string";
 
 /** Digits and the signs that go with them: what someone meant as a number, whatever alphabet it is in. */
 export const looksLikeNumber = (value: string): boolean =>

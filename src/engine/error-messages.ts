@@ -19,6 +19,7 @@ export class ErrorMessages {
   /** What a spill left in cells beside its own, should it turn out that they show it. */
   readonly #spilled = new Map<string, ErrorMessage>();
   readonly #listeners = new Set<() => void>();
+  #isUnheard = false;
 
   /** The message of the error that a cell shows; undefined when there is none. Sheets by id, rows from 0. */
   at(sheet: string, row: number, column: number): ErrorMessage | undefined {
@@ -32,6 +33,7 @@ export class ErrorMessages {
 
   /** Keeps the errors in the answer of the formula in a cell. */
   record(sheet: string, row: number, column: number, answer: Grid): void {
+    if (this.#isUnheard) return;
     let first: CellError | undefined;
     answer.forEach((values, down) => {
       values.forEach((value, right) => {
@@ -42,6 +44,16 @@ export class ErrorMessages {
     });
     // Also of an error further inside: the formula may take one cell out of the answer, as INDEX does.
     if (first) keep(this.#messages, sheet, row, column, first);
+  }
+
+  /** Does something of which no error belongs to a cell. */
+  unheard<Answer>(work: () => Answer): Answer {
+    this.#isUnheard = true;
+    try {
+      return work();
+    } finally {
+      this.#isUnheard = false;
+    }
   }
 
   /**

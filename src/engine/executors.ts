@@ -67,7 +67,7 @@ function executor(spec: FunctionSpec, errors: ErrorMessages): new (name: string)
 
     override calculate(...given: BaseValueObject[]): BaseValueObject {
       const refusal = wrongCount(spec, given.length);
-      const answer = refusal ? [[refusal]] : call(...given.map((value) => argument(value, this.#isTypedNumber)));
+      const answer = refusal ? [[refusal]] : call(...given.map((value) => givenArgument(value, this.#isTypedNumber)));
       errors.record(this.subUnitId ?? "", this.row, this.column, answer);
       const single = answer.length === 1 && answer[0]?.length === 1 ? answer[0][0] : undefined;
       if (single !== undefined) return valueObject(single);
@@ -92,7 +92,7 @@ function executor(spec: FunctionSpec, errors: ErrorMessages): new (name: string)
 }
 
 /** An argument as a cell function takes it: a constant, rows of constants, or null for a blank. */
-function argument(value: BaseValueObject, isTypedNumber: (text: string) => boolean): unknown {
+export function givenArgument(value: BaseValueObject, isTypedNumber: (text: string) => boolean): unknown {
   const constant = (single: Nullable<BaseValueObject>): CellValue | null => {
     const given = constantOf(single);
     return typeof given === "string" && isNumeric(given) && isTypedNumber(given) ? Number(given) : given;
@@ -111,7 +111,7 @@ function constantOf(value: Nullable<BaseValueObject>): CellValue | null {
 const isNumeric = (text: string): boolean => text.trim() !== "" && Number.isFinite(Number(text));
 
 /** Whether the formula has this text as a number of its own: not in quotes, and not as part of another word. */
-function hasNumber(formula: string, text: string): boolean {
+export function hasNumber(formula: string, text: string): boolean {
   const number = text.trim();
   const unquoted = formula.replace(/"(?:[^"]|"")*"/g, '""');
   return new RegExp(`(?<![\\w.])${number.replace(/[.+]/g, "\\$&")}(?![\\w.])`).test(unquoted);

@@ -6,6 +6,7 @@ import { catalogue } from "../core/catalogue";
 import { placeOf } from "../workbook-files/addresses";
 import type { Workbook } from "../workbook-files/workbook";
 import { ErrorMessages } from "./error-messages";
+import { evaluationIn } from "./evaluation";
 import { descriptionsFor, executorsFor } from "./executors";
 import { constantData, constantOf, snapshotOf, workbookOf } from "./snapshot";
 import { spillsOf } from "./spills";
@@ -20,6 +21,8 @@ export interface NodeWorkbook {
   size(sheet: string, address: string): { readonly rows: number; readonly columns: number };
   /** Puts in a constant, a formula (text that begins with an equals sign), or null to empty the cell. */
   set(sheet: string, address: string, content: number | string | boolean | null): void;
+  /** What an expression would come to in a cell, which stays as it is; a blank is null. */
+  evaluate(expression: string, sheet: string, address: string): Promise<readonly (readonly (CellValue | null)[])[]>;
   /** With the results of the last calculation and the sizes that spills have now. */
   toWorkbook(): Workbook;
   close(): void;
@@ -50,6 +53,8 @@ export function openInNode(workbook: Workbook): NodeWorkbook {
   const book = api.createWorkbook(snapshotOf(workbook, `workbook-${++opened}`));
   const formulas = api.getFormula();
   const spills = spillsOf(univer.__getInjector(), book.getId());
+
+  const evaluation = evaluationIn(univer.__getInjector(), book.getId(), errors);
 
   const sheetNamed = (name: string) => {
     const sheet = book.getSheetByName(name);
@@ -99,6 +104,8 @@ export function openInNode(workbook: Workbook): NodeWorkbook {
       else if (typeof content === "string" && content.startsWith("=")) range.setValue({ f: content, v: null, t: null });
       else range.setValue({ ...constantData(content), f: null, si: null });
     },
+    evaluate: (expression, sheet, address) =>
+      evaluation(expression, { sheet: sheetNamed(sheet).getSheetId(), ...placeOf(address) }),
     toWorkbook: () => workbookOf(book.save(), spills),
     close: () => univer.dispose(),
   };

@@ -33,6 +33,15 @@ const asCellValue = (given: unknown): unknown => {
 
 const isObject = (value: unknown): boolean => typeof value === "object" && value !== null;
 
+/**
+ * Microsoft's runtime appends an object of its own right behind what Excel sent, also where Excel sent fewer arguments
+ * than there are parameters: it must not pass for one of them.
+ */
+function sentByExcel(given: readonly unknown[]): readonly unknown[] {
+  const last = given[given.length - 1];
+  return isObject(last) && !Array.isArray(last) && errorCode(last) === undefined ? given.slice(0, -1) : given;
+}
+
 /** Ranges without an error, nearly all of them, are taken as they come: they may be whole columns. */
 function fromExcel(given: unknown): unknown {
   if (!Array.isArray(given)) return asCellValue(given);
@@ -62,7 +71,7 @@ const throwable = new Set(["#VALUE!", "#N/A", "#DIV/0!", "#NUM!", "#NULL!"]);
 export function excelFunction(spec: FunctionSpec): (...given: unknown[]) => ExcelGrid {
   const call = bind(spec);
   return (...given) => {
-    const grid = call(...given.map(fromExcel));
+    const grid = call(...sentByExcel(given).map(fromExcel));
     const only = grid.length === 1 && grid[0]?.length === 1 ? grid[0][0] : undefined;
     if (only instanceof CellError && throwable.has(only.code)) throw excelError(only);
     return grid.map((row) => row.map(toExcel));

@@ -6,6 +6,7 @@ import type {
   CellArea,
   CellContent,
   CellPlace,
+  Chart,
   ReadArea,
   WorkbookHost,
   WriteOutcome,
@@ -17,6 +18,7 @@ import { fromFileFormula } from "../workbook-files/formula-names";
 import { areaWithin, partsOf } from "../workbook-files/references";
 import { pixelsOfCharacters } from "../workbook-files/sizes";
 import type { Area, Style } from "../workbook-files/workbook";
+import { evaluateInExcel } from "./evaluate-in-excel";
 import { problemFrom } from "./excel-problems";
 
 const sheetRows = 1_048_576;
@@ -25,6 +27,7 @@ const sheetColumns = 16_384;
 /** Excel as the pane sees it. Each request is one `Excel.run`, and loads no more than it answers with. */
 export class ExcelWorkbookHost implements WorkbookHost {
   readonly drawsCharts = true;
+  readonly evaluatesUntouched = false;
   readonly language = Office.context.displayLanguage;
 
   selection(): Promise<ReadArea> {
@@ -97,6 +100,10 @@ export class ExcelWorkbookHost implements WorkbookHost {
     });
   }
 
+  evaluate(expression: string, beside: CellPlace): Promise<CellContent[][]> {
+    return evaluateInExcel(expression, beside);
+  }
+
   /** Excel does not tell why a custom function gave an error. */
   async errorMessage(): Promise<undefined> {
     return undefined;
@@ -157,15 +164,18 @@ export class ExcelWorkbookHost implements WorkbookHost {
     });
   }
 
-  addChart({ title, kind, data }: Parameters<WorkbookHost["addChart"]>[0]): Promise<void> {
+  addChart({ title, names, values, beside }: Chart): Promise<void> {
     return inExcel(async (context) => {
-      const sheet = context.workbook.worksheets.getItem(data.sheet);
-      const range = sheet.getRangeByIndexes(data.row, data.column, data.rows, data.columns);
-      const type = kind === "columns" ? Excel.ChartType.columnClustered : Excel.ChartType.barStacked;
-      const chart = sheet.charts.add(type, range, Excel.ChartSeriesBy.columns);
+      const { worksheets } = context.workbook;
+      const rangeOf = ({ sheet, row, column, rows, columns }: CellArea) =>
+        worksheets.getItem(sheet).getRangeByIndexes(row, column, rows, columns);
+      const sheet = worksheets.getItem(beside.sheet);
+      const chart = sheet.charts.add(Excel.ChartType.columnClustered, rangeOf(values), Excel.ChartSeriesBy.columns);
+      chart.series.getItemAt(0).setXAxisValues(rangeOf(names));
+      chart.legend.visible = false;
       chart.title.text = title;
-      // Beside its numbers, with a column between.
-      chart.setPosition(sheet.getCell(data.row, data.column + data.columns + 1));
+      // With a column between.
+      chart.setPosition(sheet.getCell(beside.row, beside.column + beside.columns + 1));
       await context.sync();
     });
   }

@@ -1,4 +1,3 @@
-import { deferral } from "../core/cautions";
 import type { Example, FunctionSpec } from "../core/define";
 import {
   accepts,
@@ -14,9 +13,12 @@ import {
   whenBlank,
 } from "../core/describe";
 import type { Entry } from "../core/entry";
+import { type Messages, useLanguageTag, useMessages } from "./messages/messages";
 
 /** One function: a line that opens into everything its page says, but for sources and checks. */
 export function FunctionEntry({ entry: { spec, page } }: { readonly entry: Entry }) {
+  const { cautions, deferral } = useMessages();
+  const language = useLanguageTag();
   const first = page.examples[0];
   const oneCell = first === undefined ? undefined : oneCellForm(spec, first.given);
   return (
@@ -29,7 +31,7 @@ export function FunctionEntry({ entry: { spec, page } }: { readonly entry: Entry
         <pre>
           <code>{signature(spec)}</code>
         </pre>
-        <h3>Arguments</h3>
+        <Heading of="arguments" />
         <dl>
           {spec.parameters.map((parameter) => (
             <div key={parameter.name}>
@@ -45,7 +47,7 @@ export function FunctionEntry({ entry: { spec, page } }: { readonly entry: Entry
             </div>
           ))}
         </dl>
-        <h3>Answer</h3>
+        <Heading of="answer" />
         <p>{resultInWords(spec)}</p>
         <Columns spec={spec} />
         {oneCell === undefined ? null : (
@@ -56,31 +58,39 @@ export function FunctionEntry({ entry: { spec, page } }: { readonly entry: Entry
             </pre>
           </>
         )}
-        <h3>Use</h3>
+        <Heading of="use" />
         <pre>
           <code>{page.formula}</code>
         </pre>
         {page.guide.map((paragraph) => (
           <p key={paragraph}>{paragraph}</p>
         ))}
-        <h3>Examples</h3>
+        <Heading of="examples" />
         {page.examples.map((example) => (
           <WorkedExample key={example.shows} spec={spec} example={example} />
         ))}
         {page.cautions.length === 0 ? null : (
           <>
-            <h3>Cautions</h3>
-            {page.cautions.map(({ id, title, text }) => (
-              <p key={id}>
-                <strong>{title}.</strong> {text}
-              </p>
-            ))}
-            <p>{deferral}</p>
+            <Heading of="cautions" />
+            <div lang={language}>
+              {page.cautions.map(({ id, title, text }) => (
+                <p key={id}>
+                  <strong>{cautions[id]?.title ?? title}.</strong> {cautions[id]?.text ?? text}
+                </p>
+              ))}
+              <p>{deferral}</p>
+            </div>
           </>
         )}
       </div>
     </details>
   );
+}
+
+/** The page itself is in English; what stands over its parts is in the language of the pane. */
+function Heading({ of }: { readonly of: keyof Messages["reference"]["headings"] }) {
+  const { reference } = useMessages();
+  return <h3 lang={useLanguageTag()}>{reference.headings[of]}</h3>;
 }
 
 function Columns({ spec }: { readonly spec: FunctionSpec }) {
@@ -99,15 +109,16 @@ function Columns({ spec }: { readonly spec: FunctionSpec }) {
 
 function WorkedExample({ spec, example: { given, gives, shows } }: { spec: FunctionSpec; example: Example }) {
   const rows = rowsOf(gives);
+  const written = formula(spec, given);
   const message = typeof gives === "object" && "error" in gives ? gives.message : undefined;
   return (
     <div className="example">
       <p>{asSentence(shows)}</p>
       <pre>
-        <code>{formula(spec, given)}</code>
+        <code>{written}</code>
       </pre>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than the pane is scrolled with the arrow keys */}
-      <section className="answer" aria-label="Answer" tabIndex={0}>
+      <section className="answer" aria-label={`Answer of ${written}`} tabIndex={0}>
         <table>
           <tbody>
             {rows.map((row, index) => (

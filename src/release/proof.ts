@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
-import { officeOrigin } from "../build/open-browser";
+import { officeOrigin } from "../build/page-policy";
 import { serve } from "../build/serve";
 import { parseXml } from "../workbook-files/xml";
 import { addressesIn } from "./manifest-problems";

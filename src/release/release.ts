@@ -5,8 +5,9 @@
 import { cpSync, readFileSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { buildAddIn } from "../build/add-in";
-import { findBrowser, officeOrigin, openBrowser } from "../build/open-browser";
+import { findBrowser, openBrowser } from "../build/open-browser";
 import { originFrom } from "../build/origin";
+import { officeOrigin } from "../build/page-policy";
 import { buildPage } from "../build/workbook-page-build";
 import { catalogue } from "../core/catalogue";
 import type { Lockfile } from "../generate/dependencies";

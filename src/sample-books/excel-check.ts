@@ -10,7 +10,10 @@ interface Line {
   readonly expected: number | string;
 }
 
-/** What only a real Excel can show, with the form in which a file holds a function first of all. */
+/**
+ * What only a real Excel can show, with the form in which a file holds a function first of all. The first three lines,
+ * a number and two errors in C5 to C7, are an argument of later ones; G1 to G3 are blank.
+ */
 const behaviour: readonly Line[] = [
   {
     what: "the form in which a file holds a function: #NAME? here means that it is wrong, or that no add-in is loaded",
@@ -38,7 +41,37 @@ const behaviour: readonly Line[] = [
     formula: '=INDEX(TEA.DRYINGSTEPS(320,0.75,{0.6},,{"pan"}),3,1)',
     expected: "pan",
   },
+  {
+    what: "so does one that the functions cannot throw, and keeps its code",
+    formula: "=TEA.TARGETWEIGHT(INDEX(G1:G2,3),0.75,0.6)",
+    expected: "#REF!",
+  },
+  {
+    what: "an error inside a column stays in its row",
+    formula: "=INDEX(TEA.TARGETWEIGHT(C5:C7,0.75,0.6),3)",
+    expected: "#N/A",
+  },
+  {
+    what: "the other rows of such a column keep their numbers",
+    formula: "=INDEX(TEA.DRYMATTER(C5:C7,0.5),1)",
+    expected: 100,
+  },
+  { what: "a column of blank cells gives as many answers", formula: "=ROWS(TEA.DRYMATTER(G1:G3,0.5))", expected: 3 },
+  {
+    what: "none of which is a number: a blank cell is not 0",
+    formula: "=COUNT(TEA.DRYMATTER(G1:G3,0.5))",
+    expected: 0,
+  },
+  { what: "a column by a row gives a block", formula: "=SUM(TEA.DRYMATTER({100;200},{0.5,0.75}))", expected: 225 },
+  {
+    what: "text is refused, also when it reads like a number",
+    formula: '=TEA.DRYMATTER(100,"50%")',
+    expected: "#VALUE!",
+  },
+  { what: "a percentage is a number", formula: "=TEA.DRYMATTER(100,50%)", expected: 50 },
+  { what: "a time is a number", formula: "=TEA.TURNTIMES(TIME(12,0,0),TIME(6,0,0),TIME(3,0,0))", expected: 0.625 },
   { what: "a table comes whole, with its headings", formula: "=ROWS(TEA.LOSSMEANINGS(320,0.75,0.3))", expected: 4 },
+  { what: "and without them", formula: "=ROWS(TEA.LOSSMEANINGS(320,0.75,0.3,FALSE))", expected: 3 },
 ];
 
 /** Of an example that gives many cells, the last that holds a number. */
@@ -60,7 +93,7 @@ const examples = (): Line[] =>
   );
 
 /** As ERROR.TYPE counts them. */
-const errorTypes: Readonly<Record<string, number>> = { "#DIV/0!": 2, "#VALUE!": 3, "#N/A": 7 };
+const errorTypes: Readonly<Record<string, number>> = { "#DIV/0!": 2, "#VALUE!": 3, "#REF!": 4, "#N/A": 7 };
 
 /** Plain worksheet arithmetic: what checks the add-in must not depend on it. */
 function agrees(row: number, expected: number | string): string {

@@ -1,5 +1,6 @@
 import type { ICellData, IStyleData } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/preset-sheets-core";
+import { CellError } from "../cells/values";
 import { constantData, constantOf } from "../engine/snapshot";
 import { engineStyle } from "../engine/style";
 import { isFormula, placesOf } from "../pane/host/block-cells";
@@ -7,6 +8,7 @@ import { looks } from "../pane/host/looks";
 import {
   type Block,
   type CellArea,
+  type CellContent,
   type CellPlace,
   HostProblem,
   type ReadArea,
@@ -23,6 +25,7 @@ import type { Grid } from "./grid";
 /** The grid of the workbook page as the pane sees it. */
 export class EmbeddedWorkbookHost implements WorkbookHost {
   readonly drawsCharts = false;
+  readonly evaluatesUntouched = true;
   readonly language = navigator.language;
   readonly #grid: Grid;
 
@@ -76,6 +79,16 @@ export class EmbeddedWorkbookHost implements WorkbookHost {
   async usedCells(name?: string): Promise<ReadArea> {
     const sheet = name === undefined ? this.#shownSheet() : this.#sheet(name);
     return this.#read(sheet, { sheet: sheet.getSheetName(), row: 0, column: 0, ...this.#used(sheet) });
+  }
+
+  async evaluate(expression: string, { sheet, row, column }: CellPlace): Promise<CellContent[][]> {
+    const place = { sheet: this.#sheet(sheet).getSheetId(), row, column };
+    try {
+      const rows = await this.#grid.evaluation(expression, place);
+      return rows.map((line) => line.map((value) => (value instanceof CellError ? value.code : (value ?? ""))));
+    } catch {
+      throw new HostProblem("unknown", `The grid cannot work out ${expression}.`);
+    }
   }
 
   async errorMessage({ sheet, row, column }: CellPlace): Promise<string | undefined> {

@@ -16,6 +16,7 @@ import { greenTheme } from "@univerjs/themes";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import { catalogue } from "../core/catalogue";
 import { ErrorMessages } from "../engine/error-messages";
+import { type Evaluation, evaluationIn } from "../engine/evaluation";
 import { descriptionsFor, executorsFor } from "../engine/executors";
 import { constantOf, snapshotOf, workbookOf } from "../engine/snapshot";
 import { type Spills, spillsOf } from "../engine/spills";
@@ -35,6 +36,8 @@ export interface Grid {
   shown(sheetName: string, row: number, column: number): string;
   /** What a cell holds, unrounded, spilled ones included; undefined for a blank. An error is its code. */
   value(sheetId: string, row: number, column: number): number | string | boolean | undefined;
+  /** What an expression would come to in a cell; changes nothing. */
+  readonly evaluation: Evaluation;
   /** Ends the typing in a cell as Enter does. */
   finishTyping(): Promise<void>;
   /**
@@ -49,8 +52,11 @@ export interface Grid {
 /** Shows a workbook in the element with this id; done when it is calculated and takes clicks and keys. */
 export async function openGrid(container: string, workbook: Workbook): Promise<Grid> {
   const errors = new ErrorMessages();
+  // As the page around it and the pane.
+  const darkScheme = matchMedia("(prefers-color-scheme: dark)");
   const univer = new Univer({
     theme: greenTheme,
+    darkMode: darkScheme.matches,
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: mergeLocales(words) },
     logLevel: LogLevel.WARN,
@@ -72,6 +78,7 @@ export async function openGrid(container: string, workbook: Workbook): Promise<G
     else univer.registerPlugin(plugin);
   }
   const api = FUniver.newAPI(univer);
+  darkScheme.addEventListener("change", ({ matches }) => api.toggleDarkMode(matches));
   const formulas = api.getFormula();
   const book = api.createWorkbook(snapshotOf(workbook));
   const injector = univer.__getInjector();
@@ -130,6 +137,7 @@ export async function openGrid(container: string, workbook: Workbook): Promise<G
     workbook: () => workbookOf(book.save(), spills),
     shown: (sheetName, row, column) => book.getSheetByName(sheetName)?.getRange(row, column).getDisplayValue() ?? "",
     value: rawValue,
+    evaluation: evaluationIn(injector, book.getId(), errors),
     finishTyping: async () => {
       if (book.isCellEditing()) await book.endEditingAsync(true);
     },

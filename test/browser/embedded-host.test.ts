@@ -1,12 +1,10 @@
-import type { Server } from "node:http";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
-import { serve } from "../../src/build/serve";
-import { buildPageOnce, pageFolder } from "../../src/build/workbook-page-build";
+import type { Page } from "playwright-core";
+import { beforeEach, describe, expect, test } from "vitest";
+import { findBrowser } from "../../src/build/open-browser";
 import type { Block, CellPlace, WorkbookHost } from "../../src/pane/host/workbook-host";
 import type { Grid } from "../../src/workbook-page/grid";
-import { findBrowser, openBrowser } from "./open-browser";
-import { openWorkbook, select, shown, typeOver, untilReady, values } from "./workbook-driver";
+import { select, shown, typeOver, untilReady, values } from "./workbook-driver";
+import { workbookVisits } from "./workbook-visits";
 
 declare const workbookGrid: Grid;
 declare const workbookHost: WorkbookHost;
@@ -31,35 +29,14 @@ const block: Block = {
 };
 
 describe.skipIf(!found)("the grid as the pane sees it", () => {
-  let browser: Browser;
-  let server: Server;
-  let address: string;
+  const visits = workbookVisits(found);
   let page: Page;
-  let complaints: string[];
-  let fetched: string[];
-
-  beforeAll(async () => {
-    await buildPageOnce();
-    ({ server, address } = await serve(pageFolder, 0));
-    if (found) browser = await openBrowser(found);
-  });
-
-  afterAll(async () => {
-    await browser?.close();
-    server?.close();
-  });
+  let fetched: readonly string[];
 
   beforeEach(async () => {
-    const visitor = await browser.newContext({ viewport: { width: 1280, height: 800 } });
-    [complaints, fetched] = [[], []];
-    page = await visitor.newPage();
-    page.on("pageerror", (error) => complaints.push(error.message));
-    page.on("request", (request) => fetched.push(request.url()));
-    await openWorkbook(page, address);
-    return async () => {
-      await visitor.close();
-      expect(complaints, "errors in the page").toEqual([]);
-    };
+    const visit = await visits.begin();
+    ({ page, fetched } = visit);
+    return visit.end;
   });
 
   const openPane = async () => {
@@ -174,6 +151,72 @@ describe.skipIf(!found)("the grid as the pane sees it", () => {
       rows: 67,
       columns: 1,
     });
+  });
+
+  test("expressions are worked out as in a cell, and neither the grid nor what can be undone changes", async () => {
+    await openPane();
+    await write();
+    await expect.poll(async () => (await cells()).get("C63"), patience).toBe(200);
+    await page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.insertDefinedName("Load", "Lot!$C$61"));
+    await page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.insertDefinedName("Usual", "=0.75"));
+    await typeOver(page, "Lot", "E60", "mine");
+    const refused = { ...at, row: 63, column: 2 };
+    const state = () =>
+      page.evaluate(
+        (place) =>
+          workbookHost
+            .errorMessage(place)
+            .then((message) => [
+              message,
+              JSON.stringify(workbookGrid.workbook()),
+              JSON.stringify(workbookGrid.errors.all()),
+              workbookGrid.api.getActiveWorkbook()?.getSheets().length,
+            ]),
+        refused,
+      );
+    const before = await state();
+    expect(before[0]).toContain("got 75");
+    const evaluate = (expression: string) =>
+      page.evaluate(([expression, place]) => workbookHost.evaluate(expression, place), [expression, refused] as const);
+    for (const [expression, value] of [
+      ["ROUND(C61*1.05,0)", 336],
+      ["IF(C61>300,0.750,70%)", 0.75],
+      ["INDEX(C61:C63,2)", 0.75],
+      ["LET(w,C61*2,LET(v,w/4,v+1))", 161],
+      ["Load/2", 160],
+      ["Usual*2", 1.5],
+      ["IF(TEA.DRYBASIS(C62)>2,TEA.TARGETWEIGHT(C61,C62,60%),0)", 200],
+      ["TEA.DRYBASIS(C61)", "#VALUE!"],
+      ["C99", ""],
+    ] as const) {
+      expect([expression, await evaluate(expression)]).toEqual([expression, [[value]]]);
+    }
+    expect(await evaluate("COUNTA('Past lots'!A:A)")).toEqual([[expect.any(Number)]]);
+    expect((await evaluate("SUM('Past lots'!B:B)"))[0]?.[0]).toBeGreaterThan(0);
+    expect(await evaluate("C61:C62*2")).toEqual([[640], [1.5]]);
+    await expect(evaluate("IF(")).rejects.toThrow("cannot work out IF(");
+    expect(await state()).toEqual(before);
+    // The last step to be undone is still what was typed.
+    await select(page, "Lot", "A60");
+    await page.keyboard.press("Control+z");
+    await expect.poll(async () => (await cells()).get("E60"), patience).toBeUndefined();
+    expect((await cells()).get("C63")).toBe(200);
+    await page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.getDefinedName("Load")?.setRef("Lot!$C$62"));
+    await expect.poll(() => evaluate("Load/2"), patience).toEqual([[0.375]]);
+  });
+
+  test("the working goes on from what the grid works out, and follows it", async () => {
+    await openPane();
+    await typeOver(page, "Lot", "C61", "320");
+    await typeOver(page, "Lot", "C62", "=TEA.TARGETWEIGHT(ROUND(C61*1.05,0),IF(C61>300,75%,70%),60%)");
+    await page.click("#tab-working");
+    await select(page, "Lot", "C62");
+    const working = () => page.locator("#pane .working").textContent();
+    await expect.poll(working, patience).toContain("336 × (1 − 75 %) = 84");
+    expect(await working()).toContain("ROUND(C61*1.05,0) = 336 (worked out by the workbook)");
+    await page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.getActiveSheet().getRange("C61").setValue(100));
+    await expect.poll(working, patience).toContain("105 × (1 − 70 %) = 31.5");
+    await expect.poll(working, patience).not.toContain("may be waiting");
   });
 
   test("the sheet grows to hold a block beyond its last row", async () => {

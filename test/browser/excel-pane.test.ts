@@ -4,7 +4,8 @@ import { extname, join } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { buildPane } from "../../src/build/add-in";
-import { findBrowser, openBrowser } from "./open-browser";
+import { findBrowser, openBrowser } from "../../src/build/open-browser";
+import { officeOrigin } from "../../src/build/page-policy";
 
 const found = await findBrowser();
 const kinds: Record<string, string> = { ".html": "text/html", ".js": "text/javascript", ".css": "text/css" };
@@ -27,7 +28,7 @@ describe.skipIf(found === undefined)("the pane in Excel", () => {
   beforeAll(async () => {
     // As it is shipped, since it is timed here.
     await buildPane(folder);
-    if (found) browser = await openBrowser(found);
+    if (found) browser = await openBrowser(found, [officeOrigin]);
   });
   afterAll(async () => {
     await browser?.close();
@@ -39,7 +40,7 @@ describe.skipIf(found === undefined)("the pane in Excel", () => {
     await context.route("**/*", (route) => {
       const url = new URL(route.request().url());
       const file = join(folder, url.pathname);
-      if (url.host === "pane.example" && existsSync(file)) {
+      if (url.host === "localhost" && existsSync(file)) {
         return route.fulfill({ body: readFileSync(file), contentType: kinds[extname(file)] });
       }
       return route.fulfill({ body: office(background, language, code), contentType: "text/javascript" });
@@ -47,7 +48,7 @@ describe.skipIf(found === undefined)("the pane in Excel", () => {
     const page = await context.newPage();
     page.on("console", (message) => complaints.push(message.text()));
     page.on("pageerror", (problem) => complaints.push(problem.message));
-    await page.goto("https://pane.example/pane.html");
+    await page.goto("http://localhost/pane.html");
     await page.waitForSelector("#pane .jobs");
     return page;
   }

@@ -1,62 +1,35 @@
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join, resolve as resolvePath } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
-import { resolve, rulesWithStyleFiles } from "../../src/build/webpack-rules";
-import { runWebpack } from "../../src/build/workbook-page-build";
+import { findBrowser, openBrowser } from "../../src/build/open-browser";
 import type { HostProblem } from "../../src/pane/host/workbook-host";
 import { chinese } from "../../src/pane/messages/chinese";
 import { english } from "../../src/pane/messages/english";
 import type { FakeWorkbookHost } from "../pane/fake-workbook-host";
-import { findBrowser, openBrowser } from "./open-browser";
+import { FakePane } from "./fake-pane";
 
 /** On the page. */
 declare const host: FakeWorkbookHost;
 declare const fail: (reason: HostProblem["reason"], message: string) => void;
 
 const found = await findBrowser();
-const folder = mkdtempSync(join(tmpdir(), "tea-job-form-"));
-const html =
-  '<!doctype html><html lang="en"><meta charset="utf-8"><title>Pane</title><link rel="stylesheet" href="pane.css"><main id="pane"></main><script src="pane.js"></script></html>';
+const pane = new FakePane();
 
 describe.skipIf(found === undefined)("the form of a job, beside a workbook in memory", () => {
   let browser: Browser;
   let page: Page;
 
   beforeAll(async () => {
-    await runWebpack({
-      mode: "production",
-      context: resolvePath(__dirname, "../.."),
-      entry: { pane: resolvePath(__dirname, "pane-with-fake-host.ts") },
-      output: { path: folder, filename: "[name].js", cssFilename: "[name].css" },
-      module: { rules: rulesWithStyleFiles },
-      experiments: { css: true },
-      resolve,
-      devtool: false,
-      performance: false,
-      optimization: { minimize: false },
-    });
+    await pane.build();
     if (found) browser = await openBrowser(found);
   });
   afterAll(async () => {
     await browser?.close();
-    rmSync(folder, { recursive: true, force: true });
+    pane.remove();
   });
 
   beforeEach(async () => {
     await page?.context().close();
-    const context = await browser.newContext({ viewport: { width: 350, height: 800 } });
-    await context.route("**/*", (route) => {
-      const { pathname } = new URL(route.request().url());
-      if (pathname === "/") return route.fulfill({ body: html, contentType: "text/html" });
-      const contentType = pathname.endsWith(".css") ? "text/css" : "text/javascript";
-      return route.fulfill({ body: readFileSync(join(folder, pathname)), contentType });
-    });
-    page = await context.newPage();
-    page.setDefaultTimeout(10_000);
-    await page.goto("https://pane.example/");
-    await page.waitForSelector(".jobs");
+    page = await pane.open(browser);
   });
 
   const select = (address: string) => page.evaluate((address) => host.select("Book", address), address);
@@ -144,6 +117,26 @@ describe.skipIf(found === undefined)("the form of a job, beside a workbook in me
     await page.click(".write .primary");
     await said(english.problems.fixFirst);
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("charges-readability");
+  });
+
+  test("adds a chart of the workbook's own beside a season, when asked to", async () => {
+    await page.click("#open-season");
+    await select("D1");
+    await page.click(".write .primary");
+    await page.waitForSelector(".write .done:not(:empty)");
+    expect(await page.evaluate(() => host.charts)).toEqual([]);
+    await select("D60");
+    await page.check("#with-chart");
+    await page.click(".write .primary");
+    await said("D60");
+    const { written, charts } = await page.evaluate(() => ({ written: host.written.at(-1), charts: host.charts }));
+    const table = written?.block.cells.find(({ content }) => String(content).startsWith("=TEA.SEASONTABLE"));
+    const row = (written?.at.row ?? 0) + (table?.row ?? 0);
+    // Two plots, in the columns of names and of outturns; the total is left out.
+    const names = { sheet: "Book", row, column: 3, rows: 2, columns: 1 };
+    expect(charts).toEqual([
+      { title: "The season: outturn", names, values: { ...names, column: 9 }, beside: { ...names, columns: 11 } },
+    ]);
   });
 
   test.each(["en", "zh"] as const)(

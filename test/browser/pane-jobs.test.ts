@@ -1,23 +1,18 @@
-import { readFileSync } from "node:fs";
 import type { Server } from "node:http";
-import { createRequire } from "node:module";
-import type { AxeResults } from "axe-core";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { findBrowser, openBrowser } from "../../src/build/open-browser";
 import { pagePolicy } from "../../src/build/page-policy";
 import { serve } from "../../src/build/serve";
 import { buildPageOnce, pageFolder } from "../../src/build/workbook-page-build";
 import { addressOf } from "../../src/workbook-files/addresses";
 import type { Grid } from "../../src/workbook-page/grid";
-import { findBrowser, openBrowser } from "./open-browser";
 import { openWorkbook, typeOver } from "./workbook-driver";
 
 declare const workbookGrid: Grid;
-declare const axe: { run(context: string, options: object): Promise<AxeResults> };
 
 const found = await findBrowser();
 const patience = { timeout: 20_000 };
-const axeScript = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 /** Each job with a field that is typed over, and another number that is then typed into its cell. */
 const jobs = [
@@ -245,34 +240,4 @@ describe.skipIf(!found)("the pane beside the grid, 350 pixels wide", () => {
     const served = await fetch(address);
     expect(served.headers.get("content-security-policy")).toBe(pagePolicy);
   });
-
-  test.each(["light", "dark"] as const)(
-    "meets WCAG 2.2 AA in the %s theme, in each tab and each job",
-    async (theme) => {
-      await page.emulateMedia({ colorScheme: theme });
-      await page.evaluate(axeScript);
-      const violations = async () => {
-        const { violations, passes } = await page.evaluate(() =>
-          axe.run("#pane", { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] }),
-        );
-        expect(passes.length, "rules that were looked at").toBeGreaterThan(10);
-        return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(" | ")}`);
-      };
-      for (const tab of await tabs()) {
-        await page.click(`#${tab}`);
-        await page.waitForTimeout(200);
-        expect(await violations(), tab).toEqual([]);
-      }
-      await page.click("#tab-jobs");
-      for (const { job } of jobs) {
-        await page.click(`#open-${job}`);
-        await page.evaluate(() => {
-          for (const details of document.querySelectorAll<HTMLDetailsElement>("#pane details")) details.open = true;
-        });
-        expect(await violations(), job).toEqual([]);
-        expect(await page.evaluate(() => document.documentElement.scrollWidth), job).toBeLessThanOrEqual(350);
-        await page.click("#pane .back");
-      }
-    },
-  );
 });

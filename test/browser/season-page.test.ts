@@ -2,10 +2,10 @@ import { readFile } from "node:fs/promises";
 import type { Server } from "node:http";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { findBrowser, openBrowser } from "../../src/build/open-browser";
 import { serve } from "../../src/build/serve";
 import { buildPageOnce, pageFolder } from "../../src/build/workbook-page-build";
 import { readWorkbook } from "../../src/workbook-files/read-workbook";
-import { findBrowser, openBrowser } from "./open-browser";
 import { openWorkbook, shown, typeOver, untilReady } from "./workbook-driver";
 
 const found = await findBrowser();

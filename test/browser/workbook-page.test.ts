@@ -1,15 +1,13 @@
 import { readFile } from "node:fs/promises";
-import type { Server } from "node:http";
 import ExcelJS from "exceljs";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
-import { serve } from "../../src/build/serve";
-import { buildPageOnce, pageFolder } from "../../src/build/workbook-page-build";
+import type { Page } from "playwright-core";
+import { beforeEach, describe, expect, test } from "vitest";
+import { findBrowser } from "../../src/build/open-browser";
 import { addressOf } from "../../src/workbook-files/addresses";
 import { readWorkbook } from "../../src/workbook-files/read-workbook";
 import type { Grid } from "../../src/workbook-page/grid";
-import { findBrowser, openBrowser } from "./open-browser";
-import { openWorkbook, select, shown, typeOver, untilReady, values } from "./workbook-driver";
+import { select, shown, typeOver, untilReady, values } from "./workbook-driver";
+import { workbookVisits } from "./workbook-visits";
 
 declare const workbookGrid: Grid;
 
@@ -17,43 +15,14 @@ const found = await findBrowser();
 const patience = { timeout: 20_000 };
 
 describe.skipIf(!found)("the workbook page", () => {
-  let browser: Browser;
-  let server: Server;
-  let address: string;
+  const visits = workbookVisits(found);
   let page: Page;
-  let strangers: string[];
-  let complaints: string[];
+  let address: string;
 
-  beforeAll(async () => {
-    await buildPageOnce();
-    ({ server, address } = await serve(pageFolder, 0));
-    if (found) browser = await openBrowser(found);
-  });
-
-  afterAll(async () => {
-    await browser?.close();
-    server?.close();
-  });
-
-  // Every test is a visitor of its own, who has kept nothing yet.
   beforeEach(async () => {
-    const visitor = await browser.newContext({ viewport: { width: 1280, height: 800 }, acceptDownloads: true });
-    strangers = [];
-    complaints = [];
-    visitor.on("request", (request) => {
-      if (!/^(data|blob):/.test(request.url()) && !request.url().startsWith(address)) strangers.push(request.url());
-    });
-    page = await visitor.newPage();
-    page.on("pageerror", (error) => complaints.push(error.message));
-    page.on("console", (message) => {
-      if (message.type() === "error") complaints.push(message.text());
-    });
-    await openWorkbook(page, address);
-    return async () => {
-      await visitor.close();
-      expect(strangers, "requests to other hosts").toEqual([]);
-      expect(complaints, "errors in the page").toEqual([]);
-    };
+    const visit = await visits.begin();
+    ({ page, address } = visit);
+    return visit.end;
   });
 
   const line = () => page.textContent("#line");
@@ -70,6 +39,38 @@ describe.skipIf(!found)("the workbook page", () => {
       if (typeof value === "number") expect(result, addressOf(row, column)).toBeCloseTo(value, 9);
       else expect(result, addressOf(row, column)).toBe(value);
     }
+  });
+
+  test("page, grid and pane are dark together where the system is, also when it changes; paper stays white", async () => {
+    /** How light the parts are, from 0 to 255. */
+    const lightness = () =>
+      page.evaluate(() => {
+        const mean = (numbers: ArrayLike<number>) => {
+          let sum = 0;
+          // Every fourth number is how opaque the pixel is.
+          for (let place = 0; place < numbers.length; place += 1) if (place % 4 !== 3) sum += numbers[place] as number;
+          return sum / (numbers.length * 0.75);
+        };
+        const behind = (selector: string) => {
+          const { backgroundColor } = getComputedStyle(document.querySelector(selector) as Element);
+          return mean([...(backgroundColor.match(/\d+/g) ?? []).map(Number).slice(0, 3), 0]);
+        };
+        const canvas = document.querySelector<HTMLCanvasElement>("#grid canvas[id^=univer-sheet-main-canvas]");
+        const pixels = canvas?.getContext("2d")?.getImageData(60, 60, 400, 300).data ?? [];
+        return { page: behind("body"), line: behind("#line"), pane: behind("#pane"), grid: mean(pixels) };
+      });
+    await page.click("#pane-button");
+    await page.waitForSelector("#pane .jobs");
+    const brightest = async () => Math.max(...Object.values(await lightness()));
+    const darkest = async () => Math.min(...Object.values(await lightness()));
+    await expect.poll(darkest, patience).toBeGreaterThan(200);
+    await page.emulateMedia({ colorScheme: "dark" });
+    await expect.poll(brightest, patience).toBeLessThan(80);
+    await page.emulateMedia({ colorScheme: "dark", media: "print" });
+    const paper = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+    expect(paper).toBe("rgb(255, 255, 255)");
+    await page.emulateMedia({ colorScheme: "light", media: "screen" });
+    await expect.poll(darkest, patience).toBeGreaterThan(200);
   });
 
   test("a formula typed in a cell gives its number", async () => {

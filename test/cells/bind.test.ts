@@ -82,6 +82,19 @@ describe("ranges", () => {
     );
   });
 
+  test("without rows or without cells hold a blank", () => {
+    expect(target([], 0.75, 0.6)).toEqual([[""]]);
+    expect(target([[]], 0.75, 0.6)).toEqual([[""]]);
+    expect(only(target(320, 0.75, []))).toBe(`#VALUE! targetMoisture ${moistureRequirement}; got a blank`);
+  });
+
+  test("that are no rows of cells are refused by name", () => {
+    const probe = cellFunction([measuredList("pastWeights", weight)], (past: number[]) => past.length);
+    expect(only(probe([320, 340]))).toBe(
+      "#VALUE! pastWeights must be a cell or rows of cells; got a list of another form",
+    );
+  });
+
   test("a list is taken whole beside cells of any size", () => {
     const probe = cellFunction(
       [measured("weight", weight), measuredList("pastWeights", weight)],
@@ -281,6 +294,19 @@ describe("words", () => {
     expect([true, 1, null, false, 0].map((value) => only(probe(value)))).toEqual(["yes", "yes", "yes", "no", "no"]);
     expect(only(probe("yes"))).toBe('#VALUE! tared must be TRUE or FALSE (1 or 0); got the text "yes"');
     expect(only(probe(2))).toBe("#VALUE! tared must be TRUE or FALSE (1 or 0); got 2");
+  });
+
+  test("an object is no label, whatever text it would turn into", () => {
+    const probe = cellFunction([setting("label", text)], (label: string) => `<${label}>`);
+    for (const object of [{}, Object.create(null), { toString: () => "plot 3" }, Symbol("plot"), 3n]) {
+      expect(only(probe(object))).toBe("#VALUE! label must be text; got a value of another type");
+    }
+  });
+
+  test("an object with a code of its own is no error of the sheet", () => {
+    expect(only(target({ code: "#N/A" }, 0.75, 0.6))).toBe(
+      "#VALUE! weight must be a weight above 0; got a value of another type",
+    );
   });
 
   test("a label may be any constant", () => {

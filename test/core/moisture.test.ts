@@ -159,6 +159,11 @@ describe("a blend", () => {
 });
 
 describe("the oven", () => {
+  test("takes the mean of a column longer than a call takes arguments", () => {
+    const moistures = Array.from({ length: 200_000 }, (_, row) => [row % 2 === 0 ? 0.05 : 0.051]);
+    expectEqual(bind(ovenMean)(moistures)[0]?.[0] as number, 0.0505, 1e-9);
+  });
+
   test("does not care for the weight of the dish when both weights include it", () => {
     fc.assert(
       fc.property(

@@ -163,6 +163,24 @@ describe("a season table", () => {
       ["#VALUE! finishedWeights must have as many rows as groups; got 1 and 2"],
     ]);
   });
+
+  test("leaves out weights that no farm has, and says which", () => {
+    const table = seasonOf([
+      ["hill", 100, 20],
+      ["hill", 1e300, 20],
+      ["hill", 100, 1e-300],
+    ]);
+    expect(counts(table[0])).toEqual([1, 0, 2]);
+    expect(noteOf(table)).toBe(
+      "rows left out: 2, the first because freshWeights must be a weight above 0; got 1e+300 in place 2 of the list",
+    );
+  });
+
+  test("leaves out a group whose name is a number that is none", () => {
+    expect(noteOf(seasonOf([["hill", 100, 20], [Number.NaN, 100, 20]]))).toBe(
+      "rows left out: 1, the first because groups must be text or a number; got NaN in place 2 of the list",
+    );
+  });
 });
 
 describe("the areas of a season table", () => {
@@ -380,6 +398,20 @@ describe("a forecast", () => {
 });
 
 describe("flags", () => {
+  test("stand beside an error of the book and never beside an object that is none", () => {
+    const error = new CellError("#N/A", "made elsewhere");
+    const grid = flags(
+      column([...madeUp.fresh, 100, 100]),
+      [...column(madeUp.finished), [error], [{ code: "#N/A" }]],
+      null,
+      false,
+    );
+    expect(grid[5]?.[0]).toBe(error);
+    expect(shownIn(grid)[6]?.[0]).toBe(
+      "#VALUE! finishedWeights must be a weight above 0; got a value of another type in place 7 of the list",
+    );
+  });
+
   const both = (fresh: Cell[], finished: Cell[], limit: number | null = null) => ({
     one: flag(column(fresh), column(finished), column(fresh), column(finished), limit).map(([value]) => value),
     all: flags(column(fresh), column(finished), limit, false).map((row) => row[2]),

@@ -174,6 +174,19 @@ describe("UNCERTAINTY beside a bound", () => {
     expect(errorOf("LEAFCOST", column([10, 500, 100]), column([0, 0, 0, 5]))).toBeCloseTo(0.05, 9);
   });
 
+  test("takes finer steps where an error is larger than the room on either side", () => {
+    // P/F = 20/100: the slope along P is 1/100, whatever its error; steps of its size would leave 0…F on both sides.
+    const grid = uncertainty("OUTTURN", column([100, 20]), column([0, 60_000]), false);
+    expectEqual(grid[0]?.[2] as number, 600, 1e-9);
+  });
+
+  test("refuses a value that has no room to change on any side", () => {
+    // Finished weight may be at most the fresh weight and at least the smallest weight there is: here both are one.
+    expect(refusal(uncertainty("OUTTURN", column([1e-12, 1e-12]), column([0, 1e-13])))).toBe(
+      "#VALUE! values must leave finishedWeight room to change, on one side at least; got 1e-12",
+    );
+  });
+
   test("a slope at the top of a closed bound looks down", () => {
     expect(slope((x) => x * x, 1, 0.01, { atLeast: 0, atMost: 1 })).toBeCloseTo(2, 9);
   });

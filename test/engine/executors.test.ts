@@ -1,20 +1,10 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { catalogue } from "../../src/core/catalogue";
-import { formula } from "../../src/core/describe";
 import { ErrorMessages } from "../../src/engine/error-messages";
 import { descriptionsFor, executorsFor } from "../../src/engine/executors";
 import { type NodeWorkbook, openInNode } from "../../src/engine/node-workbook";
 import { addressOf } from "../../src/workbook-files/addresses";
 import type { Cell, Sheet } from "../../src/workbook-files/workbook";
-import { expectGrid } from "../core/compare";
-
-const examples = catalogue.flatMap(({ spec, page }) =>
-  page.examples.map(({ given, gives }, index) => ({
-    name: `${spec.id} ${index + 1}`,
-    formula: formula(spec, given),
-    gives,
-  })),
-);
 
 const percentages = Array.from({ length: 99 }, (_, index) => index + 1);
 
@@ -29,23 +19,14 @@ const sheetOf = (name: string, cells: Cell[]): Sheet => ({
 let book: NodeWorkbook;
 
 beforeAll(async () => {
-  const sheets = examples.map((example) => sheetOf(example.name, [{ row: 0, column: 0, formula: example.formula }]));
   const cells = percentages.map((percent, row) => ({ row, column: 0, formula: `=TEA.DRYMATTER(1,${percent}%)` }));
-  book = openInNode({ name: "Examples", sheets: [...sheets, sheetOf("Percentages", cells)] });
+  book = openInNode({ name: "Percentages", sheets: [sheetOf("Percentages", cells)] });
   await book.calculate();
 });
 
 afterAll(() => book.close());
 
 describe("the functions in a worksheet", () => {
-  it.each(examples)("answer the example $name", ({ name, gives }) => {
-    const { rows, columns } = book.size(name, "A1");
-    const answer = Array.from({ length: rows }, (_, row) =>
-      Array.from({ length: columns }, (_, column) => book.value(name, addressOf(row, column)) ?? ""),
-    );
-    expectGrid(answer, gives, { relative: 1e-9 });
-  });
-
   it("take a percentage as the number that it is", () => {
     const answers = percentages.map((_, row) => book.value("Percentages", addressOf(row, 0)));
     expect(answers).toEqual(percentages.map((percent) => 1 - percent / 100));

@@ -25,8 +25,6 @@ beforeAll(async () => {
   const cells: Cell[] = [
     { row: 0, column: 0, value: 650 },
     { row: 0, column: 1, value: 0.78 },
-    { row: 1, column: 0, value: true },
-    { row: 1, column: 1, value: "78 %" },
     { row: 0, column: 2, formula: "=TEA.DRYMATTER(A1,B1)", value: -1 },
     { row: 3, column: 0, formula: "=TEA.DRYMATTER({100;200;300},{0.5;76;0.1})", spill: { rows: 3, columns: 1 } },
     { row: 4, column: 0, value: 999 },
@@ -105,19 +103,6 @@ describe("a workbook in Node", () => {
     await book.calculate();
     expect([value("A13"), value("A10")]).toEqual([undefined, 150]);
     expect(book.size("Lot", "A11")).toEqual({ rows: 2, columns: 1 });
-  });
-
-  it("lets a blank measured cell wait and passes errors, texts and truth on as they are", async () => {
-    const [waiting, error, text, truth] = await answers(
-      "=TEA.DRYMATTER(A30,B1)",
-      "=TEA.DRYMATTER(1/0,B1)",
-      "=TEA.DRYMATTER(A1,B2)",
-      "=TEA.DRYMATTER(A2,B1)",
-    );
-    expect(waiting).toBe("");
-    expect(error).toEqual(new CellError("#DIV/0!", ""));
-    expect((text as CellError).message).toContain('"78 %"');
-    expect((truth as CellError).message).toBe("weight must be a weight above 0; got TRUE");
   });
 
   it("names the argument that is missing and refuses one too many", async () => {

@@ -46,6 +46,7 @@ describe("a function as Excel calls it", () => {
       calculate: (weight: number, moisture: number) => weight * moisture,
     };
     expect(excelFunction(doubled)([[10]], null, invocation)).toEqual([[5]]);
+    expect(excelFunction(doubled)([[10]], invocation)).toEqual([[5]]);
   });
 
   test("throws the refusal of a single answer, with its message", () => {

@@ -1,6 +1,7 @@
 import { OfficeMockObject } from "office-addin-mock";
 import { beforeEach, describe, expect, test, vi } from "vitest";
 import { ExcelWorkbookHost } from "../../src/excel/excel-workbook-host";
+import { expressionAlone } from "../../src/excel/expression-alone";
 import type { Block } from "../../src/pane/host/workbook-host";
 import { FakeExcel } from "./fake-excel";
 
@@ -175,6 +176,97 @@ describe("writing", () => {
   });
 });
 
+describe("working an expression out", () => {
+  const name = "TEA_working_for_a_moment";
+  const number = { type: "Double", value: 336 };
+
+  test("takes a hidden name for it, which is gone afterwards", async () => {
+    excel.formulas.set("=ROUND(Lot!$B$2*1.05, 0)", number);
+    let wasVisible: boolean | undefined;
+    vi.spyOn(excel.sheetNames, "delete").mockImplementationOnce(function (this: typeof excel.sheetNames, key) {
+      wasVisible = this.get(key)?.visible;
+      return Map.prototype.delete.call(this, key);
+    });
+    expect(await host.evaluate("ROUND(B2*1.05, 0)", at)).toEqual([[336]]);
+    expect(excel.batches).toEqual([[`add Lot!${name} =ROUND(Lot!$B$2*1.05, 0)`], [`delete Lot!${name}`]]);
+    expect(wasVisible).toBe(false);
+    expect(excel.sheetNames.size).toBe(0);
+    expect(host.evaluatesUntouched).toBe(false);
+  });
+
+  test("gives cells, arrays, texts, truths and errors", async () => {
+    excel.addSheet("Past lots", { A1: 0.75, A2: 0.6 });
+    const [range, array] = [
+      ["Past lots", "A1:A2"],
+      [
+        [1, "x"],
+        [true, "#N/A"],
+      ],
+    ] as const;
+    excel.formulas.set("=INDEX('Past lots'!$A:$A,0)", { type: "Range", value: "", range });
+    excel.formulas.set("=Lot!$A$1:$B$2", { type: "Array", value: "", array });
+    excel.formulas.set("=1/0", { type: "Error", value: "#DIV/0!" });
+    expect(await host.evaluate("INDEX('Past lots'!A:A,0)", at)).toEqual([[0.75], [0.6]]);
+    expect(await host.evaluate("A1:B2", at)).toEqual(array);
+    expect(await host.evaluate("1/0", at)).toEqual([["#DIV/0!"]]);
+    expect(excel.sheetNames.size).toBe(0);
+  });
+
+  test.each([
+    ["SUM(B2,$C3,2:3)", "SUM(Lot!$B$2,Lot!$C$3,Lot!$2:$3)"],
+    ["LET(w,B2,w*Rate)", "LET(w,Lot!$B$2,w*Rate)"],
+    ['IF(B2="B2",B4#,lots[kg])', 'IF(Lot!$B$2="B2",Lot!$B$4#,lots[kg])'],
+    ["@C2:C9+@A3:E3+@D7:D9", "Lot!$C$3+Lot!$B$3+@Lot!$D$7:$D$9"],
+    ["SUM(B2:C9 C3:C4)", "SUM(Lot!$B$2:$C$9 Lot!$C$3:$C$4)"],
+    ["ROW()+COLUMN( )+ROW(A9)", "ROW(Lot!$B$3)+COLUMN(Lot!$B$3 )+ROW(Lot!$A$9)"],
+  ])("writes %s so that it means the same in a name", async (expression, alone) => {
+    expect(expressionAlone(expression, at)).toBe(alone);
+  });
+
+  test("names a sheet in quotes where it needs them", () => {
+    expect(expressionAlone("A1", { ...at, sheet: "Ming's lots" })).toBe("'Ming''s lots'!$A$1");
+  });
+
+  test("says that the row of a table is known inside the table only", async () => {
+    await expect(host.evaluate("lots[@kg]*2", at)).rejects.toThrow("only inside the table");
+    expect(excel.batches).toEqual([]);
+  });
+
+  test("takes the name away also when it cannot be read", async () => {
+    excel.formulas.set("=1+1", number);
+    excel.refuseNames = "SomethingNew";
+    await expect(host.evaluate("1+1", at)).rejects.toThrow("Excel could not do this (SomethingNew)");
+    expect(excel.sheetNames.size).toBe(0);
+  });
+
+  test("takes a name away first that was left over", async () => {
+    excel.formulas.set("=1+1", number);
+    excel.sheetNames.set(`Lot!${name}`, { ...number, formula: "=2", visible: false });
+    expect(await host.evaluate("1+1", at)).toEqual([[336]]);
+    expect(excel.sheetNames.size).toBe(0);
+  });
+
+  test("says so when Excel has not finished", async () => {
+    excel.formulas.set("=TEA.DRYBASIS(Lot!$B$2)", { type: "Error", value: "#BUSY!" });
+    await expect(host.evaluate("TEA.DRYBASIS(B2)", at)).rejects.toMatchObject({ reason: "busy" });
+    expect(excel.sheetNames.size).toBe(0);
+  });
+
+  test("says in plain words that a sheet is protected, a workbook read only, a cell being typed in", async () => {
+    excel.formulas.set("=1+1", number);
+    excel.addSheet("Lot", {}, { isProtected: true });
+    await expect(host.evaluate("1+1", at)).rejects.toMatchObject({ reason: "protected" });
+    excel.addSheet("Lot", {});
+    excel.isReadOnly = true;
+    await expect(host.evaluate("1+1", at)).rejects.toMatchObject({ reason: "read-only" });
+    excel.isReadOnly = false;
+    excel.refuse = "InvalidOperationInCellEditMode";
+    await expect(host.evaluate("1+1", at)).rejects.toThrow("press Enter or Escape");
+    await expect(host.evaluate("1+1", { ...at, sheet: "Gone" })).rejects.toMatchObject({ reason: "gone" });
+    expect(excel.batches).toEqual([]);
+  });
+});
+
 describe("what Excel refuses", () => {
   test.each([
     ["InvalidOperationInCellEditMode", "busy", /press Enter or Escape/],
@@ -219,16 +311,23 @@ test("goes to a cell of another sheet", async () => {
   expect(excel.batches).toEqual([["show Past lots", "select Past lots!C5:C5"]]);
 });
 
-test("draws a native chart beside its numbers", async () => {
-  const data = { sheet: "Lot", row: 0, column: 0, rows: 4, columns: 2 };
-  await host.addChart({ title: "Outturn by lot", kind: "columns", data });
+test("draws a native chart at the right of a table, with its first column as names", async () => {
+  const column = { sheet: "Lot", row: 1, rows: 4, columns: 1 };
+  await host.addChart({
+    title: "Outturn",
+    names: { ...column, column: 0 },
+    values: { ...column, column: 6 },
+    beside: { sheet: "Lot", row: 0, column: 0, rows: 5, columns: 11 },
+  });
   expect(excel.charts).toMatchObject([
     {
       type: "ColumnClustered",
       seriesBy: "Columns",
-      over: "Lot!A1:B4",
-      title: { text: "Outturn by lot" },
-      position: "Lot!D1:D1",
+      over: "Lot!G2:G5",
+      names: "Lot!A2:A5",
+      title: { text: "Outturn" },
+      legend: { visible: false },
+      position: "Lot!M1:M1",
     },
   ]);
 });

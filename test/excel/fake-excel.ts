@@ -16,6 +16,15 @@ interface FakeSheet {
   readonly spills?: Readonly<Record<string, string>>;
 }
 
+interface AddedName {
+  readonly formula: string;
+  readonly type: string;
+  readonly value: unknown;
+  readonly range?: readonly [sheet: string, address: string];
+  readonly array?: readonly (readonly unknown[])[];
+  visible: boolean;
+}
+
 /** Excel's own kind of refusal. */
 export const refusal = (code: string): Error => Object.assign(new Error(code), { code });
 
@@ -31,6 +40,10 @@ export class FakeExcel {
     string,
     { type: string; value: unknown; range?: readonly [sheet: string, address: string] }
   >();
+  /** Names of sheets, as `Lot!Name`, with what they stand for. */
+  readonly sheetNames = new Map<string, AddedName>();
+  /** What the formula of a name that is added comes to. */
+  readonly formulas = new Map<string, Omit<AddedName, "visible" | "formula">>();
   readonly charts: Record<string, unknown>[] = [];
   readonly handlers = new Map<string, Set<() => Promise<void>>>();
   selected: readonly [sheet: string, address: string] = ["Lot", "A1"];
@@ -40,10 +53,12 @@ export class FakeExcel {
   readonly loads: string[] = [];
   /** When set, the next `sync` is refused with it. */
   refuse: string | undefined;
+  /** When set, whatever is asked of a name is refused with it. */
+  refuseNames: string | undefined;
   isReadOnly = false;
 
   readonly ClearApplyTo = { contents: "Contents" };
-  readonly ChartType = { columnClustered: "ColumnClustered", barStacked: "BarStacked" };
+  readonly ChartType = { columnClustered: "ColumnClustered" };
   readonly ChartSeriesBy = { columns: "Columns" };
   readonly NamedItemType = { range: "Range" };
 
@@ -145,7 +160,19 @@ export class FakeExcel {
     return this.#object(
       {
         protection,
-        names: { getItemOrNullObject: () => this.#object({}, { isNullObject: () => true }) },
+        names: {
+          getItemOrNullObject: (of: string) => this.#sheetName(`${name}!${of}`),
+          add: (of: string, formula: string) => {
+            this.#queue.push(() => {
+              if (known()?.isProtected || this.isReadOnly) throw refusal("AccessDenied");
+              const found = this.formulas.get(formula);
+              if (found === undefined) throw refusal("InvalidArgument");
+              this.#changes.push(`add ${name}!${of} ${formula}`);
+              this.sheetNames.set(`${name}!${of}`, { ...found, formula, visible: true });
+            });
+            return this.#sheetName(`${name}!${of}`);
+          },
+        },
         activate: () => this.#queue.push(() => this.#changes.push(`show ${name}`)),
         getRange: (address: string) => this.#rangeAt(name, address),
         getCell: (row: number, column: number) => this.#range(name, { row, column, rows: 1, columns: 1 }),
@@ -154,7 +181,14 @@ export class FakeExcel {
         getUsedRangeOrNullObject: () => this.#range(name, used(known())),
         charts: {
           add: (type: string, range: Record<string, unknown>, seriesBy: string) => {
-            const chart: Record<string, unknown> = { type, seriesBy, title: {}, over: range.at };
+            const chart: Record<string, unknown> = { type, seriesBy, title: {}, legend: {}, over: range.at };
+            chart.series = {
+              getItemAt: () => ({
+                setXAxisValues: (names: Record<string, unknown>) => {
+                  chart.names = names.at;
+                },
+              }),
+            };
             chart.setPosition = (cell: Record<string, unknown>) => {
               chart.position = cell.at;
             };
@@ -172,6 +206,42 @@ export class FakeExcel {
     return this.#object(
       { getRange: () => this.#rangeAt(...(item?.range ?? ["", ""])) },
       { type: () => item?.type, value: () => item?.value, isNullObject: () => item === undefined },
+    );
+  }
+
+  #sheetName(key: string): Record<string, unknown> {
+    const item = () => this.sheetNames.get(key);
+    const value =
+      <Content>(pick: (item: AddedName) => Content) =>
+      () => {
+        const found = item();
+        if (found === undefined) return undefined;
+        if (this.refuseNames !== undefined) throw refusal(this.refuseNames);
+        return pick(found);
+      };
+    return this.#object(
+      {
+        arrayValues: this.#object({}, { values: value(({ array }) => array) }),
+        getRange: () => this.#rangeAt(...(item()?.range ?? ["", ""])),
+        delete: () => {
+          this.#queue.push(() => {
+            this.#changes.push(`delete ${key}`);
+            this.sheetNames.delete(key);
+          });
+        },
+      },
+      {
+        name: () => key.split("!").at(-1),
+        type: value(({ type }) => type),
+        value: value(({ value }) => value),
+        isNullObject: () => item() === undefined,
+      },
+      {
+        visible: (isVisible) => {
+          const found = item();
+          if (found) found.visible = isVisible as boolean;
+        },
+      },
     );
   }
 

@@ -4,6 +4,7 @@ import type {
   CellArea,
   CellContent,
   CellPlace,
+  Chart,
   ReadArea,
   WorkbookHost,
   WriteOutcome,
@@ -22,23 +23,27 @@ export interface FakeCell {
 }
 
 /** What a formula gives: one value, or the rows of a spill. */
-export type Evaluate = (
+export type Calculation = (
   formula: string,
   place: CellPlace,
   host: FakeWorkbookHost,
 ) => CellContent | readonly (readonly CellContent[])[];
 
 type Sheets = Readonly<Record<string, Readonly<Record<string, CellContent | FakeCell>>>>;
-type Chart = Parameters<WorkbookHost["addChart"]>[0];
 
 /**
  * A workbook in memory, for tests: `new FakeWorkbookHost({ Lot: { A1: 12, B2: { value: 3, formula: "=A1/4" } } })`.
- * A formula keeps the value that it is given; written ones give what `evaluate` says, or 0. The first sheet is shown
+ * A formula keeps the value that it is given; written ones give what `calculation` says, or 0. The first sheet is shown
  * and its A1 selected.
  */
 export class FakeWorkbookHost implements WorkbookHost {
   language = "en-US";
   drawsCharts = true;
+  evaluatesUntouched = true;
+  /** What expressions come to; whatever is not among them is refused. */
+  readonly expressions: Record<string, CellContent | readonly (readonly CellContent[])[]> = {};
+  /** What was to be worked out, in order. */
+  readonly evaluated: string[] = [];
   /** Defined names and what they refer to, such as `Pan` and `Lot!$B$3`. */
   readonly names: Record<string, string> = {};
   /** What was asked of the host, in order. */
@@ -48,14 +53,14 @@ export class FakeWorkbookHost implements WorkbookHost {
   /** When set, everything that is asked of the host fails with it. */
   problem: HostProblem | undefined;
   /** Where given, what formulas give. Cells are calculated when they are written, and by `calculate`. */
-  evaluate: Evaluate | undefined;
+  calculation: Calculation | undefined;
 
   readonly #sheets = new Map<string, Map<string, FakeCell>>();
   readonly #listeners = new Set<() => void>();
   #selected: CellArea;
 
-  constructor(sheets: Sheets = { Sheet1: {} }, evaluate?: Evaluate) {
-    this.evaluate = evaluate;
+  constructor(sheets: Sheets = { Sheet1: {} }, calculation?: Calculation) {
+    this.calculation = calculation;
     for (const [name, cells] of Object.entries(sheets)) {
       this.#sheets.set(name, new Map());
       for (const [address, cell] of Object.entries(cells)) this.put(name, address, cell);
@@ -123,6 +128,14 @@ export class FakeWorkbookHost implements WorkbookHost {
     return this.#read({ sheet, row: 0, column: 0, rows, columns });
   }
 
+  async evaluate(expression: string): Promise<readonly (readonly CellContent[])[]> {
+    this.#failIfTold();
+    this.evaluated.push(expression);
+    const value = this.expressions[expression];
+    if (value === undefined) throw new HostProblem("unknown", `${expression} cannot be worked out.`);
+    return typeof value === "object" ? value : [[value]];
+  }
+
   async errorMessage({ sheet, row, column }: CellPlace): Promise<string | undefined> {
     this.#failIfTold();
     return this.#sheet(sheet).get(`${row},${column}`)?.message;
@@ -166,8 +179,8 @@ export class FakeWorkbookHost implements WorkbookHost {
   }
 
   #calculate(cell: FakeCell, place: CellPlace): void {
-    if (cell.formula === undefined || this.evaluate === undefined) return;
-    const answer = this.evaluate(cell.formula, place, this);
+    if (cell.formula === undefined || this.calculation === undefined) return;
+    const answer = this.calculation(cell.formula, place, this);
     const rows: readonly (readonly CellContent[])[] = Array.isArray(answer) ? answer : [[answer as CellContent]];
     rows.forEach((values, down) => {
       values.forEach((value, right) => {

@@ -58,6 +58,22 @@ describe("reading a formula", () => {
     expect(given("=TEA.OUTTURN(SUM(B:B), C2 - C3)")).toEqual(["arithmetic SUM(B:B)", "arithmetic C2 - C3"]);
   });
 
+  test("puts an expression into the LETs around it, of which an inner one may use a name again", () => {
+    const formula = "=LET(a,B1,LET(a,a*2,b,3,TEA.DRYBASIS(ROUND(a/b,1))))";
+    expect(argument(formula)).toMatchObject({
+      is: "expression",
+      text: "ROUND(a/b,1)",
+      asked: "LET(a,B1,LET(a,a*2,LET(b,3,ROUND(a/b,1))))",
+    });
+    expect(argument("=LET(a,B1,TEA.DRYBASIS(A))")).toMatchObject({ is: "expression", asked: "LET(a,B1,A)" });
+  });
+
+  test("asks nothing of what a LAMBDA is called with, and does ask of what it is not", () => {
+    expect(argument("=MAP(A1:A3,LAMBDA(x,TEA.DRYBASIS(ABS(X))))")).toMatchObject({ asked: undefined });
+    expect(argument("=MAP(A1:A3,LAMBDA(x,TEA.DRYBASIS(ABS(B1))))")).toMatchObject({ asked: "ABS(B1)" });
+    expect(argument('=MAP(A1:A3,LAMBDA(x,TEA.DRYBASIS(LEN("x"))))')).toMatchObject({ asked: 'LEN("x")' });
+  });
+
   test("knows a name in any case, and as a saved workbook writes it", () => {
     expect(read("=tea.drybasis(1)").calls[0]?.entry.spec.id).toBe("DRYBASIS");
     expect(read("=_xldudf_TEA_DRYBASIS(1)").calls[0]?.entry.spec.id).toBe("DRYBASIS");

@@ -61,10 +61,12 @@ describe("the pictures", () => {
       { name: "A", outturn: 0.215, flag: "" },
       { name: "B", outturn: 1 / 6, flag: "low" },
     ] as const;
-    const markup = markupOf(<OutturnPicture lots={lots} />);
+    const markup = markupOf(<OutturnPicture lots={lots} areCompared />);
     expect(alternativeOf(markup)).toBe("Outturn of 2 lots, from 16.7 % to 21.5 %. Flagged: B (low).");
     expect(tableOf(markup)[2]).toEqual(["B", "16.7 %", "low"]);
-    expect(alternativeOf(markupOf(<OutturnPicture lots={lots.slice(0, 1)} />))).toContain("None is flagged.");
+    expect(alternativeOf(markupOf(<OutturnPicture lots={lots.slice(0, 1)} areCompared />))).toContain(
+      "None is flagged.",
+    );
   });
 
   test("speak Chinese", () => {
@@ -77,7 +79,7 @@ describe("the pictures", () => {
     for (const markup of [
       markupOf(<LotPicture stages={[{ name: hostile, weight: 1, moisture: 0.5 }]} unit={hostile} />),
       markupOf(<ChargesPicture charges={[{ name: hostile, load: 1 }]} limit={1} unit={hostile} />),
-      markupOf(<OutturnPicture lots={[{ name: hostile, outturn: 0.2, flag: "high" }]} />),
+      markupOf(<OutturnPicture lots={[{ name: hostile, outturn: 0.2, flag: "high" }]} areCompared />),
     ]) {
       expect(markup).not.toMatch(/<script|<img/);
       expect(markup).toContain("&lt;script&gt;");
@@ -87,31 +89,46 @@ describe("the pictures", () => {
   test("show nothing of nothing", () => {
     expect(markupOf(<LotPicture stages={[]} unit="g" />)).toBe("");
     expect(markupOf(<ChargesPicture charges={[]} unit="g" />)).toBe("");
-    expect(markupOf(<OutturnPicture lots={[]} />)).toBe("");
-    expect(markupOf(<AnswerPicture id="TURNTIMES" rows={[[0.5]]} unit="g" />)).toBe("");
+    expect(markupOf(<OutturnPicture lots={[]} areCompared />)).toBe("");
+    expect(markupOf(<AnswerPicture id="TURNTIMES" given={[]} rows={[[0.5]]} unit="g" />)).toBe("");
   });
 
   test("are found for the answers that have one", () => {
     const rowsOf = (markup: string) => tableOf(markup).slice(1);
     const steps = bind(dryingSteps)(320, 0.75, [[0.6]], null, null, false);
-    expect(rowsOf(markupOf(<AnswerPicture id="DRYINGSTEPS" rows={steps} unit="g" />))).toEqual([
+    expect(rowsOf(markupOf(<AnswerPicture id="DRYINGSTEPS" given={[]} rows={steps} unit="g" />))).toEqual([
       ["start", "320 g", "80 g", "240 g"],
       ["step 1", "200 g", "80 g", "120 g"],
     ]);
     const meanings = bind(lossMeanings)(500, 0.2, 0.3, false);
-    expect(rowsOf(markupOf(<AnswerPicture id="LOSSMEANINGS" rows={meanings} unit="g" />))).toEqual([
+    expect(rowsOf(markupOf(<AnswerPicture id="LOSSMEANINGS" given={[]} rows={meanings} unit="g" />))).toEqual([
       ["water", "470 g", "400 g", "70 g"],
     ]);
     const plan = bind(chargePlan)(601, 0.75, 320, 0.6, null, null, 1, false);
-    expect(rowsOf(markupOf(<AnswerPicture id="CHARGEPLAN" rows={plan} limit={320} unit="g" />))).toEqual([
-      ["1", "301 g", "320 g", ""],
-      ["2", "300 g", "320 g", ""],
+    expect(rowsOf(markupOf(<AnswerPicture id="CHARGEPLAN" given={[]} rows={plan} limit={320} unit="g" />))).toEqual([
+      ["1", "301 g", "320 g"],
+      ["2", "300 g", "320 g"],
     ]);
-    const season = bind(seasonTable)([["hill"], ["wall"]], [[1000], [500]], [[220], [100]], null, null, false);
-    expect(rowsOf(markupOf(<AnswerPicture id="SEASONTABLE" rows={season} unit="g" />)).map((row) => row[1])).toEqual([
-      "22 %",
-      "20 %",
-      "21.3 %",
+  });
+
+  test("of a season are of its lots, flagged from five finished ones on", () => {
+    const pictureOf = (plots: string[], fresh: number[], finished: (number | null)[]) => {
+      const given = [plots, fresh, finished].map((list) => list.map((cell) => [cell]));
+      const rows = bind(seasonTable)(...given, null, null, false);
+      return markupOf(<AnswerPicture id="SEASONTABLE" given={[...given, null, null, false]} rows={rows} unit="g" />);
+    };
+    const few = pictureOf(["hill", "wall", "hill"], [1000, 500, 800], [220, 100, null]);
+    expect(tableOf(few)).toEqual([
+      ["Lot", "Outturn"],
+      ["1 hill", "22 %"],
+      ["2 wall", "20 %"],
     ]);
+    expect(alternativeOf(few)).toContain("from five finished lots on");
+
+    const plots = ["hill", "wall", "hill", "wall", "hill", "wall"];
+    const many = pictureOf(plots, [1200, 880, 1000, 600, 1500, 900], [258, 187, 216, 126, 318, 150]);
+    expect(tableOf(many)[0]).toEqual(["Lot", "Outturn", "Flag"]);
+    expect(tableOf(many).at(-1)).toEqual(["6 wall", "16.7 %", "low"]);
+    expect(alternativeOf(many)).toContain("Flagged: 6 wall (low).");
   });
 });

@@ -17,9 +17,11 @@ async function workingIn(
   value: FakeCell["value"],
   cells: Cells = {},
   names = {},
+  expressions: FakeWorkbookHost["expressions"] = {},
 ): Promise<CellWorking> {
   const host = new FakeWorkbookHost({ Lot: { ...cells, D2: { formula, value } }, "Two words": { A1: 0.75, A2: 0.6 } });
   Object.assign(host.names, names);
+  Object.assign(host.expressions, expressions);
   host.select("Lot", "D2");
   return (await workingOf(host, catalogue)) as CellWorking;
 }
@@ -32,7 +34,7 @@ const lastResult = ({ calls }: CellWorking): unknown => {
 const markupOf = (found: CellWorking, language: "en" | "zh" = "en"): string =>
   renderToStaticMarkup(
     <MessagesContext.Provider value={messagesIn[language]}>
-      <ShownCellWorking found={found} />
+      <ShownCellWorking found={found} ask={{ onAsk: () => undefined, problem: undefined }} />
     </MessagesContext.Provider>,
   );
 
@@ -80,6 +82,105 @@ describe("the working of a cell", () => {
     expect(found.calls[0]?.given[0]?.rowPicked).toBe(1);
     expect(markupOf(found)).toContain("row 1 of the range is shown");
     expect(lastResult(found)).toBe(3);
+  });
+
+  test("has the workbook work out any other expression, shows its text and value, and goes on from there", async () => {
+    const formula = "=TEA.TARGETWEIGHT(ROUND(B2*1.05, 0),IF(B2>300,75%,70%),60%)";
+    const found = await workingIn(
+      formula,
+      210,
+      { B2: 320 },
+      {},
+      { "ROUND(B2*1.05, 0)": 336, "IF(B2>300,75%,70%)": 0.75 },
+    );
+    expect(lastResult(found)).toBe(210);
+    const markup = markupOf(found);
+    expect(markup).toContain("ROUND(B2*1.05, 0)</code> = 336 (worked out by the workbook)");
+    expect(markup).toContain("IF(B2&gt;300,75%,70%)</code> = 75 % (worked out by the workbook)");
+    expect(markup).toContain("336 × (1 − 75 %) = 84");
+    expect(markup).not.toContain("<button");
+  });
+
+  test("puts the names of the LETs around it into an expression, each with those before it", async () => {
+    const formula = "=LET(w,B2*2,LET(m,TEA.DRYMATTER(w,75%),TEA.TARGETWEIGHT(w/2,IF(m>100,75%,50%),60%)))";
+    const inLet = (text: string, more = "") => `LET(w,B2*2,${more}${text}${more && ")"})`;
+    const found = await workingIn(
+      formula,
+      160,
+      { B2: 320 },
+      {},
+      {
+        [inLet("w")]: 640,
+        [inLet("w", "LET(m,TEA.DRYMATTER(w,75%),")]: 640,
+        [inLet("IF(m>100,75%,50%)", "LET(m,TEA.DRYMATTER(w,75%),")]: 0.75,
+      },
+    );
+    expect(found.calls.map(({ text }) => text)).toEqual([
+      "TEA.DRYMATTER(w,75%)",
+      expect.stringContaining("TEA.TARGETWEIGHT("),
+    ]);
+    expect(found.calls[1]?.given.map(({ text, rows }) => [text, rows])).toEqual([
+      ["w/2", [[320]]],
+      ["IF(m>100,75%,50%)", [[0.75]]],
+      ["60%", [[0.6]]],
+    ]);
+    expect(lastResult(found)).toBe(200);
+  });
+
+  test("takes rows, blanks and errors from the workbook as cells give them", async () => {
+    expect(lastResult(await workingIn("=TEA.DRYBASIS(INDEX(A:A,9))", "", {}, {}, { "INDEX(A:A,9)": "" }))).toBe(
+      "waits",
+    );
+    const error = await workingIn("=TEA.DRYBASIS(1/B9)", "#DIV/0!", {}, {}, { "1/B9": "#DIV/0!" });
+    expect(markupOf(error)).toContain("No answer: #DIV/0!");
+    const rows = await workingIn(
+      "=TEA.DRYBASIS(A2:A3-0.1)",
+      3,
+      { A2: 0.85, A3: 0.7 },
+      {},
+      { "A2:A3-0.1": [[0.75], [0.6]] },
+    );
+    expect(rows.calls[0]?.given[0]?.rowPicked).toBe(1);
+    expect(lastResult(rows)).toBe(3);
+  });
+
+  test("has the workbook work out a name that stands for no cells", async () => {
+    const found = await workingIn("=TEA.DRYBASIS(usualMoisture)", 3, {}, {}, { usualMoisture: 0.75 });
+    expect(lastResult(found)).toBe(3);
+  });
+
+  test("does not ask for what depends on a parameter of a LAMBDA, which has many values", async () => {
+    const found = await workingIn("=MAP(A1:A3,LAMBDA(x,TEA.DRYBASIS(x*1)))", 3, {}, {}, { x: 1, "x*1": 1 });
+    expect(lastResult(found)).toBe("unknown");
+    expect(found.canAsk).toBe(false);
+  });
+
+  test("asks a workbook that is touched by it only when the maker says so", async () => {
+    const host = new FakeWorkbookHost({ Lot: { D2: { formula: "=TEA.DRYBASIS(IF(A1,0.75,0.6))", value: 3 } } });
+    Object.assign(host.expressions, { "IF(A1,0.75,0.6)": 0.75 });
+    host.evaluatesUntouched = false;
+    host.select("Lot", "D2");
+    const before = (await workingOf(host, catalogue)) as CellWorking;
+    expect([lastResult(before), before.canAsk, host.evaluated]).toEqual(["unknown", true, []]);
+    for (const [language, button] of [
+      ["en", "Let Excel work it out"],
+      ["zh", "让 Excel 计算"],
+    ] as const) {
+      const markup = markupOf(before, language);
+      expect(markup).toContain(`>${button}</button>`);
+      expect(markup).toContain("IF(A1,0.75,0.6)");
+    }
+    expect(markupOf(before)).toContain("a hidden name is added to the workbook for a moment and taken away again");
+    const after = (await workingOf(host, catalogue, { isAsked: true })) as CellWorking;
+    expect([lastResult(after), after.canAsk, host.evaluated]).toEqual([3, false, ["IF(A1,0.75,0.6)"]]);
+    expect(markupOf(after)).not.toContain("<button");
+  });
+
+  test("says what the workbook refused when the maker asked", async () => {
+    const host = new FakeWorkbookHost({ Lot: { D2: { formula: "=TEA.DRYBASIS(IF(A1,0.75,0.6))", value: 3 } } });
+    host.evaluatesUntouched = false;
+    host.select("Lot", "D2");
+    await expect(workingOf(host, catalogue, { isAsked: true })).rejects.toThrow("cannot be worked out");
   });
 
   test("shows an expression that only the workbook can work out as text, and says so", async () => {

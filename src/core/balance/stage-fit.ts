@@ -131,7 +131,7 @@ function balancesAt(readings: readonly Reading[], x: readonly number[]): Balance
 }
 
 function refuseConflict(readings: readonly Reading[], open: readonly number[]): void {
-  const dryMatter = Math.max(...readings.map(({ weight, moisture }) => weight * (1 - moisture)));
+  const dryMatter = readings.reduce((most, { weight, moisture }) => Math.max(most, weight * (1 - moisture)), 0);
   const row = open.findIndex((gap) => Math.abs(gap) > exactAgreement * dryMatter);
   if (row === -1) return;
   const reading = readings[row + 1] as Reading;

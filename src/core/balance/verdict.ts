@@ -15,7 +15,7 @@ export function verdict(stages: readonly UncertainStage[], fit: StageFit, tail: 
   if (tail >= 1 - confidence) return "agrees";
   const scores = fit.stages.map(({ score }) => score ?? 0);
   const rows = scores.filter((score) => score > 0).length;
-  const largest = Math.max(...scores);
+  const largest = scores.reduce((most, score) => Math.max(most, score), 0);
   if (largest <= criticalScore(confidence, rows)) return "does not balance: no single row stands out";
   const suspects = stages.filter((_, row) => (scores[row] as number) >= largest * (1 - sameScore));
   const [suspect] = suspects as [UncertainStage];

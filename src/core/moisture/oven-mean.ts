@@ -46,7 +46,9 @@ export const ovenMeanPage: FunctionPage = {
   },
   formula: "mean of M when largest M − smallest M ≤ limit",
   working: (moistures: readonly number[], limit: number) => {
-    const [largest, smallest] = [Math.max(...moistures), Math.min(...moistures)];
+    // A list may be longer than a call takes arguments.
+    const largest = moistures.reduce((most, moisture) => Math.max(most, moisture));
+    const smallest = moistures.reduce((least, moisture) => Math.min(least, moisture));
     const n = moistures.length;
     return [
       step(

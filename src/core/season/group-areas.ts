@@ -1,5 +1,5 @@
 import type { Answer, BookCell, BookColumn } from "../define";
-import { must, noAnswer } from "../errors";
+import { isSheetError, must, noAnswer } from "../errors";
 import { area } from "../quantities";
 import { amountProblem, cellIn, firstRow, isAmount, isBlankAmount } from "./lots";
 
@@ -17,7 +17,7 @@ export const groupKey = (cell: BookCell): string => String(cell).trim().toLowerC
 
 /** A name is text or a number: plots are often numbered. */
 export const isName = (cell: BookCell): cell is string | number =>
-  typeof cell === "number" || (typeof cell === "string" && cell.trim() !== "");
+  (typeof cell === "number" && Number.isFinite(cell)) || (typeof cell === "string" && cell.trim() !== "");
 
 export function groupAreas(areaNames: BookColumn | undefined, areas: BookColumn | undefined): GroupAreas {
   if (areas === undefined) {
@@ -63,7 +63,7 @@ function namedAreas(areaNames: BookColumn, areas: BookColumn): GroupAreas {
 function areaIn(areas: BookColumn, row: number): Answer {
   const cell = cellIn(areas, row);
   if (isAmount(cell)) return cell;
-  return typeof cell === "object" && cell !== null ? cell : amountProblem("areas", area, cell, row);
+  return isSheetError(cell) ? cell : amountProblem("areas", area, cell, row);
 }
 
 const withoutArea = (group: string | number): Answer => noAnswer("areas", `hold an area of "${group}"`, "got none");

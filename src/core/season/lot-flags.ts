@@ -9,6 +9,7 @@ import {
   headers,
   optional,
 } from "../define";
+import { isSheetError } from "../errors";
 import { share, text, weight, zLimit, zScore } from "../quantities";
 import { iglewiczHoaglin, modifiedScores } from "../sources";
 import { step, workingNumber } from "../working";
@@ -58,8 +59,7 @@ export const lotFlags = defineFunction({
 
 /** An error of the sheet comes back as it is. */
 const errorOf = (fresh: BookCell, finished: BookCell, row: number): Answer =>
-  ([fresh, finished].find((cell) => typeof cell === "object" && cell !== null) as Answer | undefined) ??
-  lotProblem(fresh, finished, row, lotNames);
+  [fresh, finished].find(isSheetError) ?? lotProblem(fresh, finished, row, lotNames);
 
 const publishedData = [10, 12, 12, 13, 12, 11, 14, 300];
 

@@ -2,6 +2,7 @@
  * Which rows of a book are lots. A book is taken as its maker keeps it: with a heading or without, lots still open,
  * rows left empty, and mistakes. A lot has both weights; an open lot is fresh leaf that is not finished yet.
  */
+import { leastAmount, mostAmount } from "../bounds";
 import type { BookCell, BookColumn } from "../define";
 import { DomainError, looksLikeNumber, must, mustBe, mustBeNumber, shown } from "../errors";
 import { type Quantity, weight } from "../quantities";
@@ -26,7 +27,7 @@ const isHeading = (cell: BookCell): boolean => typeof cell === "string" && cell.
 
 /** A number above 0 that arithmetic can be done with: a weight, or an area. */
 export const isAmount = (cell: BookCell): cell is number =>
-  typeof cell === "number" && cell > 0 && cell <= Number.MAX_VALUE;
+  typeof cell === "number" && cell >= leastAmount && cell <= mostAmount;
 
 /** Also 0, which older hosts send for a blank cell: there is no weight and no area of 0. */
 export const isBlankAmount = (cell: BookCell): boolean =>

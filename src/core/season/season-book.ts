@@ -1,3 +1,4 @@
+import { leastAmount, mostAmount } from "../bounds";
 import type { BookCell, BookColumn } from "../define";
 import { type DomainError, mustBe } from "../errors";
 import { CompensatedSum } from "../numeric/compensated-sum";
@@ -52,9 +53,9 @@ export function seasonBook(groupCells: BookColumn, freshWeights: BookColumn, fin
     const isLot =
       typeof fresh === "number" &&
       typeof finished === "number" &&
-      finished > 0 &&
+      finished >= leastAmount &&
       finished <= fresh &&
-      fresh <= Number.MAX_VALUE;
+      fresh <= mostAmount;
     if (!isLot && isGap(fresh, finished)) continue;
     const name = groupCells[row]?.[0];
     const group = known.at(name);

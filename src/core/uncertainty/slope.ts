@@ -1,3 +1,4 @@
+import { isInside } from "../bounds";
 import { DomainError } from "../errors";
 import type { Bounds } from "../quantities";
 
@@ -23,32 +24,46 @@ const oneSided = [
 
 type Formula = readonly (readonly [step: number, weight: number])[];
 
+/** Where bounds leave no room for a step of the usual size, one a thousand times smaller may fit. */
+const finer = 1e-3;
+
 /**
  * Slope of a smooth function at a value, from five points: on both sides, or on one beside a bound of the value's own
- * or one that another argument sets.
+ * or one that another argument sets; undefined where bounds leave room on no side.
  * Source: Abramowitz and Stegun, Handbook of Mathematical Functions, table 25.2.
  */
-export function slope(smooth: (x: number) => number, x: number, error: number, bounds: Bounds): number {
-  const step = stepAt(x, error, bounds);
-  const along = (formula: Formula, direction: number): number => {
-    const parts = formula.map(([steps, weight]) => {
-      const place = x + direction * steps * step;
-      if (!isInside(place, bounds)) throw new DomainError("", "beyond a bound");
-      return weight * smooth(place);
-    });
-    return parts.reduce((sum, part) => sum + part, 0) / (direction * step);
-  };
-  for (const [formula, direction] of [
-    [central, 1],
-    [oneSided, 1],
-  ] as const) {
-    try {
-      return along(formula, direction);
-    } catch (problem) {
-      if (!(problem instanceof DomainError)) throw problem;
+export function slope(smooth: (x: number) => number, x: number, error: number, bounds: Bounds): number | undefined {
+  const usual = stepAt(x, error, bounds);
+  for (const step of [usual, usual * finer]) {
+    for (const [formula, direction] of ways) {
+      const along = slopeAlong(smooth, x, formula, direction * step, bounds);
+      if (along !== undefined) return along;
     }
   }
-  return along(oneSided, -1);
+  return undefined;
+}
+
+const ways = [
+  [central, 1],
+  [oneSided, 1],
+  [oneSided, -1],
+] as const;
+
+/** undefined where one of the five points is beyond a bound. */
+function slopeAlong(
+  smooth: (x: number) => number,
+  x: number,
+  formula: Formula,
+  step: number,
+  bounds: Bounds,
+): number | undefined {
+  if (formula.some(([steps]) => !isInside(x + steps * step, bounds))) return undefined;
+  try {
+    return formula.reduce((sum, [steps, weight]) => sum + weight * smooth(x + steps * step), 0) / step;
+  } catch (problem) {
+    if (problem instanceof DomainError) return undefined;
+    throw problem;
+  }
 }
 
 /** Shares have a top; other quantities only a size, or their error where that is larger. */
@@ -58,11 +73,3 @@ function stepAt(x: number, error: number, { below, atMost }: Bounds): number {
   const room = 1 - x;
   return stepShare * Math.min(Math.max(size, smallestShare), room > 0 ? room : 1);
 }
-
-export const isInside = (value: number, { above, atLeast, below, atMost }: Bounds): boolean =>
-  !(
-    (above !== undefined && value <= above) ||
-    (atLeast !== undefined && value < atLeast) ||
-    (below !== undefined && value >= below) ||
-    (atMost !== undefined && value > atMost)
-  );

@@ -1,3 +1,4 @@
+import { isInside } from "../bounds";
 import {
   type Answer,
   defineFunction,
@@ -15,7 +16,7 @@ import { anyNumber, moisture, moistureError, share, standardError, text } from "
 import { gum, nistTn1297, quam } from "../sources";
 import { step, sumOf, workingNumber } from "../working";
 import { combinedError } from "./combined-error";
-import { isInside, slope } from "./slope";
+import { slope } from "./slope";
 
 type SmoothFunction = (...values: (number | undefined)[]) => number;
 
@@ -64,7 +65,11 @@ export const uncertaintyOf = (functions: () => readonly FunctionSpec[]) =>
       const parts = inputs.map(({ parameter, value, error }, place) => {
         if (value === undefined || error === 0) return 0;
         const along = (x: number): number => calculate(...given.slice(0, place), x, ...given.slice(place + 1));
-        return Math.abs(slope(along, value, error, parameter.quantity.bounds)) * error;
+        const steepness = slope(along, value, error, parameter.quantity.bounds);
+        if (steepness === undefined) {
+          throw must("values", `leave ${parameter.name} room to change, on one side at least`, `got ${shown(value)}`);
+        }
+        return Math.abs(steepness) * error;
       });
       const total = combinedError(parts);
       const shareOf = (part: number): number => (total === 0 ? 0 : (part / total) ** 2);

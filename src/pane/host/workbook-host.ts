@@ -45,6 +45,15 @@ export interface Block {
   readonly cells: readonly WrittenCell[];
 }
 
+/** One column of numbers as upright bars, in a chart of the workbook's own that follows its cells. */
+export interface Chart {
+  readonly title: string;
+  readonly names: CellArea;
+  readonly values: CellArea;
+  /** The cells that it stands at the right of. */
+  readonly beside: CellArea;
+}
+
 export type WriteOutcome =
   | { readonly written: CellArea }
   /** Nothing was written: these cells are filled already. */
@@ -70,6 +79,15 @@ export interface WorkbookHost {
   read(address: string, beside: CellPlace): Promise<ReadArea>;
   /** The used cells of a sheet; of the sheet that is shown when none is named. */
   usedCells(sheet?: string): Promise<ReadArea>;
+  /**
+   * What an expression comes to as a part of the formula in `beside`, whose row and sheet count: rows of values, a blank
+   * as "", an error as its code. Without an equals sign. Throws HostProblem where the host cannot say.
+   */
+  evaluate(expression: string, beside: CellPlace): Promise<readonly (readonly CellContent[])[]>;
+  /**
+   * Whether `evaluate` leaves the workbook untouched. Where it does not, only the maker's own click may lead to it.
+   */
+  readonly evaluatesUntouched: boolean;
   /** The message of the error that a cell shows, where the host knows it. */
   errorMessage(place: CellPlace): Promise<string | undefined>;
   /** Writes a block at a place, in one step that the host can undo where it can. Filled cells only with `over`. */
@@ -78,11 +96,7 @@ export interface WorkbookHost {
   goTo(place: CellPlace): Promise<void>;
   /** Whether `addChart` does anything here. */
   readonly drawsCharts: boolean;
-  addChart(chart: {
-    readonly title: string;
-    readonly kind: "columns" | "stacked bars";
-    readonly data: CellArea;
-  }): Promise<void>;
+  addChart(chart: Chart): Promise<void>;
   /** The language of the host, such as "zh-CN". */
   readonly language: string;
 }

@@ -37,6 +37,8 @@ export const brokenFields = (readings: ReadonlyMap<string, FieldReading>): strin
 
 export interface JobAnswer {
   readonly spec: FunctionSpec;
+  /** What it was given, as its cells would be. */
+  readonly given: readonly unknown[];
   /** As a cell would give it, without the row of headings. */
   readonly grid: Grid;
   /** Where it is one error, its message. */
@@ -67,6 +69,7 @@ export function answersOf(
     const isSingle = grid.length === 1 && grid[0]?.every((value) => sameError(value, first));
     return {
       spec,
+      given,
       grid,
       refusal: isSingle && first instanceof CellError ? first.message || first.code : undefined,
       waits: grid.length === 1 && (grid[0]?.every((value) => value === "") ?? false),

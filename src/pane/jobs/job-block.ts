@@ -3,7 +3,7 @@ import { namespace } from "../../core/describe";
 import type { Quantity } from "../../core/quantities";
 import { addressOf } from "../../workbook-files/addresses";
 import { referenceTo } from "../../workbook-files/references";
-import type { Block, CellArea, CellContent, CellPlace, WrittenCell } from "../host/workbook-host";
+import type { Block, CellArea, CellContent, CellPlace, Chart, WrittenCell } from "../host/workbook-host";
 import { messagesIn } from "../messages/messages";
 import { type Entries, isExample, type Wording } from "./entries";
 import { cautionsOf, type Field, fieldsOf, inputsOf, type Job, listsOf, moreOf } from "./job";
@@ -19,11 +19,16 @@ export interface Filled {
   readonly wording: Wording;
 }
 
+export interface BlockOfJob extends Block {
+  /** What a chart beside it would show, where the job has one. */
+  readonly chart?: Chart;
+}
+
 /**
  * The job as labelled inputs and live formulas on them, for the place where it goes: formulas name their cells. The
  * answers come last, so that they can grow downwards.
  */
-export function blockAt(filled: Filled, at: CellPlace): Block {
+export function blockAt(filled: Filled, at: CellPlace): BlockOfJob {
   return new JobBlock(filled, at).block();
 }
 
@@ -33,6 +38,7 @@ class JobBlock {
   readonly #cells: WrittenCell[] = [];
   /** What stands for each field in a formula. */
   readonly #references = new Map<string, string>();
+  #chart: Chart | undefined;
   #row = 0;
 
   constructor(filled: Filled, at: CellPlace) {
@@ -40,7 +46,7 @@ class JobBlock {
     this.#at = at;
   }
 
-  block(): Block {
+  block(): BlockOfJob {
     const { job, answers } = this.#filled;
     this.#heading();
     for (const field of [...inputsOf(job), ...moreOf(job)]) this.#input(field);
@@ -61,6 +67,7 @@ class JobBlock {
       columns: Math.max(...ends.map(({ column }) => column)),
       widths: this.#widths(),
       cells: this.#cells,
+      ...(this.#chart && { chart: this.#chart }),
     };
   }
 
@@ -154,7 +161,7 @@ class JobBlock {
     }
   }
 
-  #answer({ spec, grid }: JobAnswer): void {
+  #answer({ spec, grid }: Pick<JobAnswer, "spec" | "grid">): void {
     const { job, wording } = this.#filled;
     const { messages, unit } = wording;
     const { result } = spec;
@@ -199,7 +206,25 @@ class JobBlock {
       });
     }
     this.#put(0, this.#formula(spec), { spill: { rows, columns: columns.length } });
+    this.#chart ??= this.#chartOf({ spec, grid }, columns);
     this.#row += rows;
+  }
+
+  /** Of the rows that the table has now, without its total. */
+  #chartOf({ spec, grid }: Pick<JobAnswer, "spec" | "grid">, columns: readonly AnswerColumn[]): Chart | undefined {
+    const { job, wording } = this.#filled;
+    const column = columns.findIndex(({ name }) => name === job.chart?.column);
+    const total = grid.findIndex(([name]) => name === "total");
+    const rows = total < 0 ? grid.length : total;
+    if (job.chart?.of !== spec || column < 0 || rows === 0) return undefined;
+    const table = { sheet: this.#at.sheet, row: this.#at.row + this.#row, column: this.#at.column, rows, columns: 1 };
+    const { answers, columns: words } = wording.messages;
+    return {
+      title: `${answers[spec.id]}: ${words[job.chart.column]}`,
+      names: table,
+      values: { ...table, column: table.column + column },
+      beside: { ...table, columns: columns.length },
+    };
   }
 
   #formula(spec: FunctionSpec): string {

@@ -33,8 +33,9 @@ export function JobField({ field, form }: { readonly field: Field; readonly form
   const understood = reading && "typed" in reading ? reading.typed[0] : undefined;
   const area = entries[name]?.picked;
   const kind = kindOf(parameter.quantity);
-  const unit = kind === "percent" ? "" : unitOf(parameter.quantity, wording.unit, messages);
   const text = textsOf(field, entries, wording)[0] ?? "";
+  // A percentage is typed with its sign, or taken for one in words.
+  const unit = kind === "percent" && text !== "" ? "" : unitOf(parameter.quantity, wording.unit, messages);
   const problem = problems[name] ?? (understood?.is === "problem" ? understood.says(messages) : undefined);
   const notes = [
     ...(area ? [] : echo(text, understood, field, wording)),

@@ -125,8 +125,15 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
       <JobPreview job={job} answers={answers} wording={wording} />
       {answers
         ?.filter(({ refusal, waits }) => refusal === undefined && !waits)
-        .map(({ spec, grid }) => (
-          <AnswerPicture key={spec.id} id={spec.id} rows={grid} limit={limit} unit={messages.units[unit]} />
+        .map(({ spec, given, grid }) => (
+          <AnswerPicture
+            key={spec.id}
+            id={spec.id}
+            given={given}
+            rows={grid}
+            limit={limit}
+            unit={messages.units[unit]}
+          />
         ))}
       {host === undefined ? (
         <p className="help">{messages.shell.noWorkbook}</p>
@@ -134,6 +141,7 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
         <WriteBlock
           host={host}
           blockAt={block}
+          hasChart={job.chart !== undefined}
           picked={Object.values(entries).flatMap(({ picked }) => (picked ? [picked] : []))}
         />
       )}

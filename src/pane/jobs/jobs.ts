@@ -89,6 +89,7 @@ const season: Job = {
     { areaNames: ["", ""], areas: ["", ""] },
   ],
   spareRows: 6,
+  chart: { of: seasonTable, column: "outturn" },
 };
 
 const balance: Job = {

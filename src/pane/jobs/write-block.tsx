@@ -4,18 +4,21 @@ import { referenceTo } from "../../workbook-files/references";
 import { placesOf } from "../host/block-cells";
 import type { Block, CellArea, CellPlace, WorkbookHost } from "../host/workbook-host";
 import { useMessages } from "../messages/messages";
+import type { BlockOfJob } from "./job-block";
 import { inWords } from "./use-picked";
 
 interface WriteBlockProps {
   readonly host: WorkbookHost;
   /** The block for a place; a text says why there is none. */
-  readonly blockAt: (place: CellPlace) => Block | string;
+  readonly blockAt: (place: CellPlace) => BlockOfJob | string;
+  /** Whether the block has a chart that can be written with it. */
+  readonly hasChart: boolean;
   /** Cells that formulas of the block read. */
   readonly picked: readonly CellArea[];
 }
 
 interface Question {
-  readonly block: Block;
+  readonly block: BlockOfJob;
   readonly at: CellPlace;
   readonly filled: readonly string[];
 }
@@ -24,18 +27,25 @@ interface Question {
 const mostNamed = 12;
 
 /** The button that writes a block at the selected cell. Filled cells are not touched before someone says so. */
-export function WriteBlock({ host, blockAt, picked }: WriteBlockProps) {
+export function WriteBlock({ host, blockAt, hasChart, picked }: WriteBlockProps) {
   const messages = useMessages();
   const { write, problems } = messages;
   const selected = useSelectedCell(host);
   const [said, say] = useState<{ readonly text: string; readonly isProblem: boolean }>();
   const [question, ask] = useState<Question>();
   const [isBusy, setBusy] = useState(false);
+  const [withChart, chooseChart] = useState(false);
 
-  const writeAt = async (block: Block, at: CellPlace, over: boolean) => {
+  const writeAt = async (block: BlockOfJob, at: CellPlace, over: boolean) => {
     const outcome = await host.write(block, at, { over });
-    if ("filled" in outcome) ask({ block, at, filled: outcome.filled });
-    else say({ text: write.written(referenceTo(outcome.written)), isProblem: false });
+    if ("filled" in outcome) return ask({ block, at, filled: outcome.filled });
+    const written = write.written(referenceTo(outcome.written));
+    try {
+      if (withChart && block.chart) await host.addChart(block.chart);
+      say({ text: written, isProblem: false });
+    } catch (thrown) {
+      say({ text: `${written} ${write.noChart} ${inWords(thrown, messages)}`, isProblem: true });
+    }
   };
   /** Whatever goes wrong is said, and the form keeps all that was typed. */
   const attempt = async (work: () => Promise<void>) => {
@@ -61,6 +71,21 @@ export function WriteBlock({ host, blockAt, picked }: WriteBlockProps) {
 
   return (
     <div className="write">
+      {hasChart && host.drawsCharts ? (
+        <div className="choice">
+          <input
+            type="checkbox"
+            id="with-chart"
+            aria-describedby="with-chart-help"
+            checked={withChart}
+            onChange={(event) => chooseChart(event.target.checked)}
+          />
+          <label htmlFor="with-chart">{write.chart}</label>
+          <span id="with-chart-help" className="help">
+            {write.chartHelp}
+          </span>
+        </div>
+      ) : null}
       <button type="button" className="primary" onClick={start} disabled={isBusy}>
         {write.button}
       </button>

@@ -186,9 +186,9 @@ export const chinese: Messages = {
     mayBeBlank: "可留空",
   },
   form: {
-    intro: "输入数字，或先在表格中选中单元格，再按“选取”。",
+    intro: "请把示例改成自己的数字，或先在表格中选中单元格，再按“选取”。",
     allJobs: "所有工作",
-    example: "（示例，请改成自己的。）",
+    example: "（示例。）",
     exampleRows: "这些行是示例，请改成自己的。",
     understood: (value) => `读作 ${value}。`,
     pick: "选取",
@@ -244,6 +244,9 @@ export const chinese: Messages = {
     more: (count) => `以及另外 ${count} 个`,
     over: "替换",
     keep: "保留",
+    chart: "并在旁边附上图表",
+    chartHelp: "按表格现有的行。",
+    noChart: "但没有画出图表。",
   },
   sheet: {
     example: "有底色的数字是示例，请改成自己的。",
@@ -280,6 +283,7 @@ export const chinese: Messages = {
     search: "搜索名称、摘要和参数（英文）",
     none: "没有函数包含所有这些词。请试一个词，例如 weight。",
     count: (count) => `${count} 个函数`,
+    headings: { arguments: "参数", answer: "答案", use: "用法", examples: "示例", cautions: "注意事项" },
     groups: {
       moisture: "含水率",
       targets: "目标",

@@ -29,7 +29,12 @@ export interface PieceMessages {
     readonly fromCall: (id: string) => string;
     readonly workedOut: string;
     readonly notKnown: string;
+    readonly notYet: string;
     readonly unknown: (texts: string) => string;
+    readonly unknownYet: (texts: string) => string;
+    /** The button that lets Excel work something out, and what it does to the workbook. */
+    readonly ask: string;
+    readonly askWhy: string;
     readonly waits: string;
     readonly refused: (message: string) => string;
     readonly tooMany: (count: number) => string;
@@ -66,6 +71,7 @@ export interface PieceMessages {
     readonly outturn: (lots: number, lowest: string, highest: string) => string;
     readonly flagged: (names: string) => string;
     readonly noneFlagged: string;
+    readonly tooFewToFlag: string;
     readonly outturnTitle: string;
     readonly stage: string;
     readonly dry: string;
@@ -106,8 +112,13 @@ export const englishPieces: PieceMessages = {
     fromCall: (id) => `what ${id} gives`,
     workedOut: "worked out by the workbook",
     notKnown: "the pane cannot know its value",
+    notYet: "not asked yet",
     unknown: (texts) =>
       `The workbook works out ${texts}, and the pane cannot know what that comes to. The steps cannot go on from here; the answer is what the cell shows.`,
+    unknownYet: (texts) => `The steps go on when Excel has worked out ${texts}.`,
+    ask: "Let Excel work it out",
+    askWhy:
+      "Some of this formula only Excel can work out. For that a hidden name is added to the workbook for a moment and taken away again. No cell changes.",
     waits: "The answer waits for a weight or moisture that is still blank.",
     refused: (message) => `No answer: ${message}`,
     tooMany: (count) => `${count} more than the function takes.`,
@@ -209,6 +220,7 @@ export const englishPieces: PieceMessages = {
     outturn: (lots, lowest, highest) => `Outturn of ${lots} lots, from ${lowest} to ${highest}.`,
     flagged: (names) => `Flagged: ${names}.`,
     noneFlagged: "None is flagged.",
+    tooFewToFlag: "Unusual lots are flagged from five finished lots on.",
     stage: "Stage",
     dry: "Dry matter",
     water: "Water",

@@ -81,6 +81,9 @@ export interface Messages extends PieceMessages {
     readonly more: (count: number) => string;
     readonly over: string;
     readonly keep: string;
+    readonly chart: string;
+    readonly chartHelp: string;
+    readonly noChart: string;
   };
   /** What stands in the sheet beside inputs and answers. */
   readonly sheet: {
@@ -93,6 +96,8 @@ export interface Messages extends PieceMessages {
     readonly search: string;
     readonly none: string;
     readonly count: (count: number) => string;
+    /** Above the parts of a function's page. */
+    readonly headings: Readonly<Record<"arguments" | "answer" | "use" | "examples" | "cautions", string>>;
     readonly groups: Readonly<Record<string, string>>;
   };
   /** Invented words that forms start with. */
@@ -259,9 +264,9 @@ export const english: Messages = {
     mayBeBlank: "may be blank",
   },
   form: {
-    intro: "Type a number, or select a cell in the sheet and press Pick.",
+    intro: "Type your own numbers over the examples, or select a cell in the sheet and press Pick.",
     allJobs: "All jobs",
-    example: "(An example: type your own.)",
+    example: "(An example.)",
     exampleRows: "These rows are an example: type your own.",
     understood: (value) => `Taken as ${value}.`,
     pick: "Pick",
@@ -319,6 +324,9 @@ export const english: Messages = {
     more: (count) => `and ${count} more`,
     over: "Write over them",
     keep: "Keep them",
+    chart: "With a chart beside it",
+    chartHelp: "Of the rows that the table has now.",
+    noChart: "But there is no chart.",
   },
   sheet: {
     example: "The tinted numbers are examples until you type your own.",
@@ -330,6 +338,7 @@ export const english: Messages = {
     search: "Search names, summaries and arguments",
     none: "No function holds all of these words. Try a single one, such as weight.",
     count: (count) => `${count} ${count === 1 ? "function" : "functions"}`,
+    headings: { arguments: "Arguments", answer: "Answer", use: "Use", examples: "Examples", cautions: "Cautions" },
     groups: {
       moisture: "moisture",
       targets: "targets",

@@ -1,12 +1,16 @@
 import { useMemo } from "react";
+import { bind } from "../../cells/bind";
+import { lotFlags } from "../../core/season/lot-flags";
+import { outturn } from "../../core/yields/outturn";
 import { useMessages } from "../messages/messages";
 import { type Charge, ChargesPicture } from "./charges-picture";
 import { LotPicture, type LotStage } from "./lot-picture";
-import { type LotOutturn, OutturnPicture } from "./outturn-picture";
+import { type LotFlagWord, type LotOutturn, OutturnPicture } from "./outturn-picture";
 
 interface AnswerPictureProps {
   /** The function that gave the rows. */
   readonly id: string;
+  readonly given: readonly unknown[];
   /** As its cells hold them, without headings. */
   readonly rows: readonly (readonly unknown[])[];
   /** What no charge may pass. */
@@ -15,16 +19,16 @@ interface AnswerPictureProps {
 }
 
 /** The picture of an answer, for the functions that have one. */
-export function AnswerPicture({ id, rows, limit, unit }: AnswerPictureProps) {
+export function AnswerPicture({ id, given, rows, limit, unit }: AnswerPictureProps) {
   const { answerText, columns } = useMessages();
   const stages = useMemo(() => stagesIn(id, rows, answerText), [id, rows, answerText]);
   const charges = useMemo(() => (id === "CHARGEPLAN" ? chargesIn(rows) : []), [id, rows]);
-  const lots = useMemo(() => (id === "SEASONTABLE" ? outturnsIn(rows, answerText) : []), [id, rows, answerText]);
+  const lots = useMemo(() => (id === "SEASONTABLE" ? lotsIn(given) : undefined), [id, given]);
   if (stages.length > 0) {
     return <LotPicture stages={stages} unit={unit} rowName={id === "LOSSMEANINGS" ? columns.meaning : undefined} />;
   }
   if (charges.length > 0) return <ChargesPicture charges={charges} limit={limit} unit={unit} />;
-  return lots.length > 0 ? <OutturnPicture lots={lots} /> : null;
+  return lots === undefined ? null : <OutturnPicture {...lots} />;
 }
 
 /** Where weight and moisture stand in the rows of a function. */
@@ -53,8 +57,16 @@ const chargesIn = (rows: AnswerPictureProps["rows"]): Charge[] =>
     typeof name === "number" && typeof load === "number" ? [{ name: String(name), load }] : [],
   );
 
-/** The groups of a season, and all of them together. */
-const outturnsIn = (rows: AnswerPictureProps["rows"], word: (text: string) => string): LotOutturn[] =>
-  rows.flatMap((row) =>
-    typeof row[6] === "number" ? [{ name: word(String(row[0])), outturn: row[6], flag: "" as const }] : [],
-  );
+/** The lots of a season by their number and group, flagged where there are enough of them to compare. */
+function lotsIn([groups, fresh, finished]: readonly unknown[]): { lots: LotOutturn[]; areCompared: boolean } {
+  const flagged = bind(lotFlags)(fresh, finished, null, false);
+  const areCompared = flagged[0]?.length === 3;
+  const rows = areCompared ? flagged : bind(outturn)(fresh, finished);
+  const lots = rows.flatMap(([share, , flag], row) => {
+    const group = Array.isArray(groups) ? groups[row]?.[0] : groups;
+    return typeof share === "number"
+      ? [{ name: `${row + 1} ${group ?? ""}`.trim(), outturn: share, flag: (flag ?? "") as LotFlagWord }]
+      : [];
+  });
+  return { lots, areCompared };
+}

@@ -1,7 +1,7 @@
 import { barX, type PlotOptions, ruleX, text } from "@observablehq/plot";
 import { useCallback } from "react";
 import { useMessages } from "../messages/messages";
-import { frame, placesScale, shownWeight } from "./drawing-parts";
+import { frame, placesScale, shownTick, shownWeight } from "./drawing-parts";
 import { PlotFigure } from "./plot-figure";
 
 export interface Charge {
@@ -38,11 +38,17 @@ export function ChargesPicture({ charges, limit, unit }: ChargesPictureProps) {
       title={picture.chargesTitle}
       alternative={`${picture.charges(charges.length, heaviest)} ${limitSentence}`.trim()}
       drawn={drawn}
-      headings={[picture.charge, picture.load, ...(limit === undefined ? [] : [picture.limit, picture.flag])]}
+      headings={[
+        picture.charge,
+        picture.load,
+        ...(limit === undefined ? [] : [picture.limit]),
+        ...(over === 0 ? [] : [picture.flag]),
+      ]}
       rows={charges.map(({ name, load }) => [
         name,
         shownWeight(load, unit),
-        ...(limit === undefined ? [] : [shownWeight(limit, unit), isOver(load, limit) ? picture.tooHeavy : ""]),
+        ...(limit === undefined ? [] : [shownWeight(limit, unit)]),
+        ...(over === 0 ? [] : [isOver(load, limit) ? picture.tooHeavy : ""]),
       ])}
     />
   );
@@ -65,7 +71,7 @@ function chargesDrawing(
     ...sizes,
     marginTop: 20,
     height: sizes.height + 12,
-    x: { label: unit === "" ? null : unit, ticks: 4, nice: true },
+    x: { label: unit === "" ? null : unit, ticks: 4, nice: true, tickFormat: shownTick },
     y: placesScale(names),
     color: { type: "identity" },
     marks: [

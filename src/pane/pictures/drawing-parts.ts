@@ -1,8 +1,8 @@
 /** What the drawings share: sizes, names that fit, and numbers as they are shown. */
 
 const rowHeight = 30;
-const letterWidth = 7;
-const longestName = 16;
+const letterWidth = 6.2;
+const longestName = 20;
 
 /** Room for the names at the left, and the height of so many bars. */
 export function frame(names: readonly string[], width: number) {
@@ -29,6 +29,9 @@ export const placesScale = (names: readonly string[]) => ({
 
 export const shortName = (name: string): string =>
   [...name].length > longestName ? `${[...name].slice(0, longestName - 1).join("")}…` : name;
+
+/** Without a mark for thousands, as everywhere in the pane. */
+export const shownTick = (value: number): string => String(Number(value.toPrecision(6)));
 
 /** A weight to about four digits, with its unit. */
 export function shownWeight(value: number, unit: string): string {

@@ -1,7 +1,7 @@
 import { barX, type PlotOptions, ruleX, stackX, text } from "@observablehq/plot";
 import { useCallback } from "react";
 import { useMessages } from "../messages/messages";
-import { frame, placesScale, shownWeight } from "./drawing-parts";
+import { frame, placesScale, shownTick, shownWeight } from "./drawing-parts";
 import { PlotFigure } from "./plot-figure";
 
 export interface LotStage {
@@ -67,7 +67,7 @@ function lotDrawing(stages: readonly LotStage[], width: number, hatch: string, u
   const fill = ({ part }: Part): string => (part === "dry" ? "var(--picture-first)" : hatch);
   return {
     ...frame(names, width),
-    x: { label: unit === "" ? null : unit, ticks: 4, nice: true },
+    x: { label: unit === "" ? null : unit, ticks: 4, nice: true, tickFormat: shownTick },
     y: placesScale(names),
     color: { type: "identity" },
     marks: [

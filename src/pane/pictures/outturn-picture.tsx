@@ -1,7 +1,7 @@
 import { dot, type PlotOptions, ruleX, ruleY, text } from "@observablehq/plot";
 import { useCallback } from "react";
 import { useMessages } from "../messages/messages";
-import { frame, placesScale, shownShare } from "./drawing-parts";
+import { frame, placesScale, shownShare, shownTick } from "./drawing-parts";
 import { PlotFigure } from "./plot-figure";
 
 /** As LOTFLAG flags a lot; "" is as usual. */
@@ -16,8 +16,14 @@ export interface LotOutturn {
 /** More lots than this do not fit a picture: the latest are drawn, and the table has them all. */
 const mostDrawn = 40;
 
+interface OutturnPictureProps {
+  readonly lots: readonly LotOutturn[];
+  /** Whether there are enough of them for flags. */
+  readonly areCompared: boolean;
+}
+
 /** The outturn of each lot, with the flagged ones marked. */
-export function OutturnPicture({ lots }: { readonly lots: readonly LotOutturn[] }) {
+export function OutturnPicture({ lots, areCompared }: OutturnPictureProps) {
   const { picture } = useMessages();
   const { flags } = picture;
   const drawn = useCallback((width: number) => outturnDrawing(lots.slice(-mostDrawn), width, flags), [lots, flags]);
@@ -25,15 +31,21 @@ export function OutturnPicture({ lots }: { readonly lots: readonly LotOutturn[] 
   const outturns = lots.map(({ outturn }) => outturn);
   const [lowest, highest] = [Math.min(...outturns), Math.max(...outturns)];
   const flagged = lots.filter(({ flag }) => flag !== "").map(({ name, flag }) => `${name} (${flags[flag]})`);
+  const unflagged = areCompared ? picture.noneFlagged : picture.tooFewToFlag;
   return (
     <PlotFigure
       title={picture.outturnTitle}
       alternative={`${picture.outturn(lots.length, shownShare(lowest), shownShare(highest))} ${
-        flagged.length === 0 ? picture.noneFlagged : picture.flagged(flagged.join(", "))
+        flagged.length === 0 ? unflagged : picture.flagged(flagged.join(", "))
       }`}
       drawn={drawn}
-      headings={[picture.lotName, picture.outturnName, picture.flag]}
-      rows={lots.map(({ name, outturn, flag }) => [name, shownShare(outturn), flags[flag]])}
+      legend={flagged.length === 0 ? <p className="notes">{unflagged}</p> : undefined}
+      headings={[picture.lotName, picture.outturnName, ...(flagged.length === 0 ? [] : [picture.flag])]}
+      rows={lots.map(({ name, outturn, flag }) => [
+        name,
+        shownShare(outturn),
+        ...(flagged.length === 0 ? [] : [flags[flag]]),
+      ])}
     />
   );
 }
@@ -60,7 +72,7 @@ function outturnDrawing(
   const flagged = marks.filter(({ flag }) => flag !== "");
   return {
     ...frame(names, width),
-    x: { label: "%", ticks: 4, nice: true, domain: [0, highest * 1.05] },
+    x: { label: "%", ticks: 4, nice: true, tickFormat: shownTick, domain: [0, highest * 1.05] },
     y: placesScale(names),
     color: { type: "identity" },
     marks: [

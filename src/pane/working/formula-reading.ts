@@ -1,5 +1,13 @@
-import { type AstExpression, type CallExpression, parse, tokenize } from "@borgar/fx";
+import {
+  type AstExpression,
+  type CallExpression,
+  type LambdaExpression,
+  type LetExpression,
+  parse,
+  tokenize,
+} from "@borgar/fx";
 import type { Entry } from "../../core/entry";
+import { formulaPieces } from "../../workbook-files/formula-pieces";
 import type { CellContent } from "../host/workbook-host";
 
 /** An argument as the formula writes it. `text` is that, word for word. */
@@ -7,16 +15,29 @@ export type ArgumentReading =
   | { readonly is: "left out" }
   | { readonly is: "constant"; readonly text: string; readonly rows: readonly (readonly CellContent[])[] }
   /** Cells, or a name that stands for some. `thisRow`: of a column, the cell in the formula's own row. */
-  | { readonly is: "reference"; readonly text: string; readonly address: string; readonly thisRow: boolean }
+  | {
+      readonly is: "reference";
+      readonly text: string;
+      readonly address: string;
+      readonly thisRow: boolean;
+      readonly asked: Asked;
+    }
   | { readonly is: "call"; readonly text: string; readonly call: TeaCall }
   | {
       readonly is: "arithmetic";
       readonly text: string;
       readonly operator: string;
       readonly of: readonly ArgumentReading[];
+      readonly asked: Asked;
     }
   /** Anything else: the workbook works it out. */
-  | { readonly is: "expression"; readonly text: string };
+  | { readonly is: "expression"; readonly text: string; readonly asked: Asked };
+
+/**
+ * What the workbook is asked where the pane does not know a value itself: the text, inside the LET whose names it may
+ * use. undefined for what depends on a parameter of a LAMBDA, which has no single value.
+ */
+type Asked = string | undefined;
 
 export interface TeaCall {
   readonly entry: Entry;
@@ -66,6 +87,34 @@ function entriesByName(catalogue: readonly Entry[]): ReadonlyMap<string, Entry> 
   return entries;
 }
 
+/** The names that the LETs and LAMBDAs around a place in the formula introduce. */
+interface Scope {
+  readonly names: readonly { readonly name: string; readonly value: string }[];
+  readonly parameters: readonly string[];
+}
+
+const none: Scope = { names: [], parameters: [] };
+
+const withParameters = (scope: Scope, { params }: LambdaExpression): Scope => ({
+  ...scope,
+  parameters: [...scope.parameters, ...params.map(({ name }) => name)],
+});
+
+const isIntroduced = (word: string, { names, parameters }: Scope): boolean =>
+  [...names.map(({ name }) => name), ...parameters].some((each) => sameName(each, word));
+
+const sameName = (one: string, other: string): boolean => one.toUpperCase() === other.toUpperCase();
+
+function asked(text: string, { names, parameters }: Scope): Asked {
+  // One LET a name: an inner one may take the name of an outer one again.
+  const whole = names.reduceRight((inner, { name, value }) => `LET(${name},${value},${inner})`, text);
+  return formulaPieces(whole).some(
+    ({ kind, text }) => kind === "name" && parameters.some((each) => sameName(each, text)),
+  )
+    ? undefined
+    : whole;
+}
+
 class Reader {
   readonly #formula: string;
   readonly #entries: ReadonlyMap<string, Entry>;
@@ -81,64 +130,87 @@ class Reader {
     return this.#entries.get(name.replace(/^_XLFN\./, ""));
   }
 
-  outermost(node: AstExpression): TeaCall[] {
+  outermost(node: AstExpression, scope: Scope = none): TeaCall[] {
     const entry = this.entryOf(node);
-    if (entry !== undefined) return [this.#call(entry, node as CallExpression)];
+    if (entry !== undefined) return [this.#call(entry, node as CallExpression, scope)];
+    if (node.type === "LetExpression") return this.#inLet(node, scope);
+    if (node.type === "LambdaExpression") {
+      return node.body === null ? [] : this.outermost(node.body, withParameters(scope, node));
+    }
     const inner = "arguments" in node ? (node.arguments as readonly (AstExpression | null)[]) : [];
-    return inner.flatMap((each) => (each === null ? [] : this.outermost(each)));
+    return inner.flatMap((each) => (each === null ? [] : this.outermost(each, scope)));
   }
 
-  #call(entry: Entry, node: CallExpression): TeaCall {
-    const given = (node.arguments as readonly (AstExpression | null)[]).map((each) => this.#argument(each));
+  /** Each name of a LET can use those before it. */
+  #inLet(node: LetExpression, scope: Scope): TeaCall[] {
+    const calls: TeaCall[] = [];
+    let known = scope;
+    for (const { id, init } of node.declarations) {
+      if (init !== null) calls.push(...this.outermost(init, known));
+      const value = init === null ? "" : this.#textOf(init);
+      known = { ...known, names: [...known.names, { name: id.name, value }] };
+    }
+    return node.body === null ? calls : [...calls, ...this.outermost(node.body, known)];
+  }
+
+  #call(entry: Entry, node: CallExpression, scope: Scope): TeaCall {
+    const given = (node.arguments as readonly (AstExpression | null)[]).map((each) => this.#argument(each, scope));
     return { entry, text: this.#textOf(node), given };
   }
 
-  #argument(node: AstExpression | null): ArgumentReading {
+  #argument(node: AstExpression | null, scope: Scope): ArgumentReading {
     if (node === null) return { is: "left out" };
     const text = this.#textOf(node);
     const entry = this.entryOf(node);
-    if (entry !== undefined) return { is: "call", text, call: this.#call(entry, node as CallExpression) };
+    if (entry !== undefined) return { is: "call", text, call: this.#call(entry, node as CallExpression, scope) };
+    const expression = { is: "expression", text, asked: asked(text, scope) } as const;
     switch (node.type) {
       case "Literal":
         return { is: "constant", text, rows: [[node.value as CellContent]] };
       case "ErrorLiteral":
         return { is: "constant", text, rows: [[node.value]] };
       case "ArrayExpression":
-        return constantRows(node, text) ?? { is: "expression", text };
+        return constantRows(node, text) ?? expression;
       case "ReferenceIdentifier":
-        return { is: "reference", text, address: node.value, thisRow: false };
+        if (isIntroduced(node.value, scope)) return expression;
+        return { is: "reference", text, address: node.value, thisRow: false, asked: asked(text, scope) };
       case "UnaryExpression":
-        return this.#unary(node.operator, node.arguments[0] as AstExpression, text);
+        return this.#unary(node.operator, node.arguments[0] as AstExpression, text, scope);
       case "BinaryExpression":
-        return this.#combined(node.operator, node.arguments as readonly AstExpression[], text);
+        return this.#combined(node.operator, node.arguments as readonly AstExpression[], text, scope);
       case "CallExpression":
-        return this.#aggregate(node, text);
+        return this.#aggregate(node, text, scope);
       default:
-        return { is: "expression", text };
+        return expression;
     }
   }
 
-  #unary(operator: string, of: AstExpression, text: string): ArgumentReading {
-    const reading = this.#argument(of);
-    if (operator === "@" && reading.is === "reference") return { ...reading, text, thisRow: true };
+  #unary(operator: string, of: AstExpression, text: string, scope: Scope): ArgumentReading {
+    const reading = this.#argument(of, scope);
+    const whole = asked(text, scope);
+    if (operator === "@" && reading.is === "reference") return { ...reading, text, thisRow: true, asked: whole };
     // `B4#` is the spill that begins in B4.
-    if (operator === "#" && reading.is === "reference") return { ...reading, text, address: text };
+    if (operator === "#" && reading.is === "reference") return { ...reading, text, address: text, asked: whole };
     const typed = reading.is === "constant" ? reading.rows[0]?.[0] : undefined;
     // 60% is typed as it stands, and nothing to work out.
     if (operator === "%" && typeof typed === "number") return { is: "constant", text, rows: [[typed / 100]] };
-    return this.#combined(operator, [of], text);
+    return this.#combined(operator, [of], text, scope);
   }
 
-  #combined(operator: string, of: readonly AstExpression[], text: string): ArgumentReading {
-    if (!operators.has(operator)) return { is: "expression", text };
-    return { is: "arithmetic", text, operator, of: of.map((each) => this.#argument(each)) };
+  #combined(operator: string, of: readonly AstExpression[], text: string, scope: Scope): ArgumentReading {
+    if (!operators.has(operator)) return { is: "expression", text, asked: asked(text, scope) };
+    return this.#arithmetic(operator, of, text, scope);
   }
 
-  #aggregate(node: CallExpression, text: string): ArgumentReading {
+  #aggregate(node: CallExpression, text: string, scope: Scope): ArgumentReading {
     const name = "name" in node.callee ? String(node.callee.name).toUpperCase() : "";
-    if (!aggregates.has(name)) return { is: "expression", text };
-    const of = (node.arguments as readonly (AstExpression | null)[]).map((each) => this.#argument(each));
-    return { is: "arithmetic", text, operator: name, of };
+    if (!aggregates.has(name)) return { is: "expression", text, asked: asked(text, scope) };
+    return this.#arithmetic(name, node.arguments as readonly (AstExpression | null)[], text, scope);
+  }
+
+  #arithmetic(operator: string, of: readonly (AstExpression | null)[], text: string, scope: Scope): ArgumentReading {
+    const operands = of.map((each) => this.#argument(each, scope));
+    return { is: "arithmetic", text, operator, of: operands, asked: asked(text, scope) };
   }
 
   #textOf(node: AstExpression): string {

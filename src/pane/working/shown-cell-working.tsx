@@ -5,8 +5,15 @@ import { shownValue } from "./shown-value";
 import { StepList } from "./step-list";
 import type { CallWorking, CellWorking, ShownArgument } from "./working-of";
 
+/** The way to have the workbook work out what it does not work out unasked. */
+interface Ask {
+  readonly onAsk: () => void;
+  /** Why it did not come to anything. */
+  readonly problem: string | undefined;
+}
+
 /** Everything that is known of a cell's working. Whatever comes from the sheet is shown as text. */
-export function ShownCellWorking({ found }: { readonly found: CellWorking }) {
+export function ShownCellWorking({ found, ask }: { readonly found: CellWorking; readonly ask?: Ask }) {
   const { working } = useMessages();
   const { calls, cell, isCall, message, unit } = found;
   const shown = shownValue(cell, resultQuantity(calls.at(-1)), unit);
@@ -15,6 +22,7 @@ export function ShownCellWorking({ found }: { readonly found: CellWorking }) {
       <pre>
         <code>{found.formula}</code>
       </pre>
+      {found.canAsk && ask !== undefined ? <AskWorkbook {...ask} /> : null}
       {calls.map((call, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the calls of a formula have no name, and may be alike
         <ShownCall key={index} call={call} unit={unit} />
@@ -26,6 +34,21 @@ export function ShownCellWorking({ found }: { readonly found: CellWorking }) {
       </p>
       {unit === "" ? <p className="bounds">{working.inYourUnit}</p> : null}
     </>
+  );
+}
+
+function AskWorkbook({ onAsk, problem }: Ask) {
+  const { working } = useMessages();
+  return (
+    <section className="ask" aria-label={working.ask}>
+      <p>{working.askWhy}</p>
+      <button type="button" onClick={onAsk}>
+        {working.ask}
+      </button>
+      <p role="alert" className="problem">
+        {problem}
+      </p>
+    </section>
   );
 }
 
@@ -112,14 +135,14 @@ function Outcome({ call, unit }: { readonly call: CallWorking; readonly unit: st
     case "error":
       return <p className="problem">{working.refused(outcome.message === "" ? outcome.code : outcome.message)}</p>;
     case "unknown":
-      return <p>{working.unknown(outcome.texts.join(", "))}</p>;
+      return <p>{(outcome.canAsk ? working.unknownYet : working.unknown)(outcome.texts.join(", "))}</p>;
   }
 }
 
 /** `B4 = 320 g`, a list by its first values, or what is said of an argument without a value. */
 function Argument({ argument }: { readonly argument: ShownArgument }) {
   const { working } = useMessages();
-  const { parameter, text, is, rows, rowPicked, unit } = argument;
+  const { parameter, text, is, rows, rowPicked, unit, canAsk } = argument;
   const { fallback, quantity } = parameter;
   if (is === "left out") {
     return <>{fallback === undefined ? working.leftOut : working.countsAs(shownValue(fallback, quantity))}</>;
@@ -128,7 +151,7 @@ function Argument({ argument }: { readonly argument: ShownArgument }) {
   if (rows === undefined) {
     return (
       <>
-        {written}: {working.workedOut}; {working.notKnown}
+        {written}: {working.workedOut}; {canAsk ? working.notYet : working.notKnown}
       </>
     );
   }
@@ -141,7 +164,7 @@ function Argument({ argument }: { readonly argument: ShownArgument }) {
   const note = [
     rowPicked === undefined ? "" : working.rowPicked(rowPicked),
     takesList && values.length > 1 ? working.values(values.length) : "",
-    is === "arithmetic" ? working.workedOut : "",
+    is === "arithmetic" || is === "expression" ? working.workedOut : "",
   ].filter((each) => each !== "");
   return (
     <>

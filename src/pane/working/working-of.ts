@@ -17,6 +17,8 @@ export interface ShownArgument {
   readonly is: ArgumentReading["is"];
   /** Rows of values; undefined where only the workbook can work them out. */
   readonly rows: readonly (readonly unknown[])[] | undefined;
+  /** Whether the workbook has only not been asked. */
+  readonly canAsk: boolean;
   /** Of a range where the function takes one cell: which row of it is shown, from 1. */
   readonly rowPicked: number | undefined;
   /** The unit that a format such as `0.0" g"` puts behind the number. */
@@ -33,8 +35,8 @@ export interface CallWorking {
     | { readonly is: "steps"; readonly steps: readonly Step[] }
     | { readonly is: "waits" }
     | { readonly is: "error"; readonly code: string; readonly message: string }
-    /** These arguments are worked out by the workbook, and their values are not known here. */
-    | { readonly is: "unknown"; readonly texts: readonly string[] };
+    /** These arguments are worked out by the workbook, and their values are not known here, or not yet. */
+    | { readonly is: "unknown"; readonly texts: readonly string[]; readonly canAsk: boolean };
 }
 
 export interface CellWorking {
@@ -48,11 +50,22 @@ export interface CellWorking {
   readonly unit: string;
   /** Of the error that the cell shows, where the host knows it. */
   readonly message: string | undefined;
+  /** Whether the workbook could still work something out here, which it does not do unasked. */
+  readonly canAsk: boolean;
+}
+
+interface Options {
+  /** Whether the maker has asked for what the workbook does not do unasked. */
+  readonly isAsked?: boolean;
 }
 
 /** The working of the selected cell, or of the first of several; undefined where no function of the catalogue is in it. */
-export async function workingOf(host: WorkbookHost, catalogue: readonly Entry[]): Promise<CellWorking | undefined> {
-  return workingIn(await host.selection(), host, catalogue);
+export async function workingOf(
+  host: WorkbookHost,
+  catalogue: readonly Entry[],
+  options: Options = {},
+): Promise<CellWorking | undefined> {
+  return workingIn(await host.selection(), host, catalogue, options);
 }
 
 /** The working of the first cell of an area that was read. */
@@ -60,6 +73,7 @@ export async function workingIn(
   area: ReadArea,
   host: WorkbookHost,
   catalogue: readonly Entry[],
+  { isAsked = false }: Options = {},
 ): Promise<CellWorking | undefined> {
   const formula = area.formulas[0]?.[0] ?? "";
   const { calls, isCall } = formulaReading(formula, catalogue);
@@ -67,15 +81,28 @@ export async function workingIn(
   const place = { sheet: area.sheet, row: area.row, column: area.column };
   const cell = area.values[0]?.[0] ?? "";
   const found: CallWorking[] = [];
-  for (const call of calls) await workedCall(call, { host, place, found });
+  const asked: Asked = { host, place, found, mayEvaluate: isAsked || host.evaluatesUntouched, left: [] };
+  for (const call of calls) await workedCall(call, asked);
   const message = isErrorCode(cell) ? await host.errorMessage(place) : undefined;
-  return { place, formula, isCall, calls: found, cell, unit: unitIn(area.formats[0]?.[0]), message };
+  return {
+    place,
+    formula,
+    isCall,
+    calls: found,
+    cell,
+    unit: unitIn(area.formats[0]?.[0]),
+    message,
+    canAsk: asked.left.length > 0,
+  };
 }
 
 interface Asked {
   readonly host: WorkbookHost;
   readonly place: CellPlace;
   readonly found: CallWorking[];
+  readonly mayEvaluate: boolean;
+  /** What the workbook could work out and was not asked. */
+  readonly left: string[];
 }
 
 type Values = readonly (readonly unknown[])[] | undefined;
@@ -92,7 +119,7 @@ async function workedCall(call: TeaCall, asked: Asked): Promise<Values> {
     asked.found.push({ entry: call.entry, text: call.text, given, tooMany, outcome });
   const unknown = given.filter(({ rows }) => rows === undefined);
   if (unknown.length > 0) {
-    add({ is: "unknown", texts: unknown.map(({ text }) => text) });
+    add({ is: "unknown", texts: unknown.map(({ text }) => text), canAsk: unknown.every(({ canAsk }) => canAsk) });
     return undefined;
   }
   const values = given.map(({ is, rows }) => (is === "left out" ? null : single(rows as unknown[][])));
@@ -115,11 +142,13 @@ function outcomeOf({ spec, page }: Entry, values: readonly unknown[]): CallWorki
 }
 
 async function shownArgument(parameter: Parameter, reading: ArgumentReading, asked: Asked): Promise<ShownArgument> {
-  const shown = { parameter, is: reading.is, rowPicked: undefined, unit: "" };
+  const shown = { parameter, is: reading.is, rowPicked: undefined, unit: "", canAsk: false };
   if (reading.is === "left out") return { ...shown, text: "", rows: [[null]] };
+  const leftBefore = asked.left.length;
   const { rows, unit } = await valuesOf(reading, asked);
+  const canAsk = asked.left.length > leftBefore;
   const isRange = parameter.takes === "cell" && parameter !== headers && (rows?.length ?? 0) > 1;
-  return { ...shown, text: reading.text, rows, unit, rowPicked: isRange ? 1 : undefined };
+  return { ...shown, text: reading.text, rows, unit, canAsk, rowPicked: isRange ? 1 : undefined };
 }
 
 async function valuesOf(reading: ArgumentReading, asked: Asked): Promise<{ rows: Values; unit: string }> {
@@ -135,28 +164,50 @@ async function valuesOf(reading: ArgumentReading, asked: Asked): Promise<{ rows:
     case "arithmetic": {
       const operands: Values[] = [];
       for (const operand of reading.of) operands.push((await valuesOf(operand, asked)).rows);
-      const value = operands.includes(undefined) ? undefined : arithmetic(reading.operator, operands as unknown[][][]);
-      return { rows: value === undefined ? undefined : [[value]], unit: "" };
+      if (operands.includes(undefined)) return { rows: undefined, unit: "" };
+      const value = arithmetic(reading.operator, operands as unknown[][][]);
+      return { rows: value === undefined ? await evaluated(reading.asked, asked) : [[value]], unit: "" };
     }
     case "expression":
-      return { rows: undefined, unit: "" };
+      return { rows: await evaluated(reading.asked, asked), unit: "" };
   }
 }
 
-/** The cells of a reference; what the host cannot read, such as a name that stands for a formula, is not known. */
-async function cellsOf(
-  { address, thisRow }: ArgumentReading & { is: "reference" },
-  { host, place }: Asked,
-): Promise<{ rows: Values; unit: string }> {
+/** What the workbook says; undefined where it cannot be asked, or not yet. */
+async function evaluated(expression: string | undefined, { host, place, mayEvaluate, left }: Asked): Promise<Values> {
+  if (expression === undefined) return undefined;
+  if (!mayEvaluate) {
+    left.push(expression);
+    return undefined;
+  }
   try {
-    const area = await host.read(address, place);
-    const unit = unitIn(area.formats[0]?.[0]);
-    const rows = area.values.map((row) => row.map(asArgument));
-    if (!thisRow) return { rows, unit };
-    const own = rows[place.row - area.row];
-    return { rows: own === undefined ? undefined : [own], unit };
+    return (await host.evaluate(expression, place)).map((row) => row.map(asArgument));
   } catch (problem) {
-    if (problem instanceof HostProblem && problem.reason !== "busy") return { rows: undefined, unit: "" };
+    // Unasked, nobody waits for it: the rest of the working is shown all the same.
+    if (host.evaluatesUntouched && problem instanceof HostProblem && problem.reason !== "busy") return undefined;
+    throw problem;
+  }
+}
+
+/** The cells of a reference. What the host cannot read, such as a name that stands for a formula, it works out. */
+async function cellsOf(
+  reading: ArgumentReading & { is: "reference" },
+  asked: Asked,
+): Promise<{ rows: Values; unit: string }> {
+  const { host, place } = asked;
+  const area = await readArea(reading.address, host, place);
+  const rows = area?.values.map((row) => row.map(asArgument));
+  const picked = reading.thisRow && area ? rows?.slice(place.row - area.row, place.row - area.row + 1) : rows;
+  return picked === undefined || picked.length === 0
+    ? { rows: await evaluated(reading.asked, asked), unit: "" }
+    : { rows: picked, unit: unitIn(area?.formats[0]?.[0]) };
+}
+
+async function readArea(address: string, host: WorkbookHost, place: CellPlace): Promise<ReadArea | undefined> {
+  try {
+    return await host.read(address, place);
+  } catch (problem) {
+    if (problem instanceof HostProblem && problem.reason !== "busy") return undefined;
     throw problem;
   }
 }

@@ -1,0 +1,56 @@
+import { parseA1Ref, parseStructRef, stringifyA1Ref, type Token, tokenize } from "@borgar/fx";
+import { type CellPlace, HostProblem } from "../pane/host/workbook-host";
+import { addressOf } from "../workbook-files/addresses";
+
+/**
+ * A part of the formula in a cell, written so that it means the same wherever it stands: in a name Excel would count
+ * references from whatever cell is selected. Every reference gets its sheet and dollars, `@` of a range the cell that it
+ * means, and ROW() and COLUMN() their cell.
+ */
+export function expressionAlone(expression: string, place: CellPlace): string {
+  const tokens: readonly Token[] = tokenize(expression, { withLocation: false });
+  // A space stays: between two ranges it means where they cross.
+  const beside = (index: number, step: 1 | -1): Token | undefined =>
+    tokens[index + step]?.type === "whitespace" ? beside(index + step, step) : tokens[index + step];
+  return tokens
+    .map((token, index) => {
+      const { type, value } = token;
+      const [before, after] = [beside(index, -1), beside(index, 1)];
+      if (value === "@") return isCells(after) ? "" : value;
+      if (isCells(token)) return referenceAlone(value, before?.value === "@", place);
+      if (type === "structured") return tableAlone(value);
+      const opensOwn = value === "(" && /^(ROW|COLUMN)$/i.test(before?.value ?? "") && after?.value === ")";
+      return opensOwn ? `(${referenceAlone(ownCell(place), false, place)}` : value;
+    })
+    .join("");
+}
+
+const isCells = (token: Token | undefined): boolean =>
+  token !== undefined && ["range", "range_beam", "range_ternary"].includes(token.type);
+
+const ownCell = ({ row, column }: CellPlace): string => addressOf(row, column);
+
+/** `isPicked`: of a range that stands in one column or row, the cell beside the formula. */
+function referenceAlone(text: string, isPicked: boolean, { sheet, row, column }: CellPlace): string {
+  const reference = parseA1Ref(text, { allowTernary: true });
+  if (!reference || !("range" in reference) || !reference.range) return text;
+  const { top, bottom, left, right } = reference.range;
+  const isColumn = isPicked && left !== null && left === right && row >= (top ?? 0) && row <= (bottom ?? row);
+  const isRow = isPicked && top !== null && top === bottom && column >= (left ?? 0) && column <= (right ?? column);
+  const { context = [] } = reference;
+  const range = {
+    ...reference.range,
+    ...(isColumn && { top: row, bottom: row }),
+    ...(isRow && { left: column, right: column }),
+    ...{ $top: true, $bottom: true, $left: true, $right: true },
+  };
+  const picked = isPicked && !isColumn && !isRow ? "@" : "";
+  return picked + stringifyA1Ref({ context: context.length === 0 ? [sheet] : context, range });
+}
+
+/** The row of a table that a formula stands in is nowhere else. */
+function tableAlone(text: string): string {
+  const { table, sections } = parseStructRef(text) ?? {};
+  if (table && !sections?.includes("this row")) return text;
+  throw new HostProblem("unknown", `Excel works ${text} out only inside the table: write the cell's address instead.`);
+}
