@@ -41,7 +41,7 @@ export async function measureStartUp(): Promise<StartUp | undefined> {
   writeFileSync(join(folder, "empty.html"), pageOf("office.js"));
   writeFileSync(join(folder, "alone.html"), pageOf("office.js", "functions.js"));
   writeFileSync(join(folder, "with-pane.html"), pageOf("office.js", "functions.js", "pane.js"));
-  const { server, address } = await serve(folder, 0);
+  const { server, address } = await serve(folder, 0, "");
   const browser = await openBrowser(found, [officeOrigin]);
   try {
     const times: Record<string, number[]> = { empty: [], alone: [], "with-pane": [] };

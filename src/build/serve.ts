@@ -27,10 +27,13 @@ const kinds: Readonly<Record<string, string>> = {
 /** The bundler writes a hash of the content into the name: the browser may keep the file, and what it compiled of it. */
 const isNamedByContent = /\.[0-9a-f]{8}\.\w+$/;
 
-/** Serves the files of a folder at the port; port 0 takes any that is free. Rejects when the port is taken. */
-export function serve(folder: string, port: number): Promise<{ server: Server; address: string }> {
+/**
+ * Serves the files of a folder at the port; port 0 takes any that is free. Rejects when the port is taken. The policy
+ * is the workbook page's; with an empty one, each page goes by what it says itself, as on a static host.
+ */
+export function serve(folder: string, port: number, policy = pagePolicy): Promise<{ server: Server; address: string }> {
   const server = createServer((request, response) => {
-    answer(folder, request, response).catch((problem: unknown) => {
+    answer({ folder, policy }, request, response).catch((problem: unknown) => {
       console.error(problem);
       if (!response.headersSent) response.writeHead(500);
       response.end();
@@ -44,14 +47,19 @@ export function serve(folder: string, port: number): Promise<{ server: Server; a
 
 export const addressAt = (port: number): string => `http://${host}:${port}/`;
 
-async function answer(folder: string, request: IncomingMessage, response: ServerResponse): Promise<void> {
+interface Served {
+  readonly folder: string;
+  readonly policy: string;
+}
+
+async function answer({ folder, policy }: Served, request: IncomingMessage, response: ServerResponse): Promise<void> {
   if (request.method !== "GET" && request.method !== "HEAD") return refuse(response, 405, "only reading is possible");
   const file = await fileFor(folder, request.url ?? "/");
   if (file === undefined) return refuse(response, 404, "there is no such page");
   response.writeHead(200, {
     "content-type": kinds[extname(file.path)] ?? "application/octet-stream",
     "content-length": file.size,
-    "content-security-policy": pagePolicy,
+    ...(policy !== "" && { "content-security-policy": policy }),
     "cache-control": isNamedByContent.test(file.path) ? "max-age=31536000, immutable" : "no-cache",
     "referrer-policy": "no-referrer",
     "x-content-type-options": "nosniff",

@@ -28,7 +28,7 @@ interface SeenCell {
 export async function faultsOf(archive: Buffer, origin: string, browser: Browser): Promise<string[]> {
   const folder = mkdtempSync(join(tmpdir(), "tea-release-"));
   await unpack(archive, folder);
-  const { server, address } = await serve(folder, 0);
+  const { server, address } = await serve(folder, 0, "");
   const context = await browser.newContext();
   try {
     const page = await context.newPage();

@@ -45,19 +45,29 @@ describe.skipIf(!found)("the workbook page", () => {
     /** How light the parts are, from 0 to 255. */
     const lightness = () =>
       page.evaluate(() => {
-        const mean = (numbers: ArrayLike<number>) => {
-          let sum = 0;
-          // Every fourth number is how opaque the pixel is.
-          for (let place = 0; place < numbers.length; place += 1) if (place % 4 !== 3) sum += numbers[place] as number;
-          return sum / (numbers.length * 0.75);
-        };
-        const behind = (selector: string) => {
-          const { backgroundColor } = getComputedStyle(document.querySelector(selector) as Element);
-          return mean([...(backgroundColor.match(/\d+/g) ?? []).map(Number).slice(0, 3), 0]);
+        /** What is painted behind an element. */
+        const behind = (element: Element | null): number => {
+          if (element === null) return 255;
+          const [red = 0, green = 0, blue = 0, opacity = 1] = (
+            getComputedStyle(element).backgroundColor.match(/[\d.]+/g) ?? []
+          ).map(Number);
+          return opacity === 0 ? behind(element.parentElement) : (red + green + blue) / 3;
         };
         const canvas = document.querySelector<HTMLCanvasElement>("#grid canvas[id^=univer-sheet-main-canvas]");
         const pixels = canvas?.getContext("2d")?.getImageData(60, 60, 400, 300).data ?? [];
-        return { page: behind("body"), line: behind("#line"), pane: behind("#pane"), grid: mean(pixels) };
+        // Where the grid draws nothing its element shows.
+        const ground = behind(canvas);
+        let sum = 0;
+        for (let place = 0; place < pixels.length; place += 4) {
+          const opacity = (pixels[place + 3] as number) / 255;
+          sum += (pixels[place + 1] as number) * opacity + ground * (1 - opacity);
+        }
+        return {
+          page: behind(document.body),
+          line: behind(document.querySelector("#line")),
+          pane: behind(document.querySelector("#pane")),
+          grid: sum / (pixels.length / 4),
+        };
       });
     await page.click("#pane-button");
     await page.waitForSelector("#pane .jobs");
