@@ -5,7 +5,7 @@ import { booksReader } from "./read-book";
 import { cellReader } from "./read-cell";
 import { listsReader } from "./read-list";
 import { cellAt, type Hurdle, rowReader } from "./read-row";
-import { type Shape, shapeOf, shapeOfAll } from "./shape";
+import { notRows, type Shape, shapeOf, shapeOfAll } from "./shape";
 import { type CellArgument, CellError, type CellValue, type Grid } from "./values";
 
 /** A function as cells call it. It never throws: a refusal is a CellError in the grid. */
@@ -13,24 +13,23 @@ export type CellFunction = (...given: CellArgument[]) => Grid;
 
 /** Makes a function of the catalogue callable from cells, by the rules of a spreadsheet. */
 export function bind(spec: FunctionSpec): CellFunction {
+  // Excel appends an object of its own behind the arguments: only the places of declared parameters are read.
   const answer = answererOf(spec);
-  // Excel appends an object of its own behind the arguments: no more are taken than the function declares.
-  const count = spec.parameters.length;
   return (...given) => {
     try {
-      return answer(given.length > count ? given.slice(0, count) : given);
+      return answer(given);
     } catch (problem) {
       return [[asCellValue(problem instanceof DomainError ? problem : (malformed(spec, given) ?? problem))]];
     }
   };
 }
 
-/** The refusal of a range that is no rows of cells, which no host sends: looked for only when something broke. */
+/** The refusal of a range that is no rows of cells: looked for in lists only when something broke. */
 function malformed({ parameters }: FunctionSpec, given: readonly CellArgument[]): DomainError | undefined {
   const isMalformed = (argument: CellArgument): boolean =>
     Array.isArray(argument) && argument.some((row) => !Array.isArray(row));
   const broken = parameters.find((_, place) => isMalformed(given[place]));
-  return broken && must(broken.name, "be a cell or rows of cells", "got a list of another form");
+  return broken && notRows(broken);
 }
 
 /** Answers a call; may throw a DomainError. */

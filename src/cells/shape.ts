@@ -1,5 +1,5 @@
 import type { Parameter } from "../core/define";
-import { must } from "../core/errors";
+import { type DomainError, must } from "../core/errors";
 import type { CellArgument } from "./values";
 
 export interface Shape {
@@ -9,7 +9,8 @@ export interface Shape {
 
 export function shapeOf(given: CellArgument): Shape {
   if (!Array.isArray(given)) return { rows: 1, columns: 1 };
-  return { rows: given.length, columns: (given[0] as readonly unknown[] | undefined)?.length ?? 0 };
+  // Text has a length too, and is no row of cells.
+  return { rows: given.length, columns: Array.isArray(given[0]) ? given[0].length : 0 };
 }
 
 /**
@@ -25,6 +26,7 @@ export function shapeOfAll(parameters: readonly Parameter[], given: readonly Cel
   for (let index = 0; index < parameters.length; index += 1) {
     const argument = given[index];
     if (!Array.isArray(argument) || parameters[index]?.takes === "list") continue;
+    if (argument.length > 0 && !Array.isArray(argument[0])) throw notRows(parameters[index] as Parameter);
     const shape = shapeOf(argument);
     if (!fits(shape.rows, rows)) throw mismatch(parameters, given, index, tallest);
     if (!fits(shape.columns, columns)) throw mismatch(parameters, given, index, widest);
@@ -33,6 +35,10 @@ export function shapeOfAll(parameters: readonly Parameter[], given: readonly Cel
   }
   return { rows, columns };
 }
+
+/** The refusal of a range of another form, which no host sends. */
+export const notRows = ({ name }: Parameter): DomainError =>
+  must(name, "be a cell or rows of cells", "got a list of another form");
 
 const fits = (size: number, sizeSoFar: number): boolean => size === 1 || sizeSoFar === 1 || size === sizeSoFar;
 

@@ -36,12 +36,16 @@ export function noAnswer(argument: string, requirement: string, whatHappened: st
   return new DomainError(argument, `${argument} must ${requirement}; ${whatHappened}`, "#N/A");
 }
 
+/** A label as a message can hold it, without half a character at its end. */
+export const shortened = (text: string): string =>
+  text.length > 40 ? `${text.slice(0, 40).replace(/[\uD800-\uDBFF]$/, "")}…` : text;
+
 /** A value as a message shows it: a number to ten significant digits, text in quotation marks. */
 export function shown(value: unknown): string {
   if (typeof value === "number") return String(Number(value.toPrecision(10)));
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   if (value === null || value === undefined || value === "") return "a blank";
-  if (typeof value === "string") return `the text "${value.length > 40 ? `${value.slice(0, 40)}…` : value}"`;
+  if (typeof value === "string") return `the text "${shortened(value)}"`;
   if (isSheetError(value)) return value.code;
   return "a value of another type";
 }

@@ -25,9 +25,9 @@ import {
   yesNo,
 } from "../../src/core/quantities";
 import { targetWeight } from "../../src/core/targets/target-weight";
-import { cellFunction, only, shownIn } from "./call";
+import { boundByCall, cellFunction, only, shownIn } from "./call";
 
-const target = bind(targetWeight);
+const target = boundByCall(targetWeight);
 const difference = cellFunction(
   [measured("first", plainNumber), measured("second", plainNumber)],
   (first: number, second: number) => 100 * first + second,
@@ -90,9 +90,11 @@ describe("ranges", () => {
 
   test("that are no rows of cells are refused by name", () => {
     const probe = cellFunction([measuredList("pastWeights", weight)], (past: number[]) => past.length);
-    expect(only(probe([320, 340]))).toBe(
-      "#VALUE! pastWeights must be a cell or rows of cells; got a list of another form",
-    );
+    const otherForm = "must be a cell or rows of cells; got a list of another form";
+    expect(only(probe([320]))).toBe(`#VALUE! pastWeights ${otherForm}`);
+    expect(only(target([320, 340], 0.75, 0.6))).toBe(`#VALUE! weight ${otherForm}`);
+    // A text has a length too, and is no row of letters.
+    expect(only(target(320, ["leaf"], 0.6))).toBe(`#VALUE! moisture ${otherForm}`);
   });
 
   test("a list is taken whole beside cells of any size", () => {
@@ -175,6 +177,14 @@ describe("errors in arguments", () => {
     expect(target(320, 76, notAvailable)[0]?.[0]).toBe(notAvailable);
   });
 
+  test("of a list win over a reading that is missing in a cell", () => {
+    const probe = cellFunction(
+      [measured("weight", weight), settingList("targets", moisture)],
+      (weight: number, targets: number[]) => weight + targets.length,
+    );
+    expect(probe(null, [[0.5, notAvailable]])[0]?.[0]).toBe(notAvailable);
+  });
+
   test("win over a refused list", () => {
     const probe = cellFunction(
       [measured("weight", weight), settingList("targets", moisture)],
@@ -205,6 +215,10 @@ describe("what is not a number of its kind", () => {
     expect(only(target(320, 1, 0.6))).toBe(`#VALUE! moisture ${moistureRequirement}; got 1`);
     expect(only(target(320, -0.001, 0.6))).toBe(`#VALUE! moisture ${moistureRequirement}; got -0.001`);
     expect(target(320, 0.9999999, 0)[0]?.[0]).toBeCloseTo(0.000032, 9);
+  });
+
+  test("a moisture so near to 1 that nothing is left to divide by is refused", () => {
+    expect(only(target(320, 1 - 1e-13, 0.6))).toBe(`#VALUE! moisture ${moistureRequirement}; got 1`);
   });
 
   test.each(["320", "3,5", "1 250.5", "76%", "-4", "76％", "１２", "1'000"])(
@@ -327,6 +341,11 @@ describe("what a host adds or leaves out", () => {
     expect(target(320, 0.75, 0.6, invocation)).toEqual([[200]]);
   });
 
+  test("arguments beyond those of the function are not read, be they errors", () => {
+    const one = cellFunction([measured("weight", weight)], (...values: unknown[]) => values.length);
+    expect(one(8, notAvailable, [[1], [2]])).toEqual([[1]]);
+  });
+
   test("an omitted argument arrives as null and gets its default", () => {
     expect(probe(8, null, invocation)).toEqual([["2: 8 0.5"]]);
   });
@@ -406,6 +425,52 @@ describe("tables", () => {
     expect(halves(null)).toEqual([[""]]);
     expect(only(halves(-1))).toBe("#VALUE! weight must be a weight above 0; got -1");
     expect(halves(notAvailable)[0]?.[0]).toBe(notAvailable);
+  });
+
+  test("that are one row high or one cell wide have their headings too", () => {
+    const tableOf = (columns: readonly string[], rows: Answer[][]) =>
+      bind(
+        defineFunction({
+          id: "PROBE",
+          group: "moisture",
+          parameters: [headers],
+          result: { shape: "table", columns: columns.map((name) => ({ name, quantity: text })) },
+          calculate: () => rows,
+        }),
+      )();
+    expect(tableOf(["a", "b"], [[1, 2]])).toEqual([
+      ["a", "b"],
+      [1, 2],
+    ]);
+    expect(tableOf(["a"], [[1], [2]])).toEqual([["a"], [1], [2]]);
+  });
+
+  test("give the calculation their arguments without headers", () => {
+    const probe = bind(
+      defineFunction({
+        id: "PROBE",
+        group: "moisture",
+        parameters: [measured("weight", weight), headers],
+        result: { shape: "table", columns: [{ name: "given", quantity: text }] },
+        calculate: (...values: unknown[]): Answer[][] => [[values.length]],
+      }),
+    );
+    expect(probe(8, false)).toEqual([[1]]);
+  });
+
+  test("refuse a range for any of their cells, also a row, and never for a list", () => {
+    const probe = bind(
+      defineFunction({
+        id: "PROBE",
+        group: "moisture",
+        parameters: [measuredList("loads", weight), measured("weight", weight), headers],
+        result: { shape: "table", columns: [{ name: "given", quantity: text }] },
+        calculate: (loads: number[], weight: number): Answer[][] => [[loads.length, weight]],
+      }),
+    );
+    expect(probe([[1, 2, 3]], 8, false)).toEqual([[3, 8]]);
+    expect(only(probe([[1, 2, 3]], [[8, 9]]))).toBe("#VALUE! weight must be one cell; got 1 × 2 cells");
+    expect(only(probe([[1, 2, 3]], 8, [[true], [true]]))).toBe("#VALUE! headers must be one cell; got 2 × 1 cells");
   });
 
   test("take one cell where they take no list", () => {

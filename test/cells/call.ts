@@ -1,11 +1,17 @@
-import { bind } from "../../src/cells/bind";
+import { bind, type CellFunction } from "../../src/cells/bind";
 import { CellError, type Grid } from "../../src/cells/values";
-import { type Calculation, defineFunction, type Parameter } from "../../src/core/define";
+import { type Calculation, defineFunction, type FunctionSpec, type Parameter } from "../../src/core/define";
 import { plainNumber } from "../../src/core/quantities";
 
+/** Bound anew by every call: mutation testing sees only what runs inside a test. */
+export const boundByCall =
+  (spec: FunctionSpec): CellFunction =>
+  (...given) =>
+    bind(spec)(...given);
+
 /** A function of a single cell, for the rules of cells rather than those of the trade. */
-export const cellFunction = (parameters: readonly Parameter[], calculate: Calculation) =>
-  bind(
+export const cellFunction = (parameters: readonly Parameter[], calculate: Calculation): CellFunction =>
+  boundByCall(
     defineFunction({
       id: "PROBE",
       group: "moisture",

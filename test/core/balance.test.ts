@@ -146,6 +146,62 @@ describe("a fitted lot", () => {
 });
 
 describe("BALANCEFIT", () => {
+  test("carries leaf taken out and dry matter lost through rows without a moisture", () => {
+    // All is exact but the last weight, so the balance alone decides it. 1000 g at 80 % hold 200 g; 10 % lost, 180 g;
+    // 100 g of 800 g taken out, 157.5 g; 20 % lost, 126 g, which are 140 g at 10 %.
+    const [, middle, last] = fitCall(
+      column(["fresh", "wilted", "finished"]),
+      column([1000, 700, 141]),
+      column([0.8, null, 0.1]),
+      column([0, 0, 1]),
+      0,
+      column([null, 100, null]),
+      null,
+      column([0, 0.1, 0.2]),
+      null,
+      false,
+    ) as [unknown[], number[], number[]];
+    expect(middle[4]).toBeCloseTo(1 - 157.5 / 700, 12);
+    expect(last[2]).toBeCloseTo(140, 9);
+  });
+
+  test("and what was taken out at a moisture of its own", () => {
+    // 200 g, less 100 g at 50 %: 150 g. 10 % lost, 135 g; 50 g of 500 g taken out, 121.5 g; 20 % lost, 97.2 g, which
+    // are 108 g at 10 %.
+    const [, second, third, last] = fitCall(
+      column(["fresh", "wilted", "rolled", "finished"]),
+      column([1000, 700, 450, 110]),
+      column([0.8, null, null, 0.1]),
+      column([0, 0, 0, 1]),
+      0,
+      column([null, 100, 50, null]),
+      column([null, 0.5, null, null]),
+      column([0, 0, 0.1, 0.2]),
+      null,
+      false,
+    ) as [unknown[], number[], number[], number[]];
+    expect(second[4]).toBeCloseTo(1 - 150 / 700, 12);
+    expect(third[4]).toBeCloseTo(1 - 121.5 / 450, 12);
+    expect(last[2]).toBeCloseTo(108, 9);
+  });
+
+  test("refuses more rows than one lot has, before it works on them", () => {
+    const rows = (cell: (row: number) => unknown) => Array.from({ length: 501 }, (_, row) => [cell(row)]);
+    const grid = fitCall(
+      rows((row) => `stage ${row}`),
+      rows(() => 100),
+      rows((row) => 0.5 + (row % 2) / 100),
+      1,
+      0.01,
+    );
+    expect(refusal(grid)).toBe("#VALUE! weights must be 500 at most, those of one lot; got 501");
+  });
+
+  test("takes an error too small to calculate with for none", () => {
+    const speck = fitCall(column(["a", "b"]), column([100, 50]), column([0.75, 0.5]), 1e-154, 0.01);
+    expect(speck).toEqual(fitCall(column(["a", "b"]), column([100, 50]), column([0.75, 0.5]), 0, 0.01));
+  });
+
   const stages = column(["fresh", "aired", "fired", "dried", "finished"]);
   const honest = [900, 750, 500, 300, 236.8421052631579];
   const moistures = column([0.75, 0.7, 0.55, 0.25, 0.05]);

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { bind } from "../../src/cells/bind";
 import { blendMoisture } from "../../src/core/moisture/blend-moisture";
 import { dryBasis } from "../../src/core/moisture/dry-basis";
 import { dryMatter } from "../../src/core/moisture/dry-matter";

@@ -1,3 +1,4 @@
+import { leastAmount } from "../bounds";
 import {
   type Answer,
   defineFunction,
@@ -9,7 +10,7 @@ import {
   optionalList,
   settingList,
 } from "../define";
-import { noAnswer, shown } from "../errors";
+import { must, noAnswer, shown } from "../errors";
 import { chiSquareTail } from "../numeric/chi-square";
 import {
   confidence,
@@ -29,6 +30,9 @@ import { percent, step, workingNumber } from "../working";
 import { named, stagesOf } from "./stage";
 import { type FittedStage, stageFit, type UncertainStage } from "./stage-fit";
 import { verdict } from "./verdict";
+
+/** No lot is weighed so often. The work grows with the square of the rows: here it still takes a blink. */
+const mostStages = 500;
 
 /**
  * The weights and moistures nearest to those read, each weighed by its error, that balance in dry matter; and whether
@@ -71,11 +75,14 @@ export const balanceFit = defineFunction({
     dryLosses: readonly number[],
     confidence: number,
   ): Answer | Answer[][] => {
+    if (weights.length > mostStages) {
+      throw must("weights", `be ${mostStages} at most, those of one lot`, `got ${weights.length}`);
+    }
     const stages = stagesOf(names, weights, moistures, removed, removedMoistures).map(
       (stage, row): UncertainStage => ({
         ...stage,
-        weightError: weightErrors[row] as number,
-        moistureError: moistureErrors[row] as number,
+        weightError: withoutSpecks(weightErrors[row] as number),
+        moistureError: withoutSpecks(moistureErrors[row] as number),
         dryLoss: dryLosses[row] as number,
       }),
     );
@@ -97,6 +104,9 @@ export const balanceFit = defineFunction({
     return [...rows, [verdict(stages, fit, tail, confidence), fit.gamma, fit.degreesOfFreedom, tail, "", ""]];
   },
 });
+
+/** An error too small to calculate with is none. */
+const withoutSpecks = (error: number): number => (error < leastAmount ? 0 : error);
 
 /** A moisture solved from the rest may be none: then the cell says so, and the other rows keep their answer. */
 function fittedMoisture(stage: UncertainStage, { moisture }: FittedStage): Answer {
@@ -175,7 +185,7 @@ export const balanceFitPage: FunctionPage = {
     "Two rows alone always move alike, so with two rows no answer can tell which is wrong. A third weighing with a moisture is what tells them apart.",
     "An error is one standard uncertainty: SCALEERROR gives it for a scale. For a moisture taken from a table or guessed by hand, one to three points is honest. An error of 0 says that a reading is exact: it does not move, and its z is blank when both readings of the row are exact. Two exact rows that contradict each other have no fit, and the answer is #N/A.",
     "A blank moisture is worked out: the row takes no part in the fit, its weight stays as read, and its fitted moisture follows from the rows around it.",
-    "Where leaf was taken out at the row's own moisture, the z of its weight and of its moisture differ a little, and the larger one is shown. When a fit would need a moisture below 0 or of 1 and more, or does not settle, the answer is #N/A and names the row where it went wrong: look for a slipped decimal there and beside it, with STAGEBALANCE.",
+    "Where leaf was taken out at the row's own moisture, the z of its weight and of its moisture differ a little, and the larger one is shown. When a fit would need a moisture below 0 or of 1 and more, or does not settle, the answer is #N/A and names the row where it went wrong: look for a slipped decimal there and beside it, with STAGEBALANCE. A lot has at most 500 rows.",
     "The last row holds, from the left: the verdict, γ, the degrees of freedom, and p. The answer spills; inside a worksheet table ask for one cell: INDEX(TEA.BALANCEFIT(A2:A5, B2:B5, C2:C5, 0.5, 0.01, , , , , FALSE), 5, 1) is the verdict on a lot of four weighings.",
   ],
   sources: [

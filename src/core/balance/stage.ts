@@ -1,4 +1,4 @@
-import { mustBe, shown } from "../errors";
+import { mustBe, shortened, shown } from "../errors";
 
 /** A weighing in a lot's book: what was on the scale when a stage closed, and what was taken out for it. */
 export interface Stage {
@@ -31,7 +31,7 @@ export function stagesOf(
 }
 
 /** A stage as a message names it. */
-export const named = ({ name }: Pick<Stage, "name">): string => `"${name}"`;
+export const named = ({ name }: Pick<Stage, "name">): string => `"${shortened(name)}"`;
 
 /** Two stages or more as a message names them: "a", "b" and "c". */
 export function listed(stages: readonly Pick<Stage, "name">[]): string {

@@ -1,5 +1,5 @@
 import type { Answer, BookCell, BookColumn } from "../define";
-import { isSheetError, must, noAnswer } from "../errors";
+import { isSheetError, must, noAnswer, shortened } from "../errors";
 import { area } from "../quantities";
 import { amountProblem, cellIn, firstRow, isAmount, isBlankAmount } from "./lots";
 
@@ -52,7 +52,7 @@ function namedAreas(areaNames: BookColumn, areas: BookColumn): GroupAreas {
     const before = byKey.get(groupKey(name));
     if (before !== undefined) {
       const rows = `rows ${before.row + 1} and ${row + 1}`;
-      throw must("areaNames", "name each group once", `"${String(name).trim()}" stands in ${rows}`);
+      throw must("areaNames", "name each group once", `"${shortened(String(name).trim())}" stands in ${rows}`);
     }
     byKey.set(groupKey(name), { area: hasArea ? areaIn(areas, row) : undefined, row });
   }
@@ -66,4 +66,5 @@ function areaIn(areas: BookColumn, row: number): Answer {
   return isSheetError(cell) ? cell : amountProblem("areas", area, cell, row);
 }
 
-const withoutArea = (group: string | number): Answer => noAnswer("areas", `hold an area of "${group}"`, "got none");
+const withoutArea = (group: string | number): Answer =>
+  noAnswer("areas", `hold an area of "${shortened(String(group))}"`, "got none");

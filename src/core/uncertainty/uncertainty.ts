@@ -18,12 +18,12 @@ import { step, sumOf, workingNumber } from "../working";
 import { combinedError } from "./combined-error";
 import { slope } from "./slope";
 
-type SmoothFunction = (...values: (number | undefined)[]) => number;
+type SmoothFunction = (...values: number[]) => number;
 
-/** A value with its error, or one that was left out. */
+/** A value with its error. */
 interface Input {
   readonly parameter: Parameter;
-  readonly value: number | undefined;
+  readonly value: number;
   readonly error: number;
 }
 
@@ -63,7 +63,7 @@ export const uncertaintyOf = (functions: () => readonly FunctionSpec[]) =>
       const given = inputs.map(({ value }) => value);
       const result = calculate(...given);
       const parts = inputs.map(({ parameter, value, error }, place) => {
-        if (value === undefined || error === 0) return 0;
+        if (error === 0) return 0;
         const along = (x: number): number => calculate(...given.slice(0, place), x, ...given.slice(place + 1));
         const steepness = slope(along, value, error, parameter.quantity.bounds);
         if (steepness === undefined) {
@@ -73,9 +73,12 @@ export const uncertaintyOf = (functions: () => readonly FunctionSpec[]) =>
       });
       const total = combinedError(parts);
       const shareOf = (part: number): number => (total === 0 ? 0 : (part / total) ** 2);
-      const rows = inputs.flatMap(({ parameter, value, error }, place): Answer[][] =>
-        value === undefined ? [] : [[parameter.name, value, error, shareOf(parts[place] as number)]],
-      );
+      const rows = inputs.map(({ parameter, value, error }, place): Answer[] => [
+        parameter.name,
+        value,
+        error,
+        shareOf(parts[place] as number),
+      ]);
       return [["result", result, total, total === 0 ? 0 : 1], ...rows];
     },
   });
@@ -107,10 +110,11 @@ function inputsOf(
   let waits = false;
   const inputs = parameters.map((parameter, place): Input => {
     const given = reading(parameter, values[place] ?? null);
+    // Every optional argument of a smooth function has a fallback.
     const value = given ?? (parameter.fallback as number | undefined);
     const error = valueErrors[place] ?? 0;
-    refuseError(parameter, given, value, valueErrors[place] ?? null);
-    if (value === undefined && !parameter.optional) {
+    refuseError(parameter, given, valueErrors[place] ?? null);
+    if (value === undefined) {
       if (parameter.blank === "is refused") {
         throw must(parameter.name, `be ${parameter.quantity.requirement}`, "got a blank");
       }
@@ -119,7 +123,7 @@ function inputsOf(
     if (given !== null && !isInside(given, parameter.quantity.bounds)) {
       throw mustBe(parameter.name, parameter.quantity.requirement, given);
     }
-    return { parameter, value, error };
+    return { parameter, value: value as number, error };
   });
   return waits ? "waits" : inputs;
 }
@@ -128,18 +132,9 @@ function inputsOf(
 const reading = ({ quantity }: Parameter, value: number | null): number | null =>
   value === 0 && !isInside(0, quantity.bounds) ? null : value;
 
-function refuseError(
-  parameter: Parameter,
-  given: number | null,
-  value: number | undefined,
-  error: number | null,
-): void {
-  const { name, quantity } = parameter;
+function refuseError({ name, quantity }: Parameter, given: number | null, error: number | null): void {
   if (given !== null && error === null) {
     throw must("valueErrors", "be filled beside each value (0 for an exact one)", `the one of ${name} is blank`);
-  }
-  if (value === undefined && parameter.optional && error !== null && error > 0) {
-    throw must("valueErrors", "stand beside a value", `${name} has an error of ${shown(error)} and no value`);
   }
   if (quantity.name === moisture.name && !isInside(error ?? 0, moistureError.bounds)) {
     throw mustBe("valueErrors", `${moistureError.requirement} for ${name}`, error);

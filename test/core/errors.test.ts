@@ -1,0 +1,34 @@
+import { describe, expect, test } from "vitest";
+import { isSheetError, looksLikeNumber, shortened, shown } from "../../src/core/errors";
+
+describe("a value in a message", () => {
+  test("is a number to ten digits, TRUE, FALSE, a blank, a quoted text, the code of an error or of another type", () => {
+    expect([1 / 3, -2, true, false].map(shown)).toEqual(["0.3333333333", "-2", "TRUE", "FALSE"]);
+    expect([null, undefined, ""].map(shown)).toEqual(["a blank", "a blank", "a blank"]);
+    expect(shown("plot 3")).toBe('the text "plot 3"');
+    expect(shown({ code: "#REF!", message: "" })).toBe("#REF!");
+    expect([{}, { code: 7, message: "" }, Symbol("x"), () => 1].map(shown)).toEqual(
+      new Array(4).fill("a value of another type"),
+    );
+  });
+
+  test("is cut after forty letters, and never within one", () => {
+    expect(shortened("x".repeat(40))).toBe("x".repeat(40));
+    expect(shortened("x".repeat(41))).toBe(`${"x".repeat(40)}…`);
+    expect(shortened(`${"x".repeat(39)}🍃`)).toBe(`${"x".repeat(39)}…`);
+    expect(shortened(`${"x".repeat(38)}🍃y`)).toBe(`${"x".repeat(38)}🍃…`);
+  });
+});
+
+test("an error of the sheet has a code and a message, both texts", () => {
+  expect(isSheetError({ code: "#N/A", message: "" })).toBe(true);
+  for (const other of [null, undefined, "#N/A", 3, {}, { code: "#N/A" }, { message: "" }, { code: 1, message: "" }]) {
+    expect(isSheetError(other)).toBe(false);
+  }
+  expect(isSheetError(Object.assign(() => 1, { code: "#N/A", message: "" }))).toBe(false);
+});
+
+test("text looks like a number when digits and the signs beside them are all there is", () => {
+  expect(["12", "-3,5", "76 %", "１２．５", "1'000"].map(looksLikeNumber)).toEqual(new Array(5).fill(true));
+  expect(["", "-", "12 g", "g 12", "plot 3", "x12"].map(looksLikeNumber)).toEqual(new Array(6).fill(false));
+});
