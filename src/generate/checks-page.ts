@@ -51,7 +51,7 @@ export function checksPage(catalogue: readonly Entry[]): Page {
       {
         list: [
           `Checked against a published or certified value: ${names(published)}.`,
-          `Checked by hand arithmetic alone, because no work with a worked value for them was found: ${names(exactAlone)}.`,
+          `Without a published value of their own, since no work with one was found; checked by hand arithmetic, and some beneath: ${names(exactAlone)}.`,
           `With a check from memory: ${names(withStatus("memory"))}.`,
           `With a check on common practice beside the others: ${names(withStatus("common practice"))}.`,
           `Naming a work that is cited from memory, for a method or a definition: ${names(recalled)}.`,

@@ -26,7 +26,7 @@ interface ParameterJson {
 }
 
 /** The page of a function on the host that serves the add-in. */
-export const pageAddress = (origin: string, id: string): string => `${origin}/docs/functions/${id.toLowerCase()}.html`;
+const pageAddress = (origin: string, id: string): string => `${origin}/docs/functions/${id.toLowerCase()}.html`;
 
 /** `any` and `matrix` throughout: the cell layer reads ranges and judges every value itself. */
 export function functionsJson(catalogue: readonly Entry[], origin: string): FunctionsJson {

@@ -7,7 +7,7 @@ export interface Release {
   readonly signatures: readonly Signature[];
 }
 
-export const lastReleaseFile = "last-release.json";
+const lastReleaseFile = "last-release.json";
 
 export const lastRelease = (file = lastReleaseFile): Release | undefined =>
   existsSync(file) ? (JSON.parse(readFileSync(file, "utf8")) as Release) : undefined;

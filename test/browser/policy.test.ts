@@ -1,6 +1,6 @@
 /** What the pages may not do, tried in a browser: whoever got a script into them would still get nowhere. */
 
-import { mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import type { Server } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -36,6 +36,7 @@ describe.skipIf(found === undefined)("no page", () => {
     await buildFunctions(folder);
     await buildPane(folder, { minimize: false });
     writeFunctionSite(folder);
+    writeFileSync(join(folder, "stranger.js"), "ran.stranger = true;");
     await buildPageOnce();
     // As a static host serves them: each page goes by what it says itself.
     const addIn = await served(folder, "");
@@ -75,7 +76,7 @@ describe.skipIf(found === undefined)("no page", () => {
         const script = (content: Partial<HTMLScriptElement>) =>
           document.head.append(Object.assign(document.createElement("script"), content));
         script({ textContent: "ran.inline = true" });
-        script({ src: `${elsewhere}functions.js` });
+        script({ src: `${elsewhere}stranger.js` });
         document.body.insertAdjacentHTML("beforeend", '<img src="data:," onerror="ran.attribute = true">');
         // A text that is run later, outside whatever drives this test.
         setTimeout("ran.text = true");
@@ -95,9 +96,14 @@ describe.skipIf(found === undefined)("no page", () => {
     },
   );
 
-  test("refuses its own work under its policy", async () => {
-    const page = await opened("workbook");
-    await page.waitForSelector("html[data-ready]", { timeout: 60_000 });
+  test.each([
+    ["workbook", "html[data-ready]"],
+    ["pane", "#pane [role=tab]"],
+    ["functions", "body"],
+    ["help page", "h1"],
+  ])("is kept from its own work by its policy, not the %s", async (name, shown) => {
+    const page = await opened(name);
+    await page.waitForSelector(shown, { timeout: 60_000, state: "attached" });
     expect(await page.evaluate(() => refused)).toEqual([]);
     await page.context().close();
   });

@@ -12,6 +12,8 @@ const { values } = parseArgs({
 });
 const seed = Number(values.seed ?? Math.floor(Math.random() * 2 ** 31));
 const total = Number(values.calls ?? 1_000_000);
+if (!Number.isInteger(seed) || !(Number.isInteger(total) && total > 0))
+  throw new Error("--seed and --calls take whole numbers");
 const tallRows = 100_000;
 const tallEach = 5;
 
@@ -55,6 +57,7 @@ function failure({ spec }: Entry, find: FaultFinder, some: fc.Arbitrary<Argument
 
 console.log(`seed ${seed}: ${total} calls over ${catalogue.length} functions`);
 const chosen = catalogue.filter(({ spec }) => values.only === undefined || spec.id === values.only);
+if (chosen.length === 0) throw new Error(`there is no function ${values.only}`);
 const each = Math.ceil(total / chosen.length);
 let failures = 0;
 for (const entry of chosen) {

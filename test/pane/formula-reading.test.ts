@@ -14,9 +14,9 @@ const argument = (formula: string): ArgumentReading | undefined => read(formula)
 
 describe("reading a formula", () => {
   test("finds constants, percentages, texts, truths and arguments left out", () => {
-    expect(given('=TEA.FIRINGTARGET(355.5, 76%, .3, "water")')).toEqual([
-      "constant 355.5",
-      "constant 76%",
+    expect(given('=TEA.FIRINGTARGET(316.5, 77%, .3, "water")')).toEqual([
+      "constant 316.5",
+      "constant 77%",
       "constant .3",
       'constant "water"',
     ]);
@@ -56,6 +56,32 @@ describe("reading a formula", () => {
   test("leaves every other expression to the workbook, word for word", () => {
     expect(given('=TEA.DRYBASIS(IF(A1>0, B1, "x"))')).toEqual(['expression IF(A1>0, B1, "x")']);
     expect(given("=TEA.OUTTURN(SUM(B:B), C2 - C3)")).toEqual(["arithmetic SUM(B:B)", "arithmetic C2 - C3"]);
+  });
+
+  test("keeps the brackets at either end of an expression", () => {
+    expect(given("=TEA.DRYMATTER((B2+B4)*ROUND(B5,0), (1-B6)/(1+B7))")).toEqual([
+      "arithmetic (B2+B4)*ROUND(B5,0)",
+      "arithmetic (1-B6)/(1+B7)",
+    ]);
+    expect(given("=TEA.DRYMATTER(B2*((B3+B4)), (B5))")).toEqual(["arithmetic B2*((B3+B4))", "reference B5"]);
+    expect(given('=TEA.DRYMATTER(("(" & B2)=B3, (ROUND(B4,0)))')).toEqual([
+      'expression ("(" & B2)=B3',
+      "expression ROUND(B4,0)",
+    ]);
+    expect(argument("=LET(a,(B2+B4)*(B5+1),TEA.DRYMATTER(ROUND(a,0),0.5))")).toMatchObject({
+      asked: "LET(a,(B2+B4)*(B5+1),ROUND(a,0))",
+    });
+  });
+
+  test("leaves sums to the workbook that are of more than cells and numbers", () => {
+    expect(given('=TEA.DRYMATTER(SUM("5",1), SUM(B2:B4,3))')).toEqual([
+      'expression SUM("5",1)',
+      "arithmetic SUM(B2:B4,3)",
+    ]);
+    expect(given("=TEA.DRYMATTER(MAX(TRUE,B2), AVERAGE(1,,3))")).toEqual([
+      "expression MAX(TRUE,B2)",
+      "expression AVERAGE(1,,3)",
+    ]);
   });
 
   test("puts an expression into the LETs around it, of which an inner one may use a name again", () => {

@@ -44,7 +44,7 @@ const headings = ["lot", "fresh g", "finished g", "fresh moisture", "finished mo
 const soundBook: Cell[][] = [
   headings,
   ["A", 1200, 258, 0.77, 0.05],
-  ["B", 800, 170, 0.77, 0.05],
+  ["B", 840, 178.5, 0.77, 0.05],
   ["C", 1000, 216, 0.77, 0.05],
   ["D", 600, 126, 0.77, 0.05],
   ["E", 1500, 318, 0.77, 0.05],

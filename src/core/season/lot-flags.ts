@@ -128,7 +128,10 @@ export const lotFlagsPage: FunctionPage = {
         [-1.349, 0, 0, 0.6745, 0, -0.6745, 1.349, 194.256][index] as number,
         value === 300 ? "high" : "",
       ]),
-      source: { work: modifiedScores, place: "example data table" },
+      source: {
+        work: modifiedScores,
+        place: "example data table, its numbers taken for thousandths of ln(finished/fresh) + 1",
+      },
       tolerance: { absolute: 5e-5 },
       because: "published to four decimals",
     },

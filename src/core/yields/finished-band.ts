@@ -90,7 +90,10 @@ export const finishedBandPage: FunctionPage = {
       status: "published",
       given: [1000, 0.25, 0.14, null, null, 0, 0, 0, 0, 0],
       expected: [[872, 872, 872]],
-      source: { work: irriMoisture, place: "worked example, 1000 kg from 25 % to 14 %, without loss or error" },
+      source: {
+        work: irriMoisture,
+        place: "worked example, 1000 kg from 25 % to 14 %, without loss or error; of a band the work says nothing",
+      },
       tolerance: { absolute: 0.5 },
       because: "published to the whole kilogram",
     },

@@ -27,7 +27,7 @@ export const placesScale = (names: readonly string[]) => ({
   tickSize: 0,
 });
 
-export const shortName = (name: string): string =>
+const shortName = (name: string): string =>
   [...name].length > longestName ? `${[...name].slice(0, longestName - 1).join("")}…` : name;
 
 /** Without a mark for thousands, as everywhere in the pane. */

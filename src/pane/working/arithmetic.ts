@@ -31,7 +31,8 @@ function combined(operator: string, [one = 0, other]: readonly number[]): number
     case "/":
       return one / other;
     default:
-      return one ** other;
+      // Spreadsheets do not agree on 0 to the power of 0.
+      return one === 0 && other === 0 ? Number.NaN : one ** other;
   }
 }
 

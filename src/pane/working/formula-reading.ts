@@ -204,8 +204,10 @@ class Reader {
 
   #aggregate(node: CallExpression, text: string, scope: Scope): ArgumentReading {
     const name = "name" in node.callee ? String(node.callee.name).toUpperCase() : "";
-    if (!aggregates.has(name)) return { is: "expression", text, asked: asked(text, scope) };
-    return this.#arithmetic(name, node.arguments as readonly (AstExpression | null)[], text, scope);
+    const reading = this.#arithmetic(name, node.arguments as readonly (AstExpression | null)[], text, scope);
+    // Texts and truths that are typed count, and so does an argument left out: only those of cells are passed over.
+    const isPlain = "of" in reading && reading.of.every((each) => each.is !== "left out" && !isTypedOddly(each));
+    return aggregates.has(name) && isPlain ? reading : { is: "expression", text, asked: asked(text, scope) };
   }
 
   #arithmetic(operator: string, of: readonly (AstExpression | null)[], text: string, scope: Scope): ArgumentReading {
@@ -214,10 +216,13 @@ class Reader {
   }
 
   #textOf(node: AstExpression): string {
-    const [start, end] = spanOf(node);
+    const [start, end] = withBrackets(this.#formula, spanOf(node));
     return this.#formula.slice(start, end).trim();
   }
 }
+
+const isTypedOddly = (reading: ArgumentReading): boolean =>
+  reading.is === "constant" && reading.rows.flat().some((value) => typeof value !== "number");
 
 /** From where to where a node is written. The place of the `#` in `B4#` alone does not hold what stands before it. */
 function spanOf(node: AstExpression): readonly [number, number] {
@@ -225,6 +230,28 @@ function spanOf(node: AstExpression): readonly [number, number] {
   const inner = "arguments" in node ? (node.arguments as readonly (AstExpression | null)[]) : [];
   const spans = inner.flatMap((each) => (each === null ? [] : [spanOf(each)]));
   return [Math.min(start, ...spans.map(([from]) => from)), Math.max(end, ...spans.map(([, to]) => to))];
+}
+
+/** Brackets belong to no node: a span that begins or ends inside some is widened to hold them whole. */
+function withBrackets(formula: string, [start, end]: readonly [number, number]): readonly [number, number] {
+  const places = bracketsIn(formula);
+  const inside = places.filter(({ at }) => at >= start && at < end);
+  let depth = 0;
+  let lowest = 0;
+  for (const { opens } of inside) {
+    depth += opens ? 1 : -1;
+    lowest = Math.min(lowest, depth);
+  }
+  const before = places.filter(({ at, opens }) => opens && at < start).slice(lowest === 0 ? Infinity : lowest);
+  const missing = depth - lowest;
+  const after = places.filter(({ at, opens }) => !opens && at >= end).slice(0, missing);
+  return [before[0]?.at ?? start, (after.at(-1)?.at ?? end - 1) + 1];
+}
+
+/** The brackets of a formula, without those inside texts and quoted sheet names. */
+function bracketsIn(formula: string): readonly { readonly at: number; readonly opens: boolean }[] {
+  const unquoted = formula.replace(/"(?:[^"]|"")*"|'(?:[^']|'')*'/g, (quoted) => " ".repeat(quoted.length));
+  return [...unquoted.matchAll(/[()]/g)].map(({ index, 0: bracket }) => ({ at: index, opens: bracket === "(" }));
 }
 
 /** An array constant; undefined where it holds more than constants. */
