@@ -30,7 +30,6 @@ const lastRoundRow = firstRoundRow + rounds - 1;
 export const roundNames = `A${firstRoundRow}:A${lastRoundRow}`;
 export const targets = `B${firstRoundRow}:B${lastRoundRow}`;
 export const targetKinds = `C${firstRoundRow}:C${lastRoundRow}`;
-const lastTarget = `B${lastRoundRow}`;
 /** The columns of the sheet Lot that hold one round each, in the plan and in the table of one point either side. */
 export const roundColumns = ["G", "H", "I", "J"] as const;
 
