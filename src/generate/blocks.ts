@@ -64,8 +64,9 @@ export const htmlDocument = (title: string, body: string, style: string): string
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'; img-src 'self' data:; base-uri 'none'; form-action 'none'">
 <title>${escaped(title)}</title>
+<link rel="icon" href="data:,">
 <link rel="stylesheet" href="${escaped(style)}">
 </head>
 <body>
