@@ -32,6 +32,8 @@ describe.each([
     );
     expect(convertWeight.calculate(0.007, "kg", "g")).toBe(7);
     expect(convertWeight.calculate(7, "g", "kg")).toBe(0.007);
+    // Multiplied by a thousandth, 9 would be 0.009000000000000001.
+    expect(convertWeight.calculate(9, "g", "kg")).toBe(0.009);
     expect(convertArea.calculate(3.3, "km2", "ha")).toBe(330);
   });
 
