@@ -11,12 +11,15 @@ export function expressionAlone(expression: string, place: CellPlace): string {
   const tokens: readonly Token[] = tokenize(expression, { withLocation: false });
   // A space stays: between two ranges it means where they cross.
   const beside = (index: number, step: 1 | -1): Token | undefined =>
-    tokens[index + step]?.type === "whitespace" ? beside(index + step, step) : tokens[index + step];
+    isBlank(tokens[index + step]) ? beside(index + step, step) : tokens[index + step];
   return tokens
     .map((token, index) => {
       const { type, value } = token;
       const [before, after] = [beside(index, -1), beside(index, 1)];
-      if (value === "@") return isCells(after) ? "" : value;
+      // A quoted path to another file, say: what stands behind it must not be taken for cells of this sheet.
+      if (type === "unknown") throw onlyThere(expression);
+      if (value === "@" && !isCells(after)) throw onlyThere(expression);
+      if (value === "@") return "";
       if (isCells(token)) return referenceAlone(value, before?.value === "@", place);
       if (type === "structured") return tableAlone(value);
       const opensOwn = value === "(" && /^(ROW|COLUMN)$/i.test(before?.value ?? "") && after?.value === ")";
@@ -24,6 +27,12 @@ export function expressionAlone(expression: string, place: CellPlace): string {
     })
     .join("");
 }
+
+const isBlank = (token: Token | undefined): boolean => token?.type === "whitespace" || token?.type === "newline";
+
+/** What only the cell of the formula can say. */
+const onlyThere = (expression: string): HostProblem =>
+  new HostProblem("unknown", `Excel works ${expression} out only in its own cell: write the cells' addresses instead.`);
 
 const isCells = (token: Token | undefined): boolean =>
   token !== undefined && ["range", "range_beam", "range_ternary"].includes(token.type);

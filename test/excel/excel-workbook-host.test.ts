@@ -227,6 +227,18 @@ describe("working an expression out", () => {
     expect(expressionAlone("A1", { ...at, sheet: "Ming's lots" })).toBe("'Ming''s lots'!$A$1");
   });
 
+  test.each(["'C:\\\\books\\\\[Other.xlsx]Lot 1'!A1", "@lots[kg]*2", "@loads", "@(A1:A9)"])(
+    "leaves %s to its own cell, and says so",
+    async (expression) => {
+      await expect(host.evaluate(expression, at)).rejects.toThrow("only in its own cell");
+      expect(excel.batches).toEqual([]);
+    },
+  );
+
+  test("knows the row of a formula however ROW is written", () => {
+    expect(expressionAlone("ROW(\n )", at)).toBe("ROW(Lot!$B$3\n )");
+  });
+
   test("says that the row of a table is known inside the table only", async () => {
     await expect(host.evaluate("lots[@kg]*2", at)).rejects.toThrow("only inside the table");
     expect(excel.batches).toEqual([]);

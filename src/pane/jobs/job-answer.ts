@@ -1,6 +1,7 @@
 import { bind } from "../../cells/bind";
 import { CellError, type CellValue, type Grid } from "../../cells/values";
 import { type FunctionSpec, headers } from "../../core/define";
+import { asArgument } from "../host/cell-arguments";
 import type { CellContent } from "../host/workbook-host";
 import { type Entries, textsOf, type Wording } from "./entries";
 import { type Field, fieldsOf, type Job, listsOf } from "./job";
@@ -59,7 +60,9 @@ export function answersOf(
       if (parameter === headers) return false;
       const reading = readings.get(parameter.name);
       if (reading === undefined) return null;
-      if ("picked" in reading) return cellsOf(picked[parameter.name]);
+      if ("picked" in reading) {
+        return (picked[parameter.name] ?? [[""]]).map((row) => row.map(asArgument));
+      }
       const values = reading.typed.map((each) => (each.is === "value" ? each.value : null));
       if (values.every((value) => value === null)) return parameter.optional ? null : values.map((value) => [value]);
       return parameter.takes === "list" ? values.map((value) => [value]) : (values[0] ?? null);
@@ -79,14 +82,3 @@ export function answersOf(
 
 const sameError = (one: CellValue, other: CellValue): boolean =>
   one instanceof CellError && other instanceof CellError && one.message === other.message && one.code === other.code;
-
-/** As the functions are handed cells: blanks as null, errors as errors. */
-const cellsOf = (values: PickedValues[string] = [[""]]) =>
-  values.map((row) =>
-    row.map((value) => {
-      if (value === "") return null;
-      return typeof value === "string" && errorCode.test(value) ? new CellError(value) : value;
-    }),
-  );
-
-const errorCode = /^#(?:[A-Z/0]+[!?]|N\/A|GETTING_DATA)$/;

@@ -1,10 +1,10 @@
 import { bind } from "../../cells/bind";
 import { checkedArguments } from "../../cells/checked-arguments";
 import { shapeOfAll } from "../../cells/shape";
-import { CellError } from "../../cells/values";
 import { headers, type Parameter, type Step } from "../../core/define";
 import type { Entry } from "../../core/entry";
 import { DomainError } from "../../core/errors";
+import { asArgument, isErrorCode } from "../host/cell-arguments";
 import { type CellContent, type CellPlace, HostProblem, type ReadArea, type WorkbookHost } from "../host/workbook-host";
 import { arithmetic } from "./arithmetic";
 import { type ArgumentReading, formulaReading, type TeaCall } from "./formula-reading";
@@ -211,15 +211,6 @@ async function readArea(address: string, host: WorkbookHost, place: CellPlace): 
     throw problem;
   }
 }
-
-const errorCode =
-  /^#(NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|SPILL!|CALC!|FIELD!|BLOCKED!|BUSY!|GETTING_DATA|CONNECT!|UNKNOWN!)$/;
-
-export const isErrorCode = (value: unknown): value is string => typeof value === "string" && errorCode.test(value);
-
-/** As the functions take a cell: an error is one, and a blank is no text. */
-const asArgument = (value: unknown): unknown =>
-  isErrorCode(value) ? new CellError(value) : value === "" ? null : value;
 
 const single = (rows: readonly (readonly unknown[])[]): unknown =>
   rows.length === 1 && rows[0]?.length === 1 ? rows[0][0] : rows;

@@ -1,4 +1,4 @@
-import { isErrorCode } from "../../working/working-of";
+import { isErrorCode } from "../../host/cell-arguments";
 import type { Finding } from "../finding";
 import type { KnownSheet } from "../known-sheet";
 
