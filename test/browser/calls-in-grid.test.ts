@@ -1,16 +1,13 @@
-import type { Server } from "node:http";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { findBrowser, openBrowser } from "../../src/build/open-browser";
-import { serve } from "../../src/build/serve";
-import { buildPageOnce, pageFolder } from "../../src/build/workbook-page-build";
+import { findBrowser } from "../../src/build/open-browser";
 import { CellError, type CellValue } from "../../src/cells/values";
 import { sheetId } from "../../src/engine/snapshot";
 import { writeWorkbook } from "../../src/workbook-files/write-workbook";
 import type { Grid } from "../../src/workbook-page/grid";
 import { answerIn, type CallInSheet, callsWorkbook } from "../hosts/calls-workbook";
 import { expectSameAnswer } from "../hosts/same-answer";
-import { openWorkbook } from "./workbook-driver";
+import { type Visit, workbookVisits } from "./workbook-visits";
 
 declare const workbookGrid: Grid;
 
@@ -21,26 +18,17 @@ const found = await findBrowser();
 
 describe.skipIf(!found)("the table of calls in the grid of the browser", () => {
   const { workbook, calls } = callsWorkbook();
-  let browser: Browser;
-  let server: Server;
+  const visits = workbookVisits(found);
+  let visit: Visit;
   let page: Page;
 
   beforeAll(async () => {
-    await buildPageOnce();
-    const served = await serve(pageFolder, 0);
-    server = served.server;
-    if (found) browser = await openBrowser(found);
-    page = await browser.newPage();
     // In the place of the sample: a file, as a maker opens one.
     const file = Buffer.from(await writeWorkbook(workbook));
-    await page.route("**/*.xlsx", (route) => route.fulfill({ body: file }));
-    await openWorkbook(page, served.address);
+    visit = await visits.begin((page) => page.route("**/*.xlsx", (route) => route.fulfill({ body: file })));
+    page = visit.page;
   });
-
-  afterAll(async () => {
-    await browser?.close();
-    server?.close();
-  });
+  afterAll(() => visit?.end());
 
   const idOf = (sheet: string) => sheetId(workbook.sheets.findIndex(({ name }) => name === sheet));
 

@@ -1,34 +1,24 @@
 import { readFile } from "node:fs/promises";
-import type { Server } from "node:http";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { findBrowser, openBrowser } from "../../src/build/open-browser";
-import { serve } from "../../src/build/serve";
-import { buildPageOnce, pageFolder } from "../../src/build/workbook-page-build";
+import { findBrowser } from "../../src/build/open-browser";
 import { readWorkbook } from "../../src/workbook-files/read-workbook";
-import { openWorkbook, shown, typeOver, untilReady } from "./workbook-driver";
+import { shown, typeOver, untilReady } from "./workbook-driver";
+import { type Visit, workbookVisits } from "./workbook-visits";
 
 const found = await findBrowser();
 const patience = { timeout: 30_000 };
 
 describe.skipIf(!found)("the season on the workbook page", () => {
-  let browser: Browser;
-  let server: Server;
+  const visits = workbookVisits(found);
+  let visit: Visit;
   let page: Page;
 
   beforeAll(async () => {
-    await buildPageOnce();
-    const served = await serve(pageFolder, 0);
-    server = served.server;
-    if (found) browser = await openBrowser(found);
-    page = await browser.newPage();
-    await openWorkbook(page, served.address);
+    visit = await visits.begin();
+    page = visit.page;
   });
-
-  afterAll(async () => {
-    await browser?.close();
-    server?.close();
-  });
+  afterAll(() => visit?.end());
 
   test("opens beside the first workbook, and keeps its own work", async () => {
     expect(await page.locator("#workbooks a").allTextContents()).toEqual(["One lot", "Season"]);

@@ -16,7 +16,10 @@ export interface Visit {
 }
 
 /** Serves the built workbook page for the tests of a group. Each visit is that of a visitor who has kept nothing yet. */
-export function workbookVisits(found: Awaited<ReturnType<typeof findBrowser>>): { begin(): Promise<Visit> } {
+export function workbookVisits(found: Awaited<ReturnType<typeof findBrowser>>): {
+  /** `prepare` is done with the page before it opens. */
+  begin(prepare?: (page: Page) => Promise<unknown>): Promise<Visit>;
+} {
   let browser: Browser;
   let server: Server;
   let address: string;
@@ -33,7 +36,7 @@ export function workbookVisits(found: Awaited<ReturnType<typeof findBrowser>>): 
   });
 
   return {
-    async begin() {
+    async begin(prepare) {
       const visitor = await browser.newContext({ viewport: { width: 1280, height: 800 } });
       const page = await visitor.newPage();
       const complaints: string[] = [];
@@ -43,6 +46,7 @@ export function workbookVisits(found: Awaited<ReturnType<typeof findBrowser>>): 
         if (message.type() === "error") complaints.push(message.text());
       });
       page.on("request", (request) => fetched.push(request.url()));
+      await prepare?.(page);
       await openWorkbook(page, address);
       const end = async () => {
         await visitor.close();
