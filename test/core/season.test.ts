@@ -354,12 +354,12 @@ describe("a forecast", () => {
   test("has no width where all past lots are alike, however sure it should be", () => {
     const alike = [column([500, 1000, 1500]), column([100, 200, 300])];
     expect(numbers(750, ...alike)).toEqual([150, 150, 150]);
-    expect(numbers(750, ...alike, 1 - 1e-12)).toEqual([150, 150, 150]);
+    expect(numbers(750, ...alike, 1 - 2 ** -53)).toEqual([150, 150, 150]);
   });
 
   test("is everything possible where it should be as good as certain", () => {
-    expect(numbers(750, ...past, 1 - 1e-12)[0]).toBe(0);
-    expect(numbers(750, ...past, 1 - 1e-12)[2]).toBe(750);
+    expect(numbers(750, ...past, 1 - 2 ** -53)[0]).toBe(0);
+    expect(numbers(750, ...past, 1 - 2 ** -53)[2]).toBe(750);
   });
 
   test("passes over headings, gaps, open lots and mistakes", () => {

@@ -81,6 +81,12 @@ test("an impossible meaning holds its refusal in each of its cells and leaves th
   }
 });
 
+test("leaf that is all but water keeps a dry basis in each meaning", () => {
+  // M = 1 − 2⁻⁵³; 6.417 % of the water off leaves the nearest double to 1: X = M (1 − l) / (1 − M).
+  const rows = bind(lossMeanings)(0.05, 1 - 2 ** -53, 0.06417, false);
+  expectEqual(rows[0]?.[4] as number, (1 - 0.06417) * 2 ** 53, 1e-9);
+});
+
 describe("water to remove", () => {
   test("and the target weight make the weight", () => {
     fc.assert(

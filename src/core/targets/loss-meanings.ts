@@ -1,7 +1,7 @@
 import { hotPan } from "../cautions";
 import { type Answer, defineFunction, exactly, type FunctionPage, headers, measured, setting } from "../define";
 import { DomainError } from "../errors";
-import { dryBasis } from "../moisture/dry-basis";
+import { dryMatter } from "../moisture/dry-matter";
 import { dryBasisMoisture, looseWeight, loss, moisture, text, weight } from "../quantities";
 import { percent, step, workingNumber } from "../working";
 import { firingMoisture } from "./firing-moisture";
@@ -35,7 +35,9 @@ function numbersOf(weight: number, moisture: number, loss: number, meaning: Loss
   try {
     const reading = firingTarget.calculate(weight, moisture, loss, meaning);
     const after = firingMoisture.calculate(moisture, loss, meaning);
-    return [reading, weight - reading, after, dryBasis.calculate(after)];
+    // Not from `after`: in leaf that is nearly all water it rounds to 1, which has no dry basis.
+    const water = after * reading;
+    return [reading, weight - reading, after, water / dryMatter.calculate(weight, moisture)];
   } catch (problem) {
     if (problem instanceof DomainError) return [problem, problem, problem, problem];
     throw problem;
