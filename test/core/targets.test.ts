@@ -87,6 +87,11 @@ test("leaf that is all but water keeps a dry basis in each meaning", () => {
   expectEqual(rows[0]?.[4] as number, (1 - 0.06417) * 2 ** 53, 1e-9);
 });
 
+test("and on its way down, step by step", () => {
+  const rows = bind(dryingSteps)(0.05, 1 - 2 ** -53, 0.28309, "weight", null, false);
+  expectEqual(rows[1]?.[3] as number, (1 - 0.28309) * 2 ** 53, 1e-9);
+});
+
 describe("water to remove", () => {
   test("and the target weight make the weight", () => {
     fc.assert(

@@ -1,7 +1,7 @@
 import { isAbove } from "../comparison";
 import { must, shown } from "../errors";
 import { choice, share, within } from "../quantities";
-import { type LossOf, moistureLeft, requirePossible } from "./loss-of";
+import { type LossOf, moistureLeft, requirePossible, shareLeft } from "./loss-of";
 
 /** What a target of a drying step is: the moisture to reach, or a loss on the step before. */
 export type TargetKind = "moisture" | LossOf;
@@ -29,10 +29,12 @@ export interface Leaf {
 export function dryingPath(start: Leaf, targets: readonly number[], kinds: readonly TargetKind[]): Leaf[] {
   let before = start;
   return targets.map((target, index) => {
-    const moisture = nextMoisture(before.moisture, target, kinds[index] as TargetKind, index + 1);
+    const kind = kinds[index] as TargetKind;
+    const moisture = nextMoisture(before.moisture, target, kind, index + 1);
     // In this order of division the weight stays exactly the same through a wrap, and never rises by a rounding.
-    const weight = before.weight * ((1 - before.moisture) / (1 - moisture));
-    before = { weight, moisture };
+    const left =
+      kind === "moisture" ? (1 - before.moisture) / (1 - moisture) : shareLeft(before.moisture, target, kind);
+    before = { weight: before.weight * left, moisture };
     return before;
   });
 }

@@ -9,7 +9,7 @@ import {
   optionalList,
   settingList,
 } from "../define";
-import { dryBasis } from "../moisture/dry-basis";
+import { dryMatter } from "../moisture/dry-matter";
 import { dryBasisMoisture, looseWeight, moisture, share, text, weight } from "../quantities";
 import { percent, step, workingNumber } from "../working";
 import { dryingPath, type TargetKind, target, targetKind } from "./drying-path";
@@ -49,6 +49,7 @@ export const dryingSteps = defineFunction({
     names?: readonly (string | null)[],
   ): Answer[][] => {
     const start = { weight, moisture };
+    const dry = dryMatter.calculate(weight, moisture);
     const leaves = [start, ...dryingPath(start, targets, targetKinds)];
     return leaves.map((leaf, index) => {
       const before = leaves[index - 1] ?? start;
@@ -56,7 +57,8 @@ export const dryingSteps = defineFunction({
         index === 0 ? "start" : (names?.[index - 1] ?? `step ${index}`),
         leaf.weight,
         leaf.moisture,
-        dryBasis.calculate(leaf.moisture),
+        // Not from the moisture alone: in leaf that is nearly all water it rounds to 1, which has no dry basis.
+        (leaf.weight * leaf.moisture) / dry,
         before.weight - leaf.weight,
         weight - leaf.weight,
         leaf.weight / weight,
