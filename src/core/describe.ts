@@ -79,11 +79,20 @@ export function resultInWords({ result }: FunctionSpec): string {
   return "A table, which spills to the right and downwards.";
 }
 
+interface ColumnInWords {
+  /** As the heading has it; numbered where the column repeats. */
+  readonly name: string;
+  readonly column: string;
+  readonly format: string;
+  readonly unit: string;
+}
+
 /** The columns of a row or table with their number formats. */
-export function columnsInWords({ result }: FunctionSpec): { name: string; format: string; unit: string }[] {
+export function columnsInWords({ result }: FunctionSpec): ColumnInWords[] {
   if (result.shape !== "row" && result.shape !== "table") return [];
   return result.columns.map(({ name, quantity, repeats }) => ({
     name: repeats ? `${name} 1, 2, …` : name,
+    column: name,
     format: quantity.holds === "number" ? quantity.format : "text",
     unit: quantity.unit,
   }));

@@ -1,31 +1,21 @@
 import type { Example, FunctionSpec } from "../core/define";
-import {
-  accepts,
-  asSentence,
-  columnsInWords,
-  formula,
-  meaning,
-  oneCellForm,
-  resultInWords,
-  rowsOf,
-  shownNumber,
-  signature,
-  whenBlank,
-} from "../core/describe";
+import { columnsInWords, formula, meaning, oneCellForm, rowsOf, shownNumber, signature } from "../core/describe";
 import type { Entry } from "../core/entry";
-import { type Messages, useLanguageTag, useMessages } from "./messages/messages";
+import { type Messages, useMessages } from "./messages/messages";
+import { Said } from "./said";
 
 /** One function: a line that opens into everything its page says, but for sources and checks. */
 export function FunctionEntry({ entry: { spec, page } }: { readonly entry: Entry }) {
-  const { cautions, deferral } = useMessages();
-  const language = useLanguageTag();
+  const { cautions, deferral, reference } = useMessages();
   const first = page.examples[0];
   const oneCell = first === undefined ? undefined : oneCellForm(spec, first.given);
   return (
     <details>
       <summary>
         <span className="name">{spec.id}</span>
-        <span className="what">{page.summary}</span>
+        <span className="what">
+          <Said text={page.summary} />
+        </span>
       </summary>
       <div className="entry">
         <pre>
@@ -37,22 +27,20 @@ export function FunctionEntry({ entry: { spec, page } }: { readonly entry: Entry
             <div key={parameter.name}>
               <dt>{parameter.name}</dt>
               <dd>
-                <p>{meaning(parameter, page.parameters)}</p>
-                <p className="bounds">
-                  {accepts(parameter)}
-                  {parameter.quantity.unit === "" ? "" : `. Unit: ${parameter.quantity.unit}`}. Left blank:{" "}
-                  {whenBlank(parameter)}.
+                <p>
+                  <Said text={meaning(parameter, page.parameters)} />
                 </p>
+                <p className="bounds">{reference.limits(parameter)}</p>
               </dd>
             </div>
           ))}
         </dl>
         <Heading of="answer" />
-        <p>{resultInWords(spec)}</p>
+        <p>{reference.gives(spec)}</p>
         <Columns spec={spec} />
         {oneCell === undefined ? null : (
           <>
-            <p>Inside a worksheet table, take one cell of it:</p>
+            <p>{reference.oneCell}</p>
             <pre>
               <code>{oneCell}</code>
             </pre>
@@ -63,7 +51,9 @@ export function FunctionEntry({ entry: { spec, page } }: { readonly entry: Entry
           <code>{page.formula}</code>
         </pre>
         {page.guide.map((paragraph) => (
-          <p key={paragraph}>{paragraph}</p>
+          <p key={paragraph}>
+            <Said text={paragraph} />
+          </p>
         ))}
         <Heading of="examples" />
         {page.examples.map((example) => (
@@ -72,14 +62,12 @@ export function FunctionEntry({ entry: { spec, page } }: { readonly entry: Entry
         {page.cautions.length === 0 ? null : (
           <>
             <Heading of="cautions" />
-            <div lang={language}>
-              {page.cautions.map(({ id, title, text }) => (
-                <p key={id}>
-                  <strong>{cautions[id]?.title ?? title}.</strong> {cautions[id]?.text ?? text}
-                </p>
-              ))}
-              <p>{deferral}</p>
-            </div>
+            {page.cautions.map(({ id, title, text }) => (
+              <p key={id}>
+                <strong>{cautions[id]?.title ?? title}</strong> {cautions[id]?.text ?? text}
+              </p>
+            ))}
+            <p>{deferral}</p>
           </>
         )}
       </div>
@@ -87,38 +75,39 @@ export function FunctionEntry({ entry: { spec, page } }: { readonly entry: Entry
   );
 }
 
-/** The page itself is in English; what stands over its parts is in the language of the pane. */
 function Heading({ of }: { readonly of: keyof Messages["reference"]["headings"] }) {
   const { reference } = useMessages();
-  return <h3 lang={useLanguageTag()}>{reference.headings[of]}</h3>;
+  return <h3>{reference.headings[of]}</h3>;
 }
 
 function Columns({ spec }: { readonly spec: FunctionSpec }) {
+  const { reference, columns: words } = useMessages();
   const columns = columnsInWords(spec);
   if (columns.length === 0) return null;
   return (
     <ul>
-      {columns.map(({ name, format }) => (
-        <li key={name}>
-          {name} <span className="bounds">({format})</span>
-        </li>
+      {columns.map(({ name, column, format }) => (
+        <li key={name}>{reference.column(name, format, words[column] ?? column)}</li>
       ))}
     </ul>
   );
 }
 
 function WorkedExample({ spec, example: { given, gives, shows } }: { spec: FunctionSpec; example: Example }) {
+  const { reference, refusal } = useMessages();
   const rows = rowsOf(gives);
   const written = formula(spec, given);
   const message = typeof gives === "object" && "error" in gives ? gives.message : undefined;
   return (
     <div className="example">
-      <p>{asSentence(shows)}</p>
+      <p>
+        <Said text={shows} asSentence />
+      </p>
       <pre>
         <code>{written}</code>
       </pre>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than the pane is scrolled with the arrow keys */}
-      <section className="answer" aria-label={`Answer of ${written}`} tabIndex={0}>
+      <section className="answer" aria-label={reference.answerOf(written)} tabIndex={0}>
         <table>
           <tbody>
             {rows.map((row, index) => (
@@ -135,7 +124,7 @@ function WorkedExample({ spec, example: { given, gives, shows } }: { spec: Funct
           </tbody>
         </table>
       </section>
-      {message === undefined ? null : <p className="bounds">{message}</p>}
+      {message === undefined ? null : <p className="bounds">{refusal(message)}</p>}
     </div>
   );
 }

@@ -4,16 +4,15 @@ import { findFunctions } from "./find-functions";
 import { FunctionEntry } from "./function-entry";
 import { useMessages } from "./messages/messages";
 
-/** All functions by group, narrowed by a search. The pages of the catalogue are in English. */
+/** All functions by group, narrowed by a search. */
 export function FunctionReference({ catalogue }: { readonly catalogue: readonly Entry[] }) {
-  const { reference, shell, tabs } = useMessages();
+  const { reference, says, tabs } = useMessages();
   const [query, search] = useState("");
-  const found = findFunctions(catalogue, query);
+  const found = findFunctions(catalogue, query, says);
   const count = found.reduce((sum, { entries }) => sum + entries.length, 0);
   return (
     <>
       <h1>{tabs.functions}</h1>
-      {shell.catalogueLanguage === "" ? null : <p>{shell.catalogueLanguage}</p>}
       <label className="search">
         {reference.search}
         <input type="search" value={query} onChange={(event) => search(event.target.value)} />
@@ -22,11 +21,9 @@ export function FunctionReference({ catalogue }: { readonly catalogue: readonly 
       {found.map(({ group, entries }) => (
         <section key={group}>
           <h2 className="group">{reference.groups[group]}</h2>
-          <div lang="en">
-            {entries.map((entry) => (
-              <FunctionEntry key={entry.spec.id} entry={entry} />
-            ))}
-          </div>
+          {entries.map((entry) => (
+            <FunctionEntry key={entry.spec.id} entry={entry} />
+          ))}
         </section>
       ))}
     </>

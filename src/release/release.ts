@@ -12,6 +12,7 @@ import { buildPage } from "../build/workbook-page-build";
 import { catalogue } from "../core/catalogue";
 import type { Lockfile } from "../generate/dependencies";
 import { signatureRecord } from "../generate/signatures";
+import { untranslated } from "../pane/messages/untranslated";
 import { billOfMaterials } from "./bill-of-materials";
 import { lastRelease, reasonsAgainst, recordRelease } from "./last-release";
 import { licenceTexts } from "./licence-texts";
@@ -32,6 +33,7 @@ async function release(): Promise<void> {
     "The changelog",
     text("docs/changelog.md").includes(`\n## ${version}\n`) ? [] : [`has no part for ${version}`],
   );
+  stopFor("The pane has no Chinese for", untranslated(catalogue));
   const found = await findBrowser();
   if (found === undefined) throw new Error("A release is tried in a browser, and none was found.");
 

@@ -121,8 +121,8 @@ describe("an answer in words", () => {
 
   test("has its columns, the one that repeats with dots", () => {
     const inWords = [
-      { name: "part", format: "text", unit: "" },
-      { name: "reading 1, 2, …", format: "0.0", unit: weight.unit },
+      { name: "part", column: "part", format: "text", unit: "" },
+      { name: "reading 1, 2, …", column: "reading", format: "0.0", unit: weight.unit },
     ];
     expect([cell, column, row, table].map(columnsInWords)).toEqual([[], [], inWords, inWords]);
   });

@@ -2,14 +2,16 @@ import { describe, expect, test } from "vitest";
 import { catalogue } from "../../src/core/catalogue";
 import { groups } from "../../src/core/define";
 import { findFunctions } from "../../src/pane/find-functions";
+import { chinese } from "../../src/pane/messages/chinese";
+import { english } from "../../src/pane/messages/english";
 
-const found = (query: string) =>
-  findFunctions(catalogue, query).flatMap(({ entries }) => entries.map(({ spec }) => spec.id));
+const found = (query: string, { says } = english) =>
+  findFunctions(catalogue, query, says).flatMap(({ entries }) => entries.map(({ spec }) => spec.id));
 
 describe("searching the functions", () => {
   test("shows all of them, by group, for no query", () => {
     expect(found("  ")).toEqual(catalogue.map(({ spec }) => spec.id));
-    const shown = findFunctions(catalogue, "").map(({ group }) => group);
+    const shown = findFunctions(catalogue, "", english.says).map(({ group }) => group);
     expect(shown).toEqual(groups.filter((group) => shown.includes(group)));
   });
 
@@ -22,6 +24,12 @@ describe("searching the functions", () => {
     expect(found("scale read target")).toContain("TARGETWEIGHT");
     expect(found("targetmoisture")).toContain("TARGETWEIGHT");
     expect(found("moisture wanted")).toContain("TARGETWEIGHT");
+  });
+
+  test("finds by Chinese words in Chinese, and still by English ones", () => {
+    expect(found("秤上 目标", chinese)).toContain("TARGETWEIGHT");
+    expect(found("moisture wanted", chinese)).toContain("TARGETWEIGHT");
+    expect(found("秤上 目标")).toEqual([]);
   });
 
   test("wants every word", () => {

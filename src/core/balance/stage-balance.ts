@@ -11,6 +11,7 @@ import {
 import { must, shown } from "../errors";
 import { dryMatter } from "../moisture/dry-matter";
 import { looseWeight, moisture, share, text, weight, weightDifference } from "../quantities";
+import { teaWaterLoss } from "../sources";
 import { percent, step, workingNumber } from "../working";
 import { named, type Stage, stagesOf } from "./stage";
 
@@ -244,6 +245,32 @@ export const stageBalancePage: FunctionPage = {
     },
   ],
   checks: [
+    {
+      status: "published",
+      given: [[["fresh"], ["fired"]], [[100], [55]], [[0.78], [0.6]], null, null, false],
+      expected: [
+        ["fresh", 100, 0.78, 22, "", "", "", 1, ""],
+        ["fired", 55, 0.6, 22, 45, 0, 0, 1, ""],
+        ["total", "", "", "", 45, 0, 0, 1, ""],
+      ],
+      source: {
+        work: teaWaterLoss,
+        place: "the whole statement: 45 of 100 kg leave, from 78 to 60 %, and nothing else does",
+      },
+      tolerance: { absolute: 1e-9 },
+      because: "published exactly",
+    },
+    {
+      status: "exact",
+      given: [
+        [["fresh"], ["fired"]],
+        [[500], [300]],
+        [[null], [null]],
+      ],
+      expected: "",
+      working: "without a moisture no dry matter is known, and there is nothing to balance",
+      ...exactly,
+    },
     {
       status: "exact",
       given: [

@@ -10,6 +10,7 @@ import {
   settingList,
 } from "../define";
 import { count, looseWeight, moisture, weight, weight as weightQuantity } from "../quantities";
+import { teaWaterLoss } from "../sources";
 import type { Leaf } from "../targets/drying-path";
 import { dryingPath, type TargetKind, target, targetKind } from "../targets/drying-path";
 import { percent, step, sumOf, workingNumber } from "../working";
@@ -134,6 +135,20 @@ export const chargePlanPage: FunctionPage = {
     },
   ],
   checks: [
+    {
+      status: "published",
+      given: [100, 0.78, 100, 0.6, null, null, null, false],
+      expected: [
+        [1, 100, 55],
+        ["total", 100, 55],
+      ],
+      source: {
+        work: teaWaterLoss,
+        place: "45 of 100 kg leave, from 78 to 60 %, taken for one charge; of charges the work says nothing",
+      },
+      tolerance: { absolute: 1e-9 },
+      because: "published exactly",
+    },
     {
       status: "exact",
       given: [

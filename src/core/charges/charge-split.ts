@@ -53,7 +53,7 @@ export const chargeSplitPage: FunctionPage = {
     "Weigh the charges out in this order before the pan is hot. The number of charges is that of CHARGECOUNT; the answer is a column with one weight for each of them.",
     "Type readability, the smallest step your scale shows (1 for a kitchen scale that shows whole grams). Every charge is then a weight that you can really set on the scale, no two differ by more than one step, and together they are the whole weight to the last step. Without it the charges are equal parts, with as many decimals as it takes.",
     "The answer spills over as many cells as there are charges, and a spill cannot stand inside a worksheet table. Put it beside the table, or ask for one charge in one cell: =INDEX(TEA.CHARGESPLIT(A2, 320, , 1), 1) is the first charge, which no other is heavier than.",
-    "Refused: a weight that is no whole number of the scale's steps, with the two nearest that are; and whatever CHARGECOUNT refuses. For pans of different sizes use SPLITWEIGHT.",
+    "Refused: a weight that is no whole number of the scale's steps, with the nearest that are; and whatever CHARGECOUNT refuses. For pans of different sizes use SPLITWEIGHT.",
   ],
   sources: [],
   cautions: [],

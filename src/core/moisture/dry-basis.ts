@@ -31,7 +31,7 @@ export const dryBasisPage: FunctionPage = {
   ],
   guide: [
     "Use it to compare how much water two firings have really taken. Dry matter stays the same while leaf dries, so equal steps on dry basis are equal grams of water. Equal steps on wet basis are not: near the start one point is a lot of water, near the end it is little.",
-    "The answer may pass 100 %: fresh leaf holds several times its dry matter in water. Set a percent format beside it.",
+    "The answer may pass 100 %: fresh leaf holds several times its dry matter in water. Give its cell a percent format.",
     "A moisture of 100 % and more is refused, because such leaf would hold no dry matter to divide by.",
   ],
   sources: [{ work: foodBalanceNotes, place: "conversion formula and example 4" }],

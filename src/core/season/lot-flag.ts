@@ -1,6 +1,6 @@
 import { type BookColumn, bookList, defineFunction, exactly, type FunctionPage, measured, optional } from "../define";
 import { text, weight, zLimit, zScore } from "../quantities";
-import { iglewiczHoaglin } from "../sources";
+import { iglewiczHoaglin, modifiedScores } from "../sources";
 import { step, workingNumber } from "../working";
 import { pastLots, pastNames, rememberedForBook } from "./lots";
 import { type Flag, flagOf, outturnSpread, robustZ, usualLimit } from "./outturn-spread";
@@ -84,6 +84,21 @@ export const lotFlagPage: FunctionPage = {
     },
   ],
   checks: [
+    {
+      status: "published",
+      given: [
+        1,
+        [10, 14, 300].map((value) => [Math.exp(value / 1000 - 1)]),
+        [[1, 1, 1, 1, 1, 1, 1, 1]],
+        [[10, 12, 12, 13, 12, 11, 14, 300].map((value) => Math.exp(value / 1000 - 1))],
+      ],
+      expected: [[""], [""], ["high"]],
+      source: {
+        work: modifiedScores,
+        place: "example data table: 300 alone is far off, its numbers taken for thousandths of ln(finished/fresh) + 1",
+      },
+      ...exactly,
+    },
     {
       status: "exact",
       given: [

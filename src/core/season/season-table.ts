@@ -223,5 +223,16 @@ export const seasonTablePage: FunctionPage = {
       working: "the two spellings are one group, which would have two areas",
       ...exactly,
     },
+    {
+      status: "exact",
+      given: [
+        [["plot"], [null]],
+        [["fresh g"], [null]],
+        [["finished g"], [null]],
+      ],
+      expected: "",
+      working: "headings alone: the season has not begun",
+      ...exactly,
+    },
   ],
 };

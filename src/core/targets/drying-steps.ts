@@ -11,6 +11,7 @@ import {
 } from "../define";
 import { dryMatter } from "../moisture/dry-matter";
 import { dryBasisMoisture, looseWeight, moisture, share, text, weight } from "../quantities";
+import { teaWaterLoss } from "../sources";
 import { percent, step, workingNumber } from "../working";
 import { dryingPath, type TargetKind, target, targetKind } from "./drying-path";
 
@@ -124,7 +125,7 @@ export const dryingStepsPage: FunctionPage = {
   },
   guide: [
     "One table carries a lot from the start to the last drying. Type the targets under each other, each with its kind beside it, and read off what the scale should show at the end of every firing.",
-    "The moisture of each row is carried on to the next, so a loss is always a loss on the step before. A wrap, in which the leaf rests and loses nothing, is a step with the same moisture again or a loss of 0.",
+    "The moisture of each row is carried on to the next, so a loss is always a loss on the step before. A wrap, in which the leaf rests and loses nothing, is a step with the same moisture again, or one with a loss of 0 and a word for what it is a loss of.",
     "Every row holds the dry matter of the start. When leaf is sifted or sampled on the way, end the table there and begin a new one from the new weight.",
     "Nothing is rounded: set the number of decimals that your scale shows. A moisture that rises is refused, with the step named: begin a new table for leaf that was wetted. So is a loss of weight or of points that is larger than the moisture before it.",
   ],
@@ -160,6 +161,17 @@ export const dryingStepsPage: FunctionPage = {
     },
   ],
   checks: [
+    {
+      status: "published",
+      given: [100, 0.78, 0.6, null, null, false],
+      expected: [
+        ["start", 100, 0.78, 39 / 11, 0, 0, 1],
+        ["step 1", 55, 0.6, 1.5, 45, 45, 0.55],
+      ],
+      source: { work: teaWaterLoss, place: "the whole statement: 45 of 100 kg leave, from 78 to 60 %" },
+      tolerance: { absolute: 1e-9 },
+      because: "published exactly",
+    },
     {
       status: "exact",
       given: [650, 0.78, [[0.3], [0.45], [0.32], [0.05]], [["water"], ["moisture"], ["moisture"], ["moisture"]]],

@@ -1,7 +1,7 @@
 import { carbonMonoxide, hotPan } from "../cautions";
 import { defineFunction, exactly, type FunctionPage, measured, setting } from "../define";
 import { loss, moisture, weight } from "../quantities";
-import { junshanProcess } from "../sources";
+import { junshanProcess, teaWaterLoss } from "../sources";
 import { step } from "../working";
 import { type LossOf, lossOf, requirePossible, shareLeft } from "./loss-of";
 import { readingNumbers, readingSymbols, stepsOfLoss } from "./loss-working";
@@ -49,7 +49,7 @@ export const firingTargetPage: FunctionPage = {
     "Take the charge out of the pan when the scale reads this number. Weigh the whole charge, and shake the steam out of it first.",
     "Always say what the loss is of. The same percentage of the water, of the weight and in points of moisture gives three scale readings, and they lie far apart: LOSSMEANINGS shows all three. There is no usual meaning, so none is assumed.",
     "A loss of the water leaves the most on the scale, the same loss of the weight less, and as points of moisture the least.",
-    "It holds as long as only water leaves. Dust and broken bits that fall through the pan make the scale read low while the leaf is still wet.",
+    "It holds as long as only water leaves. Dust and broken bits that fall out of the pan make the scale read low while the leaf is still wet.",
     "Refused: a loss of weight or of points that is larger than the moisture, since the leaf does not hold that much water; and a meaning that is left blank.",
   ],
   sources: [{ work: junshanProcess, place: "weight loss of about 30 % in the first firing of a 300 g charge" }],
@@ -60,6 +60,14 @@ export const firingTargetPage: FunctionPage = {
     { given: [320, 0.75, 0.25, "points"], gives: 160, shows: "25 points off the same charge, from 75 % to 50 %" },
   ],
   checks: [
+    {
+      status: "published",
+      given: [100, 0.78, [[0.45, 0.18]], [["weight", "points"]]],
+      expected: [[55, 55]],
+      source: { work: teaWaterLoss, place: "45 of 100 kg leave on the way from 78 to 60 %, which are 18 points" },
+      tolerance: { absolute: 1e-9 },
+      because: "published exactly",
+    },
     {
       status: "exact",
       given: [400, 0.75, 0.3, [["water"], ["weight"], ["points"]]],

@@ -3,6 +3,7 @@ import { type Answer, defineFunction, exactly, type FunctionPage, headers, measu
 import { DomainError } from "../errors";
 import { dryMatter } from "../moisture/dry-matter";
 import { dryBasisMoisture, looseWeight, loss, moisture, text, weight } from "../quantities";
+import { teaWaterLoss } from "../sources";
 import { percent, step, workingNumber } from "../working";
 import { firingMoisture } from "./firing-moisture";
 import { firingTarget } from "./firing-target";
@@ -95,6 +96,22 @@ export const lossMeaningsPage: FunctionPage = {
     },
   ],
   checks: [
+    {
+      status: "published",
+      given: [100, 0.78, 0.45, false],
+      expected: [
+        ["water", 64.9, 35.1, 0.429 / 0.649, 1.95],
+        ["weight", 55, 45, 0.6, 1.5],
+        ["points", 22 / 0.67, 45 / 0.67, 0.33, 33 / 67],
+      ],
+      source: {
+        work: teaWaterLoss,
+        place:
+          "45 of 100 kg leave, from 78 to 60 %: the row of the weight. The others by hand: 78 − 35.1 = 42.9 of water in 64.9, and 22 dry / 0.67",
+      },
+      tolerance: { absolute: 1e-9 },
+      because: "published exactly",
+    },
     {
       status: "exact",
       given: [400, 0.75, 0.3],

@@ -44,7 +44,7 @@ export const targetWeightPage: FunctionPage = {
   guide: [
     "Put the charge back into the pan until the scale reads this number. It holds as long as only water leaves: take sift-outs and samples off the weight first.",
     "A target wetter than the leaf is allowed, because it restates a weight to a standard moisture.",
-    "The answer is as good as the moisture you start from: near the start one point wrong moves the reading by about four in a hundred. Look at the target one point to either side before you trust the last gram.",
+    "The answer is as good as the moisture you start from: near the start one point wrong moves the reading by about four in a hundred. Try a moisture one point to either side, and see how far the target moves, before you trust the last gram.",
     "Refused: a weight of 0 or below, and a moisture of 100 % or more.",
   ],
   sources: [{ work: irriMoisture, place: "final weight after drying" }],

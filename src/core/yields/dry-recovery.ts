@@ -43,7 +43,7 @@ export const dryRecoveryPage: FunctionPage = {
   guide: [
     "OUTTURN with the water taken out of it, so that lots plucked in dew and lots plucked in sun can stand beside each other. 1 less the answer is the share of dry matter that left with sift-outs, samples, dust and breathing.",
     "The answer may pass 1. No tea gains dry matter, so a reading was off, and most often it is the fresh moisture: at 77 %, one point too many adds more than four points here. FINISHEDCHECK tells whether such an error explains it.",
-    "Kept for the lots that went well, it gives the dryLoss for FINISHEDWEIGHT and the lowLoss and highLoss for FINISHEDBAND.",
+    "Kept for the lots that went well, 1 less the answer gives the dryLoss for FINISHEDWEIGHT and the lowLoss and highLoss for FINISHEDBAND.",
   ],
   sources: [{ work: iowaMoistureBasis, place: "definition of wet basis" }],
   cautions: [],

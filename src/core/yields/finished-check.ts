@@ -98,7 +98,11 @@ export const finishedCheckPage: FunctionPage = {
       gives: "more lost than expected",
       shows: "190 g lies below 198 g",
     },
-    { given: [950, 0.76, 268, 0.05], gives: more, shows: "268 g lies above 260 g, all that one point could explain" },
+    {
+      given: [950, 0.76, 268, 0.05],
+      gives: more,
+      shows: "268 g lies above 260 g, the most that an error of one point explains, counted twice",
+    },
   ],
   checks: [
     {

@@ -28,7 +28,7 @@ export const leafCostPage: FunctionPage = {
     leafPrice: "price of fresh leaf for one unit of weight, the unit of both weights",
     freshWeight: "weight of the leaf that was paid for",
     finishedWeight: "weight of the tea that was packed",
-    otherCost: "whatever else the whole lot cost: fuel, hands, wrapping; 0 when left out",
+    otherCost: "whatever else the whole lot cost: fuel, hands, packing; 0 when left out",
   },
   formula: "(price × F + other) / P",
   working: (price: number, F: number, P: number, other: number) => [

@@ -1,4 +1,4 @@
-import { chineseSteps } from "./chinese-steps";
+import { inChinese } from "./chinese-refusals";
 import type { PieceMessages } from "./english-pieces";
 
 export const chinesePieces: PieceMessages = {
@@ -27,14 +27,13 @@ export const chinesePieces: PieceMessages = {
     ask: "让 Excel 计算",
     askWhy: "公式中有一部分只有 Excel 能计算。为此会在工作簿中临时添加一个隐藏的名称，算完即删除。单元格不会改变。",
     waits: "答案在等待尚未填写的重量或含水率。",
-    refused: (message) => `没有答案：${message}`,
+    refused: (message) => `没有答案：${inChinese(message)}`,
     tooMany: (count) => `比函数所需多 ${count} 个。`,
     cellShows: (value) => `单元格显示 ${value}。`,
     differs: "这与最后一步的结果不同：单元格可能尚待重新计算。",
     doesMore: "公式对这个结果还做了进一步处理。",
     inYourUnit: "重量的单位与您的单元格相同。",
     rowsOfTable: (shown, all) => `共 ${all} 行，显示前 ${shown} 行。`,
-    says: (english) => chineseSteps[english] ?? english,
   },
   check: {
     intro: "读取当前工作表，列出值得再看一眼的地方。不作任何改动。每一条只是提问，不是结论。",
@@ -64,8 +63,8 @@ export const chinesePieces: PieceMessages = {
         advice: "先用 TEA.WETBASIS 把干基换成湿基，再交给其他函数。",
       },
       "finished above fresh": {
-        title: "成品比鲜叶重",
-        what: ({ finished, fresh }) => `鲜叶 ${fresh}，成品 ${finished}。`,
+        title: "成茶比鲜叶重",
+        what: ({ finished, fresh }) => `鲜叶 ${fresh}，成茶 ${finished}。`,
         why: "从鲜叶到成茶只会越来越轻。",
         advice: "看看是否填反了，或一个用克、一个用公斤。",
       },
@@ -95,13 +94,13 @@ export const chinesePieces: PieceMessages = {
       },
       "a TEA function with an error": {
         title: "TEA 函数出错",
-        what: ({ code, message }) => (message === undefined ? `${code}` : `${code}：${message}`),
+        what: ({ code, message }) => (message === undefined ? `${code}` : `${code}：${inChinese(message)}`),
         why: "所有以它为依据的单元格也会出错。",
         advice: "查看消息中指出的参数。",
       },
       "waits for a weight": {
         title: "等待重量",
-        what: ({ cell }) => (cell === undefined ? "有鲜叶重量，没有成品重量。" : `${cell} 在等待它。`),
+        what: ({ cell }) => (cell === undefined ? "有鲜叶重量，没有成茶重量。" : `${cell} 在等待它。`),
         why: "这批还在做，或重量忘了记。",
         advice: "知道后填上。在此之前答案为空，求和不受影响。",
       },
@@ -118,7 +117,7 @@ export const chinesePieces: PieceMessages = {
     lotTitle: "干物质与水分",
     lot: (bars) => `干物质与水分的柱形图。${bars}。`,
     bar: (name, weight, dry) => `${name}：${weight}，其中干物质 ${dry}`,
-    chargesTitle: "各锅投叶量",
+    chargesTitle: "各锅重量",
     charges: (charges, heaviest) => `${charges} 锅，最重的一锅为 ${heaviest}。`,
     overLimit: (count, limit) => `${count} 锅超过上限 ${limit}。`,
     withinLimit: (limit) => `没有超过上限 ${limit}。`,
@@ -126,13 +125,13 @@ export const chinesePieces: PieceMessages = {
     outturn: (lots, lowest, highest) => `${lots} 批的制成率，从 ${lowest} 到 ${highest}。`,
     flagged: (names) => `标出：${names}。`,
     noneFlagged: "没有标出的批次。",
-    tooFewToFlag: "有五批成品之后，才会标出异常的批次。",
+    tooFewToFlag: "有五批成茶之后，才会标出异常的批次。",
     stage: "阶段",
     dry: "干物质",
     water: "水分",
     weight: "重量",
     charge: "锅次",
-    load: "投叶量",
+    load: "每锅重",
     limit: "上限",
     lotName: "批次",
     outturnName: "制成率",

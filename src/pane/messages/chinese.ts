@@ -1,6 +1,10 @@
 import type { HostProblem } from "../host/workbook-host";
 import { chinesePieces } from "./chinese-pieces";
+import { chineseReference } from "./chinese-reference";
+import { inChinese } from "./chinese-refusals";
+import { chineseTexts } from "./chinese-texts";
 import type { Messages } from "./english";
+import { type Patterns, rewritten } from "./patterns";
 
 const hostProblems: Readonly<Record<HostProblem["reason"], string>> = {
   protected: "工作表受保护，无法写入。请先取消保护，或换一个位置。",
@@ -12,11 +16,11 @@ const hostProblems: Readonly<Record<HostProblem["reason"], string>> = {
 };
 
 /** Texts of functions never change with language; this is how they read in Chinese. First match wins. */
-const answerTexts: readonly (readonly [RegExp, string])[] = [
+const answerTexts: Patterns = [
   [/^total$/, "合计"],
   [/^start$/, "起始"],
   [/^step (\d+)$/, "第 $1 步"],
-  [/^water$/, "水分"],
+  [/^water$/, "水"],
   [/^weight$/, "重量"],
   [/^points$/, "百分点"],
   [/^moisture$/, "含水率"],
@@ -43,7 +47,6 @@ const answerTexts: readonly (readonly [RegExp, string])[] = [
   [/^dry matter grows by (\S+)$/, "干物质增加了 $1"],
   [/^no moisture: the balance starts at the first row with one$/, "没有含水率：从第一个有含水率的行开始平衡"],
   [/^no moisture: the next row with one covers this stage$/, "没有含水率：由下一个有含水率的行一并计算"],
-  [/^rows left out: (\d+), the first because (.+)$/, "未计入的行：$1；第一行的原因：$2"],
 ];
 
 export const chinese: Messages = {
@@ -55,7 +58,6 @@ export const chinese: Messages = {
     otherLanguage: "English",
     weightUnit: "重量单位",
     noWorkbook: "这里没有工作簿。请在 Excel 中或在工作簿页面旁打开此面板。",
-    catalogueLanguage: "函数说明为英文。",
   },
   tabs: { jobs: "工作", working: "算法", check: "表格检查", functions: "函数", cautions: "注意事项" },
   jobs: {
@@ -63,7 +65,7 @@ export const chinese: Messages = {
     scale: { title: "秤上应是多少", question: "一个百分数的损失，以及它的三种含义" },
     moisture: { title: "现在含水多少", question: "只凭重量，不用烘箱" },
     route: { title: "到成茶的路线", question: "每一步秤上的读数，直到最后干燥" },
-    finished: { title: "成茶重量对得上吗", question: "这批茶合理的成品重量在哪个范围" },
+    finished: { title: "成茶重量对得上吗", question: "这批茶合理的成茶重量在哪个范围" },
     turns: { title: "翻动时间", question: "包裹的茶叶什么时候翻" },
     season: { title: "季度汇总表", question: "按地块、茶季或采工汇总批次、重量和制成率，取自一个区域" },
     balance: { title: "结清一批的平衡", question: "一步一步，看每一克去了哪里" },
@@ -175,6 +177,12 @@ export const chinese: Messages = {
     "fitted weight": "平差重量",
     "fitted moisture": "平差含水率",
     z: "z",
+    expected: "预计",
+    flag: "标记",
+    input: "输入",
+    value: "值",
+    error: "误差",
+    "share of variance": "方差份额",
   },
   units: { g: "克", kg: "公斤", jin: "斤", liang: "两", oz: "盎司", lb: "磅" },
   unitWords: {
@@ -210,7 +218,7 @@ export const chinese: Messages = {
     heading: "答案",
     waits: "答案在等一个尚未填写的重量或含水率。",
     needsInput: "标出的各项填好后，答案就会出现。",
-    refused: (message) => `单元格会显示（原文）：${message}`,
+    refused: (message) => `单元格会报错：${inChinese(message)}`,
     scroll: "答案，可左右滚动",
     picture: "图",
   },
@@ -279,23 +287,9 @@ export const chinese: Messages = {
     },
   },
   deferral: "这些是通常的注意事项，并不完整。以当地法规、设备制造商的说明和持证人员的做法为准。",
-  reference: {
-    search: "搜索名称、摘要和参数（英文）",
-    none: "没有函数包含所有这些词。请试一个词，例如 weight。",
-    count: (count) => `${count} 个函数`,
-    headings: { arguments: "参数", answer: "答案", use: "用法", examples: "示例", cautions: "注意事项" },
-    groups: {
-      moisture: "含水率",
-      targets: "目标",
-      charges: "锅次",
-      yields: "产出",
-      balance: "平衡",
-      season: "茶季",
-      uncertainty: "不确定度",
-      units: "单位",
-      time: "时间",
-    },
-  },
+  reference: chineseReference,
+  says: (english) => chineseTexts[english] ?? english,
+  refusal: inChinese,
   examples: {
     steps: ["初炒", "复炒", "三炒", "足干"],
     plots: ["井边地", "墙内园", "井边地", "墙内园"],
@@ -304,7 +298,8 @@ export const chinese: Messages = {
   fitted: (gamma, freedom, probability) => `平方和 ${gamma}，自由度 ${freedom}，偶然达到的概率 ${probability}。`,
   verdict: "结论",
   answerText: (text) => {
-    const found = answerTexts.find(([pattern]) => pattern.test(text));
-    return found === undefined ? text : text.replace(found[0], found[1]);
+    const [, rows, because] = /^rows left out: (\d+), the first because (.+)$/s.exec(text) ?? [];
+    if (because !== undefined) return `未计入的行：${rows}；第一行的原因：${inChinese(because)}`;
+    return rewritten(text, answerTexts) ?? text;
   },
 };

@@ -43,8 +43,6 @@ export interface PieceMessages {
     readonly doesMore: string;
     readonly inYourUnit: string;
     readonly rowsOfTable: (shown: number, all: number) => string;
-    /** What a step says, in the language of the pane. */
-    readonly says: (english: string) => string;
   };
   readonly check: {
     readonly intro: string;
@@ -127,7 +125,6 @@ export const englishPieces: PieceMessages = {
     doesMore: "The formula does more with this than show it.",
     inYourUnit: "Weights are in the unit of your cells.",
     rowsOfTable: (shown, all) => `The first ${shown} of ${all} rows.`,
-    says: (english) => english,
   },
   check: {
     intro:

@@ -1,4 +1,6 @@
 import { cautions, deferral } from "../../core/cautions";
+import type { FunctionSpec, Parameter } from "../../core/define";
+import { accepts, resultInWords, whenBlank } from "../../core/describe";
 import type { HostProblem } from "../host/workbook-host";
 import { englishPieces, type PieceMessages } from "./english-pieces";
 
@@ -8,10 +10,10 @@ interface Words {
   readonly help: string;
 }
 
-/** Every word that the pane says itself. Names of functions and the pages of the catalogue are not among them. */
+/** Every word that the pane says. Names of functions and of their arguments are the same in every language. */
 export interface Messages extends PieceMessages {
   readonly shell: Readonly<
-    Record<"pane" | "tabs" | "language" | "otherLanguage" | "weightUnit" | "noWorkbook" | "catalogueLanguage", string>
+    Record<"pane" | "tabs" | "language" | "otherLanguage" | "weightUnit" | "noWorkbook", string>
   >;
   readonly tabs: Readonly<Record<"jobs" | "working" | "check" | "functions" | "cautions", string>>;
   readonly jobs: Readonly<Record<string, { readonly title: string; readonly question: string }>>;
@@ -99,7 +101,17 @@ export interface Messages extends PieceMessages {
     /** Above the parts of a function's page. */
     readonly headings: Readonly<Record<"arguments" | "answer" | "use" | "examples" | "cautions", string>>;
     readonly groups: Readonly<Record<string, string>>;
+    /** What an argument accepts, its unit, and what a blank does. */
+    readonly limits: (parameter: Parameter) => string;
+    readonly gives: (spec: FunctionSpec) => string;
+    readonly column: (name: string, format: string, meaning: string) => string;
+    readonly oneCell: string;
+    readonly answerOf: (formula: string) => string;
   };
+  /** What a page of the catalogue, or a step of a working, says in English; as it is where it was not translated. */
+  readonly says: (english: string) => string;
+  /** What a function says when it refuses. */
+  readonly refusal: (message: string) => string;
   /** Invented words that forms start with. */
   readonly examples: Readonly<Record<"steps" | "plots" | "stages", readonly string[]>>;
   /** The last row of a fit: sum of squares, degrees of freedom, probability. */
@@ -118,7 +130,6 @@ export const english: Messages = {
     otherLanguage: "中文",
     weightUnit: "Weights in",
     noWorkbook: "There is no workbook here. Open the pane beside one, in Excel or on the workbook page.",
-    catalogueLanguage: "",
   },
   tabs: { jobs: "Jobs", working: "Working", check: "Sheet check", functions: "Functions", cautions: "Cautions" },
   jobs: {
@@ -253,6 +264,12 @@ export const english: Messages = {
     "fitted weight": "fitted",
     "fitted moisture": "fitted",
     z: "z",
+    expected: "expected",
+    flag: "flag",
+    input: "input",
+    value: "value",
+    error: "error",
+    "share of variance": "share",
   },
   units: { g: "g", kg: "kg", jin: "jin", liang: "liang", oz: "oz", lb: "lb" },
   unitWords: {
@@ -350,7 +367,17 @@ export const english: Messages = {
       units: "units",
       time: "time",
     },
+    limits: (parameter) => {
+      const { unit } = parameter.quantity;
+      return `${accepts(parameter)}.${unit === "" ? "" : ` Unit: ${unit}.`} Left blank: ${whenBlank(parameter)}.`;
+    },
+    gives: resultInWords,
+    column: (name, format) => `${name} (${format})`,
+    oneCell: "Inside a worksheet table, take one cell of it:",
+    answerOf: (formula) => `Answer of ${formula}`,
   },
+  says: (text) => text,
+  refusal: (message) => message,
   examples: {
     steps: ["First firing", "Second firing", "Third firing", "Last drying"],
     plots: ["Field by the well", "Wall garden", "Field by the well", "Wall garden"],

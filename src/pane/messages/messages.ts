@@ -19,6 +19,3 @@ export const MessagesContext = createContext<Messages>(english);
 
 /** The words of the pane in the language that it speaks now. */
 export const useMessages = (): Messages => useContext(MessagesContext);
-
-/** For words of the pane that stand inside a text in another language. */
-export const useLanguageTag = (): string => languageTag[useMessages() === chinese ? "zh" : "en"];

@@ -8,12 +8,12 @@ const mostRows = 12;
 
 /** The steps to an answer: what is worked out, in symbols, with the numbers put in, and what it comes to. */
 export function StepList({ steps, spec, unit }: { steps: readonly Step[]; spec: FunctionSpec; unit: string }) {
-  const { working } = useMessages();
+  const { says } = useMessages();
   return (
     <ol className="steps">
       {steps.map((step) => (
         <li key={step.says}>
-          <p>{working.says(step.says)}</p>
+          <p>{says(step.says)}</p>
           <p className="formula">
             <code>{step.symbols}</code>
           </p>
@@ -46,7 +46,7 @@ interface RowsProps {
 }
 
 function Rows({ gives, step, spec, unit }: RowsProps) {
-  const { working, columns: words } = useMessages();
+  const { working, says, columns: words } = useMessages();
   const columns: readonly Column[] = "columns" in spec.result ? spec.result.columns : [];
   const isOneRow = spec.result.shape === "row";
   const rows: readonly (readonly unknown[])[] = isOneRow
@@ -55,7 +55,7 @@ function Rows({ gives, step, spec, unit }: RowsProps) {
   const quantityOf = (column: number) => step.quantity ?? columns[Math.min(column, columns.length - 1)]?.quantity;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than the pane is scrolled with the arrow keys
-    <section className="answer" aria-label={working.says(step.says)} tabIndex={0}>
+    <section className="answer" aria-label={says(step.says)} tabIndex={0}>
       <table>
         {columns.length === 0 ? null : (
           <thead>

@@ -1,0 +1,40 @@
+import { checkedArguments } from "../../cells/checked-arguments";
+import type { Step } from "../../core/define";
+import { meaning } from "../../core/describe";
+import type { Entry } from "../../core/entry";
+import { chineseRequirement } from "./chinese-refusals";
+import { chineseTexts } from "./chinese-texts";
+
+/** What the pane shows of a function and of its workings, in English. */
+export function textsOf(entry: Entry): readonly string[] {
+  const { spec, page } = entry;
+  return [
+    page.summary,
+    ...spec.parameters.flatMap((parameter) => [meaning(parameter, page.parameters), parameter.quantity.unit]),
+    ...page.guide,
+    ...page.examples.map(({ shows }) => shows),
+    ...stepsOf(entry).map(({ says }) => says),
+  ].filter((text) => text !== "");
+}
+
+/** Texts of these functions that the pane would show in English to a reader of Chinese. */
+export const untranslated = (entries: readonly Entry[]): readonly string[] =>
+  entries.flatMap((entry) => [
+    ...textsOf(entry).filter((text) => chineseTexts[text] === undefined),
+    ...entry.spec.parameters
+      .map(({ quantity }) => quantity.requirement)
+      .filter((requirement) => chineseRequirement(requirement) === undefined),
+  ]);
+
+/** The steps to every worked-out call of a page. */
+const stepsOf = ({ spec, page }: Entry): readonly Step[] =>
+  [...page.examples, ...page.checks].flatMap(({ given }) => {
+    const checked = checkedArguments(spec, given);
+    if (!("values" in checked)) return [];
+    try {
+      return page.working(...checked.values);
+    } catch {
+      // A refusal has no steps.
+      return [];
+    }
+  });
