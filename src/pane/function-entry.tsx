@@ -6,7 +6,7 @@ import { Said } from "./said";
 
 /** One function: a line that opens into everything its page says, but for sources and checks. */
 export function FunctionEntry({ entry: { spec, page } }: { readonly entry: Entry }) {
-  const { cautions, deferral, reference } = useMessages();
+  const { cautions, deferral, reference, says } = useMessages();
   const first = page.examples[0];
   const oneCell = first === undefined ? undefined : oneCellForm(spec, first.given);
   return (
@@ -48,7 +48,7 @@ export function FunctionEntry({ entry: { spec, page } }: { readonly entry: Entry
         )}
         <Heading of="use" />
         <pre>
-          <code>{page.formula}</code>
+          <code>{says(page.formula)}</code>
         </pre>
         {page.guide.map((paragraph) => (
           <p key={paragraph}>

@@ -26,7 +26,7 @@ import {
   weightError,
 } from "../quantities";
 import { brittLuecke, knepperGorman, narasimhanJordache } from "../sources";
-import { percent, step, workingNumber } from "../working";
+import { percent, step, sumOf, workingNumber } from "../working";
 import { named, stagesOf } from "./stage";
 import { type FittedStage, stageFit, type UncertainStage } from "./stage-fit";
 import { verdict } from "./verdict";
@@ -116,6 +116,12 @@ function fittedMoisture(stage: UncertainStage, { moisture }: FittedStage): Answe
   return noAnswer("weights", requirement, `got ${shown(stage.weight)}`);
 }
 
+/** What a reading adds to the sum of squares, written out; an exact one adds nothing. */
+const move = (read: Answer | undefined, fitted: Answer | undefined, error: number): readonly string[] =>
+  withoutSpecks(error) === 0 || typeof read !== "number" || typeof fitted !== "number"
+    ? []
+    : [`(${workingNumber(fitted - read)} / ${workingNumber(error)})²`];
+
 const headings = ["stage", "weight", "fitted weight", "moisture", "fitted moisture", "z"];
 const stages = [["fresh"], ["withered"], ["fired"], ["finished"]];
 const moistures = [[0.765], [0.725], [0.575], [0.045]];
@@ -143,7 +149,7 @@ export const balanceFitPage: FunctionPage = {
   formula:
     "minimise γ = Σ(fitted − read)² / error², where (1 − ℓ)·W₁(1 − M₁) = W₂(1 − M₂) + r(1 − m) from each row to the next; z = |fitted − read| / its standard deviation; p = probability that χ² with as many degrees of freedom as balances passes γ",
   working: (...given: Parameters<typeof balanceFit.calculate>) => {
-    const [names, weights, moistures] = given;
+    const [names, weights, moistures, weightErrors, moistureErrors] = given;
     const rows = balanceFit.calculate(...given);
     if (!Array.isArray(rows)) return [step("without a moisture there is nothing to balance yet", "—", "—", rows, text)];
     const dry = names.flatMap((_, row) => {
@@ -153,13 +159,21 @@ export const balanceFitPage: FunctionPage = {
         ? []
         : [`${workingNumber(weight)} × (1 − ${percent(moisture)}) = ${workingNumber(weight * (1 - moisture))}`];
     });
-    const [, γ, degrees, p] = rows[rows.length - 1] as [string, number, number, number];
+    const moves = names.flatMap((_, row) => {
+      const [, weight, fittedWeight, moisture, fittedMoisture] = rows[row] as readonly Answer[];
+      if (moisture === "") return [];
+      return [
+        ...move(weight, fittedWeight, weightErrors[row] as number),
+        ...move(moisture, fittedMoisture, moistureErrors[row] as number),
+      ];
+    });
+    const [, γ, , p] = rows[rows.length - 1] as [string, number, number, number];
     return [
       step("dry matter as it was read, row by row", "W × (1 − M)", dry.join("; "), dry.length, count),
       step(
         "how far the fit had to move, in units of the errors",
-        "γ = Σ(fitted − read)² / error²",
-        `γ = ${workingNumber(γ)} with ${degrees} balances`,
+        "Σ((fitted − read) / error)²",
+        moves.length === 0 ? "0" : sumOf(moves),
         γ,
         plainNumber,
       ),

@@ -17,6 +17,8 @@ import { named, type Stage, stagesOf } from "./stage";
 
 /** Dry matter that grows by less than this share of the start is rounding. */
 const rounding = 1e-9;
+/** A smaller share than this is what doubles leave of a difference that is none. */
+const speck = 1e-12;
 
 const beforeStart = "no moisture: the balance starts at the first row with one";
 const carried = "no moisture: the next row with one covers this stage";
@@ -107,9 +109,12 @@ function closing(before: Stage, between: readonly Stage[], stage: Stage): Closed
     dry,
     waterOff: before.weight * (before.moisture as number) - stage.weight * (stage.moisture as number) - waterRemoved,
     dryRemoved,
-    unaccounted: dryOf(before) - dry - dryRemoved,
+    unaccounted: withoutSpeck(dryOf(before) - dry - dryRemoved, dryOf(before)),
   };
 }
+
+const withoutSpeck = (difference: number, whole: number): number =>
+  Math.abs(difference) <= speck * whole ? 0 : difference;
 
 function removedMoistureOf(stage: Stage): number {
   if (stage.removed === 0) return 0;
@@ -201,7 +206,7 @@ export const stageBalancePage: FunctionPage = {
       step(
         "stage by stage; together with the leaf taken out it adds up",
         "water off = ΣW₋₁M₋₁ − WM − rm; unaccounted = ΣD₋₁ − D − r(1 − m)",
-        `water off ${workingNumber(waterOff)}; unaccounted ${workingNumber(unaccounted)}`,
+        `${workingNumber(waterOff)}; ${workingNumber(unaccounted)}`,
         rows,
       ),
     ];

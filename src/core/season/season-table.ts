@@ -11,7 +11,7 @@ import {
   headers,
 } from "../define";
 import { area, looseWeight, ratio, share, tally, text, weight, weightForArea } from "../quantities";
-import { step, workingNumber } from "../working";
+import { step } from "../working";
 import { type GroupAreas, groupAreas } from "./group-areas";
 import { type SeasonBook, seasonBook, type Totals } from "./season-book";
 
@@ -135,12 +135,7 @@ export const seasonTablePage: FunctionPage = {
     return [
       ...(first !== undefined && first.lots > 0 ? [outturnOf("the outturn of the first group", first)] : []),
       ...(book.total.lots > 0 ? [outturnOf("the outturn of the season", book.total)] : []),
-      step(
-        "each group, and all of them",
-        "P / F, F / P, P / area, P / all",
-        `${workingNumber(rows.length)} rows`,
-        rows,
-      ),
+      step("each group, and all of them", "P / F, F / P, P / area, P / all", "row by row", rows),
     ];
   },
   guide: [

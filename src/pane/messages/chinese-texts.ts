@@ -1,5 +1,6 @@
 import { balance } from "./chinese-functions/balance";
 import { charges } from "./chinese-functions/charges";
+import { formulas } from "./chinese-functions/formulas";
 import { moisture } from "./chinese-functions/moisture";
 import { quantities } from "./chinese-functions/quantities";
 import { season } from "./chinese-functions/season";
@@ -15,6 +16,7 @@ import { yields } from "./chinese-functions/yields";
 export const chineseTexts: Translations = {
   ...quantities,
   ...steps,
+  ...formulas,
   ...moisture,
   ...targets,
   ...charges,

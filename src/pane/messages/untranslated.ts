@@ -10,12 +10,16 @@ export function textsOf(entry: Entry): readonly string[] {
   const { spec, page } = entry;
   return [
     page.summary,
+    page.formula,
     ...spec.parameters.flatMap((parameter) => [meaning(parameter, page.parameters), parameter.quantity.unit]),
     ...page.guide,
     ...page.examples.map(({ shows }) => shows),
-    ...stepsOf(entry).map(({ says }) => says),
-  ].filter((text) => text !== "");
+    ...stepsOf(entry).flatMap(({ says, symbols, numbers }) => [says, symbols, numbers]),
+  ].filter((text) => words.test(text));
 }
+
+/** English beside symbols, numbers and what is called the same in every language. */
+const words = /(?<![\p{L}"])(?!(?:low|high|lowLoss|highLoss)(?!\p{L}))[a-z]{3}/u;
 
 /** Texts of these functions that the pane would show in English to a reader of Chinese. */
 export const untranslated = (entries: readonly Entry[]): readonly string[] =>

@@ -1,6 +1,7 @@
 import { headers } from "../../core/define";
 import { signature } from "../../core/describe";
 import { useMessages } from "../messages/messages";
+import { Said } from "../said";
 import { shownValue } from "./shown-value";
 import { StepList } from "./step-list";
 import type { CallWorking, CellWorking, ShownArgument } from "./working-of";
@@ -66,15 +67,17 @@ function differs({ calls, cell }: CellWorking): boolean {
 }
 
 function ShownCall({ call, unit }: { readonly call: CallWorking; readonly unit: string }) {
-  const { working, cautions, deferral } = useMessages();
+  const { working, cautions, deferral, says } = useMessages();
   const { spec, page } = call.entry;
   return (
     <section className="call" aria-label={signature(spec)}>
       <h2>{spec.id}</h2>
-      <p>{page.summary}</p>
+      <p>
+        <Said text={page.summary} />
+      </p>
       <h3>{working.inSymbols}</h3>
       <pre>
-        <code>{page.formula}</code>
+        <code>{says(page.formula)}</code>
       </pre>
       <h3>{working.arguments}</h3>
       <dl className="given">

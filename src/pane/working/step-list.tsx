@@ -15,11 +15,11 @@ export function StepList({ steps, spec, unit }: { steps: readonly Step[]; spec: 
         <li key={step.says}>
           <p>{says(step.says)}</p>
           <p className="formula">
-            <code>{step.symbols}</code>
+            <code>{says(step.symbols)}</code>
           </p>
           <p className="formula">
             <code>
-              {step.numbers}
+              {says(step.numbers)}
               {Array.isArray(step.gives)
                 ? ""
                 : ` = ${shownValue(step.gives, step.quantity, unitFor(step.quantity, unit))}`}
