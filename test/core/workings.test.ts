@@ -7,10 +7,10 @@ import { inserted, percent, step, sumOf, workingNumber } from "../../src/core/wo
 
 const symbolsIn = (line: string): string[] => line.match(/\p{L}[\p{L}₀-₉₋ᵢ]*/gu) ?? [];
 
-/** What stays as it is: names of functions, the z that is compared, and what stands before its "=". */
+/** What stays as it is: names of functions, the z and χ² that are compared, and what stands before its "=". */
 const staysIn = (symbols: string): Set<string> => {
   const named = symbols.split(";").filter((part) => part.includes("="));
-  return new Set(["ln", "f", "z", ...named.flatMap((part) => symbolsIn(part.split("=")[0] as string))]);
+  return new Set(["ln", "f", "P", "z", "χ", ...named.flatMap((part) => symbolsIn(part.split("=")[0] as string))]);
 };
 
 /** The examples and checks that have an answer. */

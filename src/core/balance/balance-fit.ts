@@ -14,7 +14,6 @@ import { must, noAnswer, shown } from "../errors";
 import { chiSquareTail } from "../numeric/chi-square";
 import {
   confidence,
-  count,
   dryLoss,
   looseWeight,
   moisture,
@@ -167,9 +166,9 @@ export const balanceFitPage: FunctionPage = {
         ...move(moisture, fittedMoisture, moistureErrors[row] as number),
       ];
     });
-    const [, γ, , p] = rows[rows.length - 1] as [string, number, number, number];
+    const [, γ, degrees, p] = rows[rows.length - 1] as [string, number, number, number];
     return [
-      step("dry matter as it was read, row by row", "W × (1 − M)", dry.join("; "), dry.length, count),
+      step("dry matter as it was read, row by row", "W × (1 − M)", dry.join("; "), "", text),
       step(
         "how far the fit had to move, in units of the errors",
         "Σ((fitted − read) / error)²",
@@ -179,8 +178,8 @@ export const balanceFitPage: FunctionPage = {
       ),
       step(
         "how often honest readings would differ by as much or more",
-        "p = probability that χ² passes γ",
-        `p = ${percent(p)}`,
+        "P(χ² ≥ γ; ν)",
+        `P(χ² ≥ ${workingNumber(γ)}; ${degrees})`,
         p,
         share,
       ),

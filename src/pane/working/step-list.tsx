@@ -20,7 +20,7 @@ export function StepList({ steps, spec, unit }: { steps: readonly Step[]; spec: 
           <p className="formula">
             <code>
               {says(step.numbers)}
-              {Array.isArray(step.gives)
+              {Array.isArray(step.gives) || step.gives === ""
                 ? ""
                 : ` = ${shownValue(step.gives, step.quantity, unitFor(step.quantity, unit))}`}
             </code>

@@ -51,7 +51,6 @@ export const formulas: Translations = {
   "minimise γ = Σ(fitted − read)² / error², where (1 − ℓ)·W₁(1 − M₁) = W₂(1 − M₂) + r(1 − m) from each row to the next; z = |fitted − read| / its standard deviation; p = probability that χ² with as many degrees of freedom as balances passes γ":
     "使 γ = Σ(平差值 − 读数)² / 误差² 最小，同时每一行到下一行都满足 (1 − ℓ)·W₁(1 − M₁) = W₂(1 − M₂) + r(1 − m)；z = |平差值 − 读数| / 其标准差；p = 自由度等于平衡个数的 χ² 超过 γ 的概率",
   "Σ((fitted − read) / error)²": "Σ((平差值 − 读数) / 误差)²",
-  "p = probability that χ² passes γ": "p = χ² 超过 γ 的概率",
   "each row against the next": "每一行与下一行",
   "outturn = Σ finished / Σ fresh; leaf ratio = Σ fresh / Σ finished; finished per area = Σ finished / area; each over the finished lots of the group":
     "制成率 = Σ 成茶 / Σ 鲜叶；鲜叶比 = Σ 鲜叶 / Σ 成茶；单位面积产量 = Σ 成茶 / 面积；都只算这一组已完成的批次",
