@@ -1,7 +1,8 @@
 /// <reference types="office-js" />
 import { type CellContent, type CellPlace, HostProblem } from "../pane/host/workbook-host";
 import { problemFrom } from "./excel-problems";
-import { expressionAlone } from "./expression-alone";
+import { expressionAlone, ownPartsIn } from "./expression-alone";
+import { tableCells } from "./table-cells";
 
 /** Nobody else's name; should one ever be left over, the next time takes it away. */
 const passingName = "TEA_working_for_a_moment";
@@ -11,7 +12,6 @@ const passingName = "TEA_working_for_a_moment";
  * is taken away again whatever happens, if need be when a cell that is being typed in is done.
  */
 export async function evaluateInExcel(expression: string, place: CellPlace): Promise<CellContent[][]> {
-  const formula = `=${expressionAlone(expression, place)}`;
   let isProtected: boolean | undefined;
   let isBegun = false;
   try {
@@ -23,6 +23,7 @@ export async function evaluateInExcel(expression: string, place: CellPlace): Pro
         throw new HostProblem("gone", `The sheet “${place.sheet}” is no longer in this workbook.`);
       }
       isProtected = sheet.protection.protected;
+      const formula = `=${expressionAlone(expression, place, await addressesOf(context, expression, place))}`;
       await takeAway(context, place.sheet);
       isBegun = true;
       const item = sheet.names.add(passingName, formula);
@@ -40,6 +41,23 @@ export async function evaluateInExcel(expression: string, place: CellPlace): Pro
       });
     }
   }
+}
+
+/** Where the parts of the formula's own table are. */
+async function addressesOf(
+  context: Excel.RequestContext,
+  expression: string,
+  place: CellPlace,
+): Promise<ReadonlyMap<string, string>> {
+  const addresses = new Map<string, string>();
+  for (const part of ownPartsIn(expression)) {
+    const range = await tableCells(context, part, place);
+    if (range === undefined) continue;
+    range.load("address");
+    await context.sync();
+    addresses.set(part, range.address);
+  }
+  return addresses;
 }
 
 async function takeAway(context: Excel.RequestContext, sheet: string): Promise<void> {

@@ -20,6 +20,7 @@ import { pixelsOfCharacters } from "../workbook-files/sizes";
 import type { Area, Style } from "../workbook-files/workbook";
 import { evaluateInExcel } from "./evaluate-in-excel";
 import { problemFrom } from "./excel-problems";
+import { tableCells } from "./table-cells";
 
 const sheetRows = 1_048_576;
 const sheetColumns = 16_384;
@@ -222,12 +223,16 @@ async function readNamed(
   name: string,
   beside: CellPlace,
 ): Promise<ReadArea | undefined> {
-  if (name.includes("[")) return readRange(context, sheet.getRange(name));
-  const items = [sheet.names.getItemOrNullObject(name), context.workbook.names.getItemOrNullObject(name)];
+  const items = name.includes("[")
+    ? []
+    : [sheet.names.getItemOrNullObject(name), context.workbook.names.getItemOrNullObject(name)];
   for (const item of items) item.load("type,value");
   await context.sync();
   const item = items.find(({ isNullObject }) => !isNullObject);
-  if (item === undefined) return undefined;
+  if (item === undefined) {
+    const cells = await tableCells(context, name, beside);
+    return cells && readRange(context, cells);
+  }
   if (item.type === Excel.NamedItemType.range) return readRange(context, item.getRange());
   // A name can also stand for a number or a text, which is in no cell.
   return { ...beside, ...{ rows: 1, columns: 1, values: [[item.value]], formulas: [[""]], formats: [["General"]] } };

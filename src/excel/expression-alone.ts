@@ -1,13 +1,18 @@
-import { parseA1Ref, parseStructRef, stringifyA1Ref, type Token, tokenize } from "@borgar/fx";
+import { parseA1Ref, stringifyA1Ref, type Token, tokenize } from "@borgar/fx";
 import { type CellPlace, HostProblem } from "../pane/host/workbook-host";
 import { addressOf } from "../workbook-files/addresses";
+import { isOwnPart } from "./table-cells";
 
 /**
  * A part of the formula in a cell, written so that it means the same wherever it stands: in a name Excel would count
  * references from whatever cell is selected. Every reference gets its sheet and dollars, `@` of a range the cell that it
- * means, and ROW() and COLUMN() their cell.
+ * means, ROW() and COLUMN() their cell, and parts of the formula's own table or row the addresses that are given for them.
  */
-export function expressionAlone(expression: string, place: CellPlace): string {
+export function expressionAlone(
+  expression: string,
+  place: CellPlace,
+  ownParts: ReadonlyMap<string, string> = new Map(),
+): string {
   const tokens: readonly Token[] = tokenize(expression, { withLocation: false });
   // A space stays: between two ranges it means where they cross.
   const beside = (index: number, step: 1 | -1): Token | undefined =>
@@ -21,12 +26,22 @@ export function expressionAlone(expression: string, place: CellPlace): string {
       if (value === "@" && !isCells(after)) throw onlyThere(expression);
       if (value === "@") return "";
       if (isCells(token)) return referenceAlone(value, before?.value === "@", place);
-      if (type === "structured") return tableAlone(value);
+      if (type === "structured" && isOwnPart(value)) {
+        const address = ownParts.get(value);
+        if (address === undefined) throw onlyThere(value);
+        return referenceAlone(address, false, place);
+      }
       const opensOwn = value === "(" && /^(ROW|COLUMN)$/i.test(before?.value ?? "") && after?.value === ")";
       return opensOwn ? `(${referenceAlone(ownCell(place), false, place)}` : value;
     })
     .join("");
 }
+
+/** The parts of the formula's own table, or of its row of a table. */
+export const ownPartsIn = (expression: string): readonly string[] =>
+  tokenize(expression, { withLocation: false }).flatMap(({ type, value }) =>
+    type === "structured" && isOwnPart(value) ? [value] : [],
+  );
 
 const isBlank = (token: Token | undefined): boolean => token?.type === "whitespace" || token?.type === "newline";
 
@@ -55,11 +70,4 @@ function referenceAlone(text: string, isPicked: boolean, { sheet, row, column }:
   };
   const picked = isPicked && !isColumn && !isRow ? "@" : "";
   return picked + stringifyA1Ref({ context: context.length === 0 ? [sheet] : context, range });
-}
-
-/** The row of a table that a formula stands in is nowhere else. */
-function tableAlone(text: string): string {
-  const { table, sections } = parseStructRef(text) ?? {};
-  if (table && !sections?.includes("this row")) return text;
-  throw new HostProblem("unknown", `Excel works ${text} out only inside the table: write the cell's address instead.`);
 }

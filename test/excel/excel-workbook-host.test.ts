@@ -103,6 +103,21 @@ describe("reading", () => {
     expect(formulas).toEqual([["", "=TEA.OUTTURN(B4,B5)"]]);
   });
 
+  test("finds a table and its parts, and in a table the cell in the formula's own row", async () => {
+    excel.addSheet("Past lots", { B2: 5, B3: 6 });
+    excel.tables.set("lots", { sheet: "Past lots", address: "B1:C4", columns: ["kg", "lot"], showTotals: true });
+    for (const text of ["lots[kg]", "lots[KG]", "lots[[#Data],[kg]]"]) {
+      expect(await host.read(text, at)).toMatchObject({ row: 1, column: 1, rows: 2, columns: 1, values: [[5], [6]] });
+    }
+    expect(await host.read("lots", at)).toMatchObject({ row: 1, column: 1, rows: 2, columns: 2 });
+    expect(await host.read("lots[#All]", at)).toMatchObject({ row: 0, rows: 4, columns: 2 });
+    expect(await host.read("lots[[#Headers],[lot]]", at)).toMatchObject({ row: 0, column: 2, rows: 1, columns: 1 });
+    expect(await host.read("lots[[#Totals],[kg]:[lot]]", at)).toMatchObject({ row: 3, column: 1, rows: 1, columns: 2 });
+    const beside = { sheet: "Past lots", row: 2, column: 2 };
+    expect(await host.read("[@kg]", beside)).toMatchObject({ row: 2, column: 1, rows: 1, columns: 1, values: [[6]] });
+    expect(await host.read("[kg]", beside)).toMatchObject({ row: 1, rows: 2, values: [[5], [6]] });
+  });
+
   test("finds another sheet, a name, a number that a name stands for, and a spill", async () => {
     excel.addSheet("Past lots", { B2: 5, B3: 6 }, { spills: { B2: "B2:B3" } });
     excel.names.set("Pan", { type: "Range", value: "='Past lots'!$B$2", range: ["Past lots", "B2"] });
@@ -239,8 +254,21 @@ describe("working an expression out", () => {
     expect(expressionAlone("ROW(\n )", at)).toBe("ROW(Lot!$B$3\n )");
   });
 
-  test("says that the row of a table is known inside the table only", async () => {
-    await expect(host.evaluate("lots[@kg]*2", at)).rejects.toThrow("only inside the table");
+  test("means by the row of a table what the formula beside it means", async () => {
+    excel.addSheet("Past lots", {});
+    excel.tables.set("lots", { sheet: "Past lots", address: "B2:D9", columns: ["Lot", "fresh kg", "tea [kg]"] });
+    excel.formulas.set("='Past lots'!$C$5*2-'Past lots'!$D$5", number);
+    const beside = { sheet: "Past lots", row: 4, column: 3 };
+    expect(await host.evaluate("[@[fresh kg]]*2-lots[@[tea '[kg']]]", beside)).toEqual([[336]]);
+  });
+
+  test.each([
+    ["outside of every table", "[@kg]*2", at],
+    ["where the table has no such column", "lots[@jin]*2", { sheet: "Lot", row: 4, column: 1 }],
+    ["in the row of headings", "lots[@kg]*2", { sheet: "Lot", row: 3, column: 1 }],
+  ])("says %s that only the formula's own cell knows", async (_, expression, beside) => {
+    excel.tables.set("lots", { sheet: "Lot", address: "A4:B9", columns: ["lot", "kg"] });
+    await expect(host.evaluate(expression, beside)).rejects.toThrow("only in its own cell");
     expect(excel.batches).toEqual([]);
   });
 

@@ -1,5 +1,5 @@
 import { addressOf, placeOf } from "../../src/workbook-files/addresses";
-import { areaWithin } from "../../src/workbook-files/references";
+import { areaWithin, sheetInFormula } from "../../src/workbook-files/references";
 import type { Area } from "../../src/workbook-files/workbook";
 
 interface FakeCell {
@@ -14,6 +14,14 @@ interface FakeSheet {
   isProtected?: boolean;
   /** Sizes of spills, by the address of their formula. */
   readonly spills?: Readonly<Record<string, string>>;
+}
+
+/** A table: where it is, and whether it has a row of totals below. */
+interface FakeTable {
+  readonly sheet: string;
+  readonly address: string;
+  readonly columns: readonly string[];
+  readonly showTotals?: boolean;
 }
 
 interface AddedName {
@@ -44,6 +52,7 @@ export class FakeExcel {
   readonly sheetNames = new Map<string, AddedName>();
   /** What the formula of a name that is added comes to. */
   readonly formulas = new Map<string, Omit<AddedName, "visible" | "formula">>();
+  readonly tables = new Map<string, FakeTable>();
   readonly charts: Record<string, unknown>[] = [];
   readonly handlers = new Map<string, Set<() => Promise<void>>>();
   selected: readonly [sheet: string, address: string] = ["Lot", "A1"];
@@ -95,6 +104,7 @@ export class FakeExcel {
           onChanged: this.#event("changed"),
         },
         names: { getItemOrNullObject: (name: string) => this.#name(name) },
+        tables: { getItemOrNullObject: (name: string) => this.#table(name) },
         onSelectionChanged: this.#event("selection"),
         getSelectedRange: () => this.#rangeAt(...this.selected),
       },
@@ -133,9 +143,11 @@ export class FakeExcel {
     const loaded = new Map<string, unknown>();
     const load = (names: string) => {
       for (const name of names.split(",")) {
-        const [part, rest] = name.split("/");
-        if (rest !== undefined) (parts as Record<string, { load(name: string): void }>)[part as string]?.load(rest);
-        else this.#queue.push(() => loaded.set("isNullObject", isMissing(read)).set(name, read[name]?.()));
+        const [part = "", rest] = name.split("/");
+        const inner = (parts as Record<string, { load(name: string): void }>)[part];
+        // Of a collection the items come with what is asked of them.
+        if (rest !== undefined && inner !== undefined) inner.load(rest);
+        else this.#queue.push(() => loaded.set("isNullObject", isMissing(read)).set(part, read[part]?.()));
         this.loads.push(name);
       }
     };
@@ -160,6 +172,7 @@ export class FakeExcel {
     return this.#object(
       {
         protection,
+        tables: this.#tablesOf(name),
         names: {
           getItemOrNullObject: (of: string) => this.#sheetName(`${name}!${of}`),
           add: (of: string, formula: string) => {
@@ -199,6 +212,28 @@ export class FakeExcel {
       },
       { name: () => name, isNullObject: () => known() === undefined },
     );
+  }
+
+  #table(name: string): Record<string, unknown> {
+    const known = this.tables.get(name);
+    const columns = (known?.columns ?? []).map((each) => ({ name: each }));
+    return this.#object(
+      {
+        columns: this.#object({}, { items: () => columns }),
+        getRange: () => this.#rangeAt(known?.sheet ?? "", known?.address ?? ""),
+      },
+      {
+        name: () => name,
+        showHeaders: () => true,
+        showTotals: () => known?.showTotals === true,
+        isNullObject: () => known === undefined,
+      },
+    );
+  }
+
+  #tablesOf(sheet: string): Record<string, unknown> {
+    const names = [...this.tables].flatMap(([name, table]) => (table.sheet === sheet ? [name] : []));
+    return this.#object({}, { items: () => names.map((name) => this.#table(name)) });
   }
 
   #name(name: string): Record<string, unknown> {
@@ -306,7 +341,7 @@ export class FakeExcel {
           spill === undefined ? this.#object({}, { isNullObject: () => true }) : this.#rangeAt(sheet, spill),
       },
       {
-        address: () => at,
+        address: () => `${sheetInFormula(sheet)}!${at.slice(sheet.length + 1)}`,
         rowIndex: () => row,
         columnIndex: () => column,
         rowCount: () => rows,

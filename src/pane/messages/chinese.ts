@@ -67,7 +67,7 @@ export const chinese: Messages = {
     route: { title: "到成茶的路线", question: "每一步秤上的读数，直到最后干燥" },
     finished: { title: "成茶重量对得上吗", question: "这批茶合理的成茶重量在哪个范围" },
     turns: { title: "翻动时间", question: "包裹的茶叶什么时候翻" },
-    season: { title: "季度汇总表", question: "按地块、茶季或采工汇总批次、重量和制成率，取自一个区域" },
+    season: { title: "全季汇总表", question: "按地块、茶季或采工汇总批次、重量和制成率，取自一个区域" },
     balance: { title: "结清一批的平衡", question: "一步一步，看每一克去了哪里" },
     fit: { title: "平差", question: "读数在误差之内是否相符，该怀疑哪一个" },
   },
