@@ -92,6 +92,13 @@ export const teaWaterLoss: Source = {
   status: "read",
 };
 
+export const tonneOfTea: Source = {
+  authors: "Blog on tea, author not named",
+  title: "Did you know: what one tonne of dried tea takes, 4.5 tonnes of green leaf among it, about 22.22 %",
+  published: "teaspotchef.blogspot.com, 11 April 2011",
+  status: "read",
+};
+
 export const leafPriceReport: Source = {
   authors: "The Hindu BusinessLine",
   title: "Tea Board fixes highest ever average price for small growers",

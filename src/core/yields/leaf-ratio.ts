@@ -1,6 +1,6 @@
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { ratio, weight } from "../quantities";
-import { junshanProcess } from "../sources";
+import { junshanProcess, tonneOfTea } from "../sources";
 import { step } from "../working";
 import { refuseAboveFresh } from "./not-above-fresh";
 
@@ -36,6 +36,14 @@ export const leafRatioPage: FunctionPage = {
   cautions: [],
   examples: [{ given: [1250, 250], gives: 5, shows: "1250 g of fresh leaf made 250 g of tea: 5 to 1" }],
   checks: [
+    {
+      status: "published",
+      given: [1, 0.2222],
+      expected: 4.5,
+      source: { work: tonneOfTea, place: "its outturn of 22.22 %, turned into tonnes of leaf for one of tea" },
+      tolerance: { absolute: 0.001 },
+      because: "half a hundredth of a percent of the outturn makes that much",
+    },
     { status: "exact", given: [2000, 500], expected: 4, working: "2000 / 500 = 4", ...exactly },
     {
       status: "common practice",

@@ -1,6 +1,6 @@
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { share, weight } from "../quantities";
-import { junshanProcess } from "../sources";
+import { junshanProcess, tonneOfTea } from "../sources";
 import { step } from "../working";
 import { refuseAboveFresh } from "./not-above-fresh";
 
@@ -36,6 +36,14 @@ export const outturnPage: FunctionPage = {
   cautions: [],
   examples: [{ given: [1250, 275], gives: 0.22, shows: "1250 g of fresh leaf and 275 g of tea: 22 %" }],
   checks: [
+    {
+      status: "published",
+      given: [4.5, 1],
+      expected: 0.2222,
+      source: { work: tonneOfTea, place: "the outturn that it works out of its two weights" },
+      tolerance: { absolute: 0.00005 },
+      because: "published to a hundredth of a percent",
+    },
     {
       status: "exact",
       given: [2000, 500],
