@@ -155,6 +155,13 @@ export const brittLuecke: Source = {
   status: "from memory",
 };
 
+export const weightedMean: Source = {
+  authors: "Unit of research in the teaching of mathematics, University of Genoa",
+  title: "Three readings of one resistance, 11 ± 1, 12 ± 1 and 10 ± 3, and their weighted mean 11.42105 ± 0.6882472",
+  published: "exercise page, macosa.dima.unige.it",
+  status: "read",
+};
+
 export const knepperGorman: Source = {
   authors: "J. C. Knepper and J. W. Gorman",
   title: "Statistical analysis of constrained data sets",

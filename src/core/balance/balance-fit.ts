@@ -24,7 +24,7 @@ import {
   weight,
   weightError,
 } from "../quantities";
-import { brittLuecke, knepperGorman, narasimhanJordache } from "../sources";
+import { brittLuecke, knepperGorman, narasimhanJordache, weightedMean } from "../sources";
 import { percent, step, sumOf, workingNumber } from "../working";
 import { named, stagesOf } from "./stage";
 import { type FittedStage, stageFit, type UncertainStage } from "./stage-fit";
@@ -231,6 +231,34 @@ export const balanceFitPage: FunctionPage = {
     },
   ],
   checks: [
+    {
+      status: "published",
+      given: [
+        [["a"], ["b"], ["c"]],
+        [[11], [12], [10]],
+        [[0], [0], [0]],
+        [[1], [1], [3]],
+        0,
+        null,
+        null,
+        null,
+        null,
+        false,
+      ],
+      expected: [
+        ["a", 11, 11.42105, 0, 0, Math.sqrt(64 / 361 / (10 / 19))],
+        ["b", 12, 11.42105, 0, 0, Math.sqrt(121 / 361 / (10 / 19))],
+        ["c", 10, 11.42105, 0, 0, Math.sqrt(729 / 361 / (162 / 19))],
+        ["agrees", 14 / 19, 2, Math.exp(-7 / 19), "", ""],
+      ],
+      source: {
+        work: weightedMean,
+        place:
+          "the mean, taken for dry leaf weighed thrice. By hand: it is 217/19 with the variance 9/19; γ = 64/361 + 121/361 + 81/361 = 14/19, p = exp(−γ/2), z² = the square of each move over its variance less 9/19",
+      },
+      tolerance: { absolute: 0.00001 },
+      because: "published to five decimals",
+    },
     {
       status: "exact",
       given: [[["a"], ["b"]], [[100], [104]], [[0], [0]], [[1], [2]], 0],
