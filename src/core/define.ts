@@ -3,7 +3,7 @@
  * which is what explains. Everything else in the product is derived from the two.
  */
 import type { Caution } from "./cautions";
-import type { DomainError } from "./errors";
+import type { DomainError, SheetError } from "./errors";
 import { type Quantity, yesNo } from "./quantities";
 import type { Source } from "./sources";
 
@@ -29,12 +29,6 @@ export type Argument =
   | undefined
   | readonly (number | string | boolean | null)[]
   | BookColumn;
-
-/** An error of the sheet, as it stands in a cell of a book. */
-export interface SheetError {
-  readonly code: string;
-  readonly message: string;
-}
 
 /** Whatever a maker's book may hold in a cell. */
 export type BookCell = number | string | boolean | null | undefined | SheetError;

@@ -2,7 +2,6 @@
  * What a calculation says when it cannot answer. One grammar for every message:
  * `<argument> must <requirement>; got <what it got>`, lower case, no full stop.
  */
-import type { SheetError } from "./define";
 
 /** `#VALUE!` for an argument out of its bounds; `#N/A` for sound data that have no answer. */
 export type DomainErrorCode = "#VALUE!" | "#N/A";
@@ -50,7 +49,12 @@ export function shown(value: unknown): string {
   return "a value of another type";
 }
 
-/** An error of the sheet, which a book may hold. */
+/** An error of the sheet, as it stands in a cell of a book. */
+export interface SheetError {
+  readonly code: string;
+  readonly message: string;
+}
+
 export const isSheetError = (value: unknown): value is SheetError =>
   typeof value === "object" &&
   value !== null &&

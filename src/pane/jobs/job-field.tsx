@@ -1,26 +1,12 @@
 import { referenceTo } from "../../workbook-files/references";
 import { useMessages } from "../messages/messages";
-import { type Entries, isExample, textsOf, type Wording, withTexts } from "./entries";
+import { isExample, textsOf, type Wording, withTexts } from "./entries";
+import type { FormState } from "./form-state";
 import type { Field } from "./job";
-import type { FieldReading, PickedValues } from "./job-answer";
 import { PickButton } from "./pick-button";
 import { kindOf, type Understood } from "./read-text";
 import { shownNumber, typedNumber, unitOf } from "./shown-number";
 import { TypedInput } from "./typed-input";
-
-/** All that the parts of a form share. */
-export interface FormState {
-  readonly id: string;
-  readonly entries: Entries;
-  readonly wording: Wording;
-  readonly readings: ReadonlyMap<string, FieldReading>;
-  readonly picked: PickedValues;
-  /** What went wrong with picking cells, by field. */
-  readonly problems: Readonly<Record<string, string>>;
-  readonly change: (entries: Entries) => void;
-  /** Picks the selected cells for a field, or goes back to typing. Absent without a workbook. */
-  readonly togglePick: ((field: Field) => void) | undefined;
-}
 
 /** A field with its unit, what it was taken for, and what is wrong with it. */
 export function JobField({ field, form }: { readonly field: Field; readonly form: FormState }) {

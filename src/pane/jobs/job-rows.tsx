@@ -1,8 +1,9 @@
 import { referenceTo } from "../../workbook-files/references";
 import { useMessages } from "../messages/messages";
 import { type Entries, isExample, textsOf, withTexts } from "./entries";
+import type { FormState } from "./form-state";
 import type { Field } from "./job";
-import { echo, type FormState, pickedInWords } from "./job-field";
+import { echo, pickedInWords } from "./job-field";
 import { PickButton } from "./pick-button";
 import { kindOf } from "./read-text";
 import { unitOf } from "./shown-number";

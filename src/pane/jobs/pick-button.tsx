@@ -1,6 +1,6 @@
 import { useMessages } from "../messages/messages";
+import type { FormState } from "./form-state";
 import type { Field } from "./job";
-import type { FormState } from "./job-field";
 
 /** Takes the selected cells for a field, and gives the field back to the keyboard; one button, which keeps the focus. */
 export function PickButton(props: { readonly form: FormState; readonly field: Field; readonly label: string }) {

@@ -1,0 +1,17 @@
+import type { Entries, Wording } from "./entries";
+import type { Field } from "./job";
+import type { FieldReading, PickedValues } from "./job-answer";
+
+/** All that the parts of a form share. */
+export interface FormState {
+  readonly id: string;
+  readonly entries: Entries;
+  readonly wording: Wording;
+  readonly readings: ReadonlyMap<string, FieldReading>;
+  readonly picked: PickedValues;
+  /** What went wrong with picking cells, by field. */
+  readonly problems: Readonly<Record<string, string>>;
+  readonly change: (entries: Entries) => void;
+  /** Picks the selected cells for a field, or goes back to typing. Absent without a workbook. */
+  readonly togglePick: ((field: Field) => void) | undefined;
+}
