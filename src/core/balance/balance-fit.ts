@@ -26,7 +26,7 @@ import {
 } from "../quantities";
 import { brittLuecke, knepperGorman, narasimhanJordache, weightedMean } from "../sources";
 import { percent, step, sumOf, workingNumber } from "../working";
-import { named, stagesOf } from "./stage";
+import { at, named, stagesOf } from "./stage";
 import { type FittedStage, stageFit, type UncertainStage } from "./stage-fit";
 import { verdict } from "./verdict";
 
@@ -87,6 +87,7 @@ export const balanceFit = defineFunction({
     );
     // Without any moisture there is nothing to balance yet.
     if (stages.every(({ moisture }) => moisture === null)) return "";
+    refuseUnlike(stages);
     const fit = stageFit(stages);
     const tail = chiSquareTail(fit.gamma, fit.degreesOfFreedom);
     const rows = stages.map((stage, row): Answer[] => {
@@ -106,6 +107,28 @@ export const balanceFit = defineFunction({
 
 /** An error too small to calculate with is none. */
 const withoutSpecks = (error: number): number => (error < leastAmount ? 0 : error);
+
+/** Beside an error this many times smaller, a row's own dry matter is lost among the digits of doubles. */
+const mostUnlike = 1e5;
+
+/** The errors of the rows, in dry matter, have to be near enough to each other to be weighed against each other. */
+function refuseUnlike(stages: readonly UncertainStage[]): void {
+  const errors = stages.flatMap((stage) => {
+    const { weight, moisture, weightError, moistureError, removed, removedMoisture } = stage;
+    if (moisture === null) return [];
+    const whole = weight + (removedMoisture === null ? removed : 0);
+    const error = Math.hypot((1 - moisture) * weightError, whole * moistureError);
+    return error === 0 ? [] : [{ stage, error }];
+  });
+  const bySize = errors.sort((one, other) => one.error - other.error);
+  const [least, most] = [bySize[0], bySize[bySize.length - 1]];
+  if (least === undefined || most === undefined || most.error <= mostUnlike * least.error) return;
+  throw must(
+    "weightErrors",
+    `be within ${mostUnlike} times of each other in dry matter`,
+    `got ${at(least.stage, least.error)} and ${at(most.stage, most.error)} (0 makes a reading exact)`,
+  );
+}
 
 /** A moisture solved from the rest may be none: then the cell says so, and the other rows keep their answer. */
 function fittedMoisture(stage: UncertainStage, { moisture }: FittedStage): Answer {
@@ -364,6 +387,41 @@ export const balanceFitPage: FunctionPage = {
         message: 'weights must agree where they are exact; "b" and an exact row before it do not balance',
       },
       working: "100 g dry cannot be 90 g dry, and neither may move",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [
+        [["fresh"], ["fired"]],
+        [[100], [50]],
+        [[0.75], [0.58]],
+        0,
+        0.01,
+        [[0], [10]],
+        [[null], [0.5]],
+        null,
+        null,
+        false,
+      ],
+      expected: [
+        ["fresh", 100, 100, 0.75, 0.742, Math.sqrt(0.8)],
+        ["fired", 50, 50, 0.58, 0.584, Math.sqrt(0.8)],
+        ["agrees", 0.8, 1, 0.3710933695226963, "", ""],
+      ],
+      working:
+        "weights are exact: 25 − 21 − 5 = −1 is missing; slopes −100 and 50, 0.01² × 12500 = 1.25; the moistures move by 0.01² × 100/1.25 = 0.008 and half of that the other way; 25.8 − 20.8 − 5 = 0; γ = 0.8² + 0.4² = 0.8 = z²; p = erfc(√0.4)",
+      tolerance: { relative: 1e-9 },
+      because: "exact arithmetic; differences lose digits of doubles",
+    },
+    {
+      status: "exact",
+      given: [[["a"], ["b"], ["c"]], [[100], [101], [100.2]], [[0], [0], [0]], [[0.0001], [500], [0.0001]], 0],
+      expected: {
+        error: "#VALUE!",
+        message:
+          'weightErrors must be within 100000 times of each other in dry matter; got "a" at 0.0001 and "b" at 500 (0 makes a reading exact)',
+      },
+      working: "500 / 0.0001 = 5000000",
       ...exactly,
     },
   ],

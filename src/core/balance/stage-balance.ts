@@ -91,7 +91,10 @@ export const stageBalance = defineFunction({
       return [name, weight, moisture, dry, waterOff, dryRemoved, unaccounted, dry / start, growth(unaccounted, start)];
     });
     const total = (part: "waterOff" | "dryRemoved" | "unaccounted"): number =>
-      closed.reduce((sum, close) => sum + close[part], 0);
+      withoutSpeck(
+        closed.reduce((sum, close) => sum + close[part], 0),
+        start,
+      );
     const kept = dryOf(last) / start;
     return [...rows, ["total", "", "", "", total("waterOff"), total("dryRemoved"), total("unaccounted"), kept, ""]];
   },
@@ -107,7 +110,10 @@ function closing(before: Stage, between: readonly Stage[], stage: Stage): Closed
   const waterRemoved = taken.reduce((sum, part) => sum + part.weight * part.moisture, 0);
   return {
     dry,
-    waterOff: before.weight * (before.moisture as number) - stage.weight * (stage.moisture as number) - waterRemoved,
+    waterOff: withoutSpeck(
+      before.weight * (before.moisture as number) - stage.weight * (stage.moisture as number) - waterRemoved,
+      before.weight,
+    ),
     dryRemoved,
     unaccounted: withoutSpeck(dryOf(before) - dry - dryRemoved, dryOf(before)),
   };

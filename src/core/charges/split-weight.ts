@@ -5,8 +5,9 @@ import { largestRemainder } from "../sources";
 import { step, sumOf, workingNumber } from "../working";
 import { weightOfSteps, wholeSteps } from "./whole-steps";
 
-/** Remainders are compared to this many decimals of a step, so that noise does not break a tie. */
-const decimalsOfStep = 9;
+/** Remainders that differ by less than this share of all steps, or of one step, differ by noise and are tied. */
+const noise = 2 ** -50;
+const noiseOfStep = 1e-9;
 
 /**
  * A weight in parts of given proportion, in whole steps of the scale, by largest remainder: each part gets the whole
@@ -28,8 +29,12 @@ export const splitWeight = defineFunction({
     const shares = relative.map((portion) => (steps * portion) / total);
     const parts = shares.map(Math.floor);
     const leftOver = steps - parts.reduce((sum, part) => sum + part, 0);
-    const remainders = shares.map((share, place) => Number((share - (parts[place] ?? 0)).toFixed(decimalsOfStep)));
-    const order = [...remainders.keys()].sort((one, other) => (remainders[other] ?? 0) - (remainders[one] ?? 0));
+    const tied = Math.max(noiseOfStep, noise * steps);
+    const remainder = (place: number): number => (shares[place] as number) - (parts[place] as number);
+    const order = [...shares.keys()].sort((one, other) => {
+      const difference = remainder(other) - remainder(one);
+      return Math.abs(difference) <= tied ? one - other : difference;
+    });
     const rounded = new Set(order.slice(0, leftOver));
     return parts.map((part, place) => weightOfSteps(rounded.has(place) ? part + 1 : part, readability));
   },

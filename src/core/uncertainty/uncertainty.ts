@@ -290,6 +290,20 @@ export const uncertaintyPage = ({ calculate }: ReturnType<typeof uncertaintyOf>)
     },
     {
       status: "exact",
+      given: ["OVENMOISTURE", [[500.5], [500.02], [500]], [[0.01], [0.01], [0.01]], false],
+      expected: [
+        ["result", 0.96, 0.01 * Math.sqrt(7.6928), 1],
+        ["weightBefore", 500.5, 0.01, 0.0064 / 7.6928],
+        ["weightAfter", 500.02, 0.01, 4 / 7.6928],
+        ["dishWeight", 500, 0.01, 3.6864 / 7.6928],
+      ],
+      working:
+        "half a gram in a dish of 500 g: slopes 0.02/0.25 = 0.08, −1/0.5 = −2 and 0.48/0.25 = 1.92, whose squares add up to 7.6928",
+      tolerance: { relative: 1e-7 },
+      because: "differences of weights a thousand times larger lose digits of doubles",
+    },
+    {
+      status: "exact",
       given: ["DRYMATTER", [[500], [null]], [[3], [0.01]]],
       expected: "",
       working: "the moisture is still to be measured",

@@ -53,7 +53,7 @@ export const finishedBandPage: FunctionPage = {
     ...lotDetailsExplained,
   },
   formula:
-    "N = F(1 − Mf) − S(1 − Ms); P₀ = N / (1 − Mp); u_N² = ((1 − Mf)u_W)² + (g u_Mf)², with g = F − S where Ms is left out, else F; r² = (u_N / N)² + (u_Mp / (1 − Mp))² + (u_W / P₀)²; high = P₀(1 − lowLoss)(1 + 2r); low = P₀(1 − highLoss)(1 − 2r)",
+    "N = F(1 − Mf) − S(1 − Ms); P₀ = N / (1 − Mp); u_N² = ((1 − Mf)u_W)² + ((1 − Ms)u_S)² + (g u_Mf)², with u_S = u_W where leaf was removed, else 0, and g = F − S where Ms is left out, else F; r² = (u_N / N)² + (u_Mp / (1 − Mp))² + (u_W / P₀)²; high = P₀(1 − lowLoss)(1 + 2r); low = P₀(1 − highLoss)(1 − 2r)",
   working: (F: number, Mf: number, Mp: number, ...details: LotDetails) => [
     ...stepsToLimits(F, Mf, Mp, ...details),
     step(
@@ -137,9 +137,9 @@ export const finishedBandPage: FunctionPage = {
     {
       status: "exact",
       given: [1000, 0.75, 0.04, 50, 0.8, 0.02, 0.1, 2, 0.006, 0.0048],
-      expected: [[212.9391581450547, 250, 258.132916686496]],
+      expected: [[212.91586137740881, 250, 258.1582842779326]],
       working:
-        "N = 250 − 10 = 240; P₀ = 250; u_N² = (0.25 × 2)² + (1000 × 0.006)² = 36.25; r² = 36.25/57600 + 0.005² + 0.008² = 0.000718340278, r = 0.0268018707888; 250 × 0.9 × (1 − 2r); 250 × 0.98 × (1 + 2r)",
+        "N = 250 − 10 = 240; P₀ = 250; u_N² = (0.25 × 2)² + (0.2 × 2)² + (1000 × 0.006)² = 36.41; r² = 36.41/57600 + 0.005² + 0.008² = 0.000721118056, r = 0.0268536413835; 250 × 0.9 × (1 − 2r); 250 × 0.98 × (1 + 2r)",
       ...exactly,
     },
     {

@@ -207,6 +207,14 @@ export const finishedCheckPage: FunctionPage = {
     },
     {
       status: "exact",
+      given: [1000, 0.75, [[168, 169]], 0.05, 100, 0.05, 0, 0, 2, 0, 0],
+      expected: [["agrees", more]],
+      working:
+        "removed leaf as dry as tea brings an error of its own: N = 250 − 95 = 155; P₀ = 163.1578947; u_N² = (0.25 × 2)² + (0.95 × 2)² = 3.86; r² = 3.86/24025 + (2/163.1578947)², r = 0.0176335; 163.1578947 × (1 + 2r) = 168.912",
+      ...exactly,
+    },
+    {
+      status: "exact",
       given: [500, 0.75, 100, 0.05, 500],
       expected: {
         error: "#VALUE!",

@@ -63,7 +63,8 @@ export function finishedLimits(
 
   // Leaf taken out at the moisture of the fresh leaf shares its error, so only what went on is touched by it.
   const touched = removedMoisture === undefined ? freshWeight - removed : freshWeight;
-  const dryMatterError = Math.hypot(dryShare * weightError, touched * freshMoistureError);
+  const removedError = removed === 0 ? 0 : removedDryShare * weightError;
+  const dryMatterError = Math.hypot(dryShare * weightError, removedError, touched * freshMoistureError);
   const relativeError = Math.hypot(
     dryMatterError / dryMatter,
     finishedMoistureError / (1 - finishedMoisture),
@@ -86,7 +87,7 @@ export const lotDetailsExplained = {
   removedMoisture: "moisture of that leaf when it was weighed; that of the fresh leaf when left out",
   lowLoss: "least share of the dry matter that is lost beside that, as dust and breathing; 0 when left out",
   highLoss: "largest share that is lost in a lot that went well, from your own lots; no lower limit when left out",
-  weightError: "one standard uncertainty of each weight, in its unit; 0 when left out",
+  weightError: "one standard uncertainty of each weight, that of removed leaf too, in its unit; 0 when left out",
   freshMoistureError: "one standard uncertainty of the fresh moisture; one point (0.01) when left out, our assumption",
   finishedMoistureError: "one standard uncertainty of the finished moisture; 0 when left out",
 } as const;

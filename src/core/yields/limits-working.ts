@@ -14,7 +14,8 @@ export function stepsToLimits(F: number, Mf: number, Mp: number, ...details: Lot
   const N = F * (1 - Mf) - S * (1 - Ms);
   const noLoss = N / (1 - Mp);
   const g = removedMoisture === undefined ? F - S : F;
-  const uN = Math.hypot((1 - Mf) * uW, g * uMf);
+  const uS = S === 0 ? 0 : uW;
+  const uN = Math.hypot((1 - Mf) * uW, (1 - Ms) * uS, g * uMf);
   return [
     step(
       "dry matter that went on, without what was taken out",
@@ -26,8 +27,8 @@ export function stepsToLimits(F: number, Mf: number, Mp: number, ...details: Lot
     step("finished weight at no loss", "N / (1 − Mp)", { N, Mp: percent(Mp) }, noLoss, weight),
     step(
       "error of the dry matter, from the errors of weight and fresh moisture",
-      "√(((1 − Mf) × uW)² + (g × uMf)²)",
-      { Mf: percent(Mf), uW, g, uMf },
+      "√(((1 − Mf) × uW)² + ((1 − Ms) × uS)² + (g × uMf)²)",
+      { Mf: percent(Mf), uW, Ms: percent(Ms), uS, g, uMf },
       uN,
       weightError,
     ),

@@ -65,6 +65,7 @@ const requirements: Patterns = [
   [/^filled beside each value \(0 for an exact one\)$/, "在每个值旁边填写（准确的值填 0）"],
   [/^filled in beside every area$/, "在每个面积旁边填写"],
   [/^filled in every row$/, "每一行都填写"],
+  [/^within (\d+) times of each other in dry matter$/, "以干物质计彼此相差不超过 $1 倍"],
   [/^given where areaNames are$/, "与 areaNames 一同给出"],
   [/^given$/, "给出"],
 ];
@@ -102,6 +103,7 @@ const happenings: Patterns = [
   [/^got (\d+ × \d+) cells$/, "得到 $1 个单元格"],
   [/^got (\d+) and (\d+)$/, "得到 $1 和 $2"],
   [/^got (\d+) in (TEA\.\w+\(.*\))$/, "得到 $1 个，写法是 $2"],
+  [/^got (".*") at (\S+) and (".*") at (\S+)$/, "得到 $1 为 $2，$3 为 $4"],
   [/^got (\S+) at (".*")$/, "在 $2 得到 $1"],
   [/^got (\S+), which makes (\d+) in (\S+)$/, "得到 $1，在 $3 内要翻动 $2 次"],
   [/^got (\S+)$/, "得到的是 $1"],
@@ -129,6 +131,7 @@ const hints: Patterns = [
   [/^are both in the same unit\?$/, "两者单位是否相同？"],
   [/^the nearest are (\S+) and (\S+)$/, "最接近的是 $1 和 $2"],
   [/^the nearest is (\S+)$/, "最接近的是 $1"],
+  [/^0 makes a reading exact$/, "填 0 表示准确"],
   [/^for twenty minutes type 0:20$/, "二十分钟请输入 0:20"],
   [
     /^a catty is 500 g on the mainland of China, 600 g and others elsewhere: type the one you mean in g$/,

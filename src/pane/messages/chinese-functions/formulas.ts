@@ -36,8 +36,8 @@ export const formulas: Translations = {
   "K × pᵢ / Σp steps each, rounded down; the steps left over go to the largest remainders":
     "每份 K × pᵢ / Σp 个分度，向下取整；余下的分度给余数最大的几份",
   "part 1 + part 2 + … = W": "第 1 份 + 第 2 份 + … = W",
-  "N = F(1 − Mf) − S(1 − Ms); P₀ = N / (1 − Mp); u_N² = ((1 − Mf)u_W)² + (g u_Mf)², with g = F − S where Ms is left out, else F; r² = (u_N / N)² + (u_Mp / (1 − Mp))² + (u_W / P₀)²; high = P₀(1 − lowLoss)(1 + 2r); low = P₀(1 − highLoss)(1 − 2r)":
-    "N = F(1 − Mf) − S(1 − Ms)；P₀ = N / (1 − Mp)；u_N² = ((1 − Mf)u_W)² + (g u_Mf)²，省略 Ms 时 g = F − S，否则 g = F；r² = (u_N / N)² + (u_Mp / (1 − Mp))² + (u_W / P₀)²；high（上限） = P₀(1 − lowLoss)(1 + 2r)；low（下限） = P₀(1 − highLoss)(1 − 2r)",
+  "N = F(1 − Mf) − S(1 − Ms); P₀ = N / (1 − Mp); u_N² = ((1 − Mf)u_W)² + ((1 − Ms)u_S)² + (g u_Mf)², with u_S = u_W where leaf was removed, else 0, and g = F − S where Ms is left out, else F; r² = (u_N / N)² + (u_Mp / (1 − Mp))² + (u_W / P₀)²; high = P₀(1 − lowLoss)(1 + 2r); low = P₀(1 − highLoss)(1 − 2r)":
+    "N = F(1 − Mf) − S(1 − Ms)；P₀ = N / (1 − Mp)；u_N² = ((1 − Mf)u_W)² + ((1 − Ms)u_S)² + (g u_Mf)²，取出过茶叶时 u_S = u_W，否则 u_S = 0，省略 Ms 时 g = F − S，否则 g = F；r² = (u_N / N)² + (u_Mp / (1 − Mp))² + (u_W / P₀)²；high（上限） = P₀(1 − lowLoss)(1 + 2r)；low（下限） = P₀(1 − highLoss)(1 − 2r)",
   "P > P₀(1 + 2r): more dry matter out than came in; P > high: less lost than expected; P < low: more lost than expected; else agrees. P₀, r, high and low as in FINISHEDBAND":
     "P > P₀(1 + 2r)：出来的干物质比进来的多；P > high：损耗比预期少；P < low：损耗比预期多；否则相符。P₀、r、high（上限）和 low（下限）同 FINISHEDBAND",
   "(price × F + other) / P": "(单价 × F + 其他费用) / P",

@@ -69,8 +69,8 @@ export const yields: Translations = {
     "除此之外，干物质至少损失的比例，如碎末和呼吸；省略时为 0",
   "largest share that is lost in a lot that went well, from your own lots; no lower limit when left out":
     "做得好的一批最多损失的比例，取自自己的批次；省略则没有下限",
-  "one standard uncertainty of each weight, in its unit; 0 when left out":
-    "每个重量的一个标准不确定度，单位与重量相同；省略时为 0",
+  "one standard uncertainty of each weight, that of removed leaf too, in its unit; 0 when left out":
+    "每个重量（包括取出的茶叶）的一个标准不确定度，单位与重量相同；省略时为 0",
   "one standard uncertainty of the fresh moisture; one point (0.01) when left out, our assumption":
     "鲜叶含水率的一个标准不确定度；省略时为一个百分点（0.01），是我们的假定",
   "one standard uncertainty of the finished moisture; 0 when left out": "成茶含水率的一个标准不确定度；省略时为 0",
