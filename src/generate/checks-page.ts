@@ -64,8 +64,8 @@ export function checksPage(catalogue: readonly Entry[]): Page {
       },
       {
         list: [
-          "the regression through the origin beneath FINISHEDFORECAST: the certified values of NIST StRD NoInt1, to 13 digits",
-          "the reconciliation beneath BALANCEFIT: the six flows of Narasimhan and Jordache, to their two decimals, and again with one flow misread",
+          "the regression through the origin beneath FINISHEDFORECAST: the certified values of NIST StRD NoInt1, to 13 digits (errors alike, where the forecast lets them grow with the lot)",
+          "the least adjustment beneath BALANCEFIT, under balances that are straight lines: the six flows of Narasimhan and Jordache, to their two decimals, and again with one flow misread",
           "chi-square, t and normal quantiles: printed tables, closed forms where there are some, and the way back from each quantile",
         ],
       },

@@ -188,6 +188,18 @@ describe("a season table", () => {
   });
 });
 
+describe("a lot", () => {
+  test("may weigh as much when it is finished as it did fresh", () => {
+    expect(counts(seasonOf([["stream", 100, 100]])[0])).toEqual([1, 0, 0]);
+    expect(shownIn(forecast(10, column([100, 50, 20]), column([100, 50, 20])))).toEqual([[10, 10, 10]]);
+  });
+
+  test("is no heading for a space in its cells", () => {
+    const table = shownIn(season(column(["plot", "stream"]), column([" ", 100]), column([" ", 20]), null, null, false));
+    expect(counts(table.at(-2))).toEqual([1, 0, 1]);
+  });
+});
+
 describe("the areas of a season table", () => {
   const lots = [
     ["stream", 1000, 200],
@@ -260,6 +272,20 @@ describe("the areas of a season table", () => {
     expect(seasonOf(lots, column([long, long]), column([1, 2]))).toEqual([
       [`#VALUE! areaNames must name each group once; "${"leaf".repeat(10)}…" stands in rows 1 and 2`],
     ]);
+  });
+
+  test("may have rows between them that are blank", () => {
+    expect(perArea(seasonOf(lots, column(["stream", null, "slope"]), column([2, null, 0.5])))[2]).toEqual([2.5, 124]);
+  });
+
+  test("count without their heading where they lack names", () => {
+    expect(seasonOf(lots, null, column(["ha", 1, 2]))).toEqual([
+      ["#VALUE! areas must be one number for all groups, or have areaNames beside them; got 2 areas without names"],
+    ]);
+  });
+
+  test("are no heading where a text stands alone", () => {
+    expect(perArea(seasonOf(lots, null, "ha"))[0]?.[0]).toContain('got the text "ha"');
   });
 
   test("are refused where a group is named twice and the first time without an area", () => {

@@ -34,6 +34,8 @@ describe.each([
     expect(convertWeight.calculate(7, "g", "kg")).toBe(0.007);
     // Multiplied by a thousandth, 9 would be 0.009000000000000001.
     expect(convertWeight.calculate(9, "g", "kg")).toBe(0.009);
+    // And divided by a thousandth, 5.1 would be 5099.999999999999.
+    expect(convertWeight.calculate(5.1, "kg", "g")).toBe(5100);
     expect(convertArea.calculate(3.3, "km2", "ha")).toBe(330);
   });
 

@@ -67,6 +67,24 @@ describe("the working of a firing target", () => {
   });
 });
 
+describe("the last line of a table's working", () => {
+  const lastLine = (id: string, ...given: unknown[]): string | undefined => {
+    const entry = catalogue.find(({ spec }) => spec.id === id);
+    return entry?.page.working(...(given as never[])).at(-1)?.numbers;
+  };
+
+  test("holds every weight that a loss would take off", () => {
+    expect(lastLine("LOSSMEANINGS", 400, 0.75, 0.3)).toBe("400 − 310 = 90; 400 − 280 = 120; 400 − 181.8182 = 218.1818");
+    expect(lastLine("LOSSMEANINGS", 500, 0.2, 0.3)).toBe("500 − 470 = 30");
+  });
+
+  test("holds every step of a route", () => {
+    expect(lastLine("DRYINGSTEPS", 400, 0.75, [0.6, 0.5], ["moisture", "moisture"], [null, null], 0)).toBe(
+      "100 / (1 − 60 %) = 250; 100 / (1 − 50 %) = 200",
+    );
+  });
+});
+
 describe("a line of numbers", () => {
   test("has seven digits and a minus of its own", () => {
     expect([1 / 3, -2.5, 0, 1e-9].map(workingNumber)).toEqual(["0.3333333", "−2.5", "0", "1e-9"]);

@@ -1,4 +1,3 @@
-import { crossing } from "./crossing";
 import { normalTail } from "./normal";
 
 /**
@@ -19,10 +18,4 @@ export function chiSquareTail(value: number, degrees: number): number {
     logTerm += Math.log(half / order);
   }
   return Math.min(1, sum);
-}
-
-/** The value that chi-square stays below with this probability, from 0 up to, not including, 1. */
-export function chiSquareQuantile(probability: number, degrees: number): number {
-  if (probability <= 0) return 0;
-  return crossing((value) => -chiSquareTail(value, degrees), probability - 1);
 }
