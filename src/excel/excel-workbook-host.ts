@@ -1,5 +1,5 @@
 /// <reference types="office-js" />
-import { isFormula, placesOf } from "../pane/host/block-cells";
+import { holdsFormula, isFormula, placesOf } from "../pane/host/block-cells";
 import { looks } from "../pane/host/looks";
 import type {
   Block,
@@ -274,14 +274,14 @@ function writeCell(sheet: Excel.Worksheet, cell: WrittenCell, row: number, colum
   if (format !== undefined) {
     whole.numberFormat = Array.from({ length: spill.rows }, () => Array(spill.columns).fill(format));
   }
-  if (content !== "") range.formulas = [[typed(content)]];
+  if (content !== "") range.formulas = [[holdsFormula(cell) ? content : typed(content)]];
   if (look !== undefined) applyStyle(whole.format, looks[look]);
 }
 
 /** A text that Excel would take for a number, a date or a formula is marked as a text, as one does by hand. */
 function typed(content: CellContent): CellContent {
-  if (typeof content !== "string" || isFormula(content)) return content;
-  return /^[-+@'#]|\d|^(true|false)$/i.test(content) ? `'${content}` : content;
+  if (typeof content !== "string") return content;
+  return /^[-=+@'#]|\d|^(true|false)$/i.test(content) ? `'${content}` : content;
 }
 
 function applyStyle(format: Excel.RangeFormat, style: Style): void {

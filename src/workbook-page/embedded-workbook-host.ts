@@ -3,7 +3,7 @@ import type { FWorksheet } from "@univerjs/preset-sheets-core";
 import { CellError } from "../cells/values";
 import { constantData, constantOf } from "../engine/snapshot";
 import { engineStyle } from "../engine/style";
-import { isFormula, placesOf } from "../pane/host/block-cells";
+import { holdsFormula, placesOf } from "../pane/host/block-cells";
 import { looks } from "../pane/host/looks";
 import {
   type Block,
@@ -54,14 +54,13 @@ export class EmbeddedWorkbookHost implements WorkbookHost {
 
   onSelection(listener: () => void): () => void {
     const { api, errors } = this.#grid;
-    const stops = [
-      api.addEvent(api.Event.SelectionChanged, () => listener()),
-      api.addEvent(api.Event.ActiveSheetChanged, () => listener()),
-    ];
+    const stops = [api.addEvent(api.Event.ActiveSheetChanged, () => listener())];
+    const stopHearingSelections = this.#grid.onSelect(listener);
     const stopHearingChanges = this.#grid.onChange(listener);
     const stopHearingErrors = errors.subscribe(listener);
     return () => {
       for (const stop of stops) stop.dispose();
+      stopHearingSelections();
       stopHearingChanges();
       stopHearingErrors();
     };
@@ -180,12 +179,17 @@ export class EmbeddedWorkbookHost implements WorkbookHost {
 
   #read(sheet: FWorksheet, area: CellArea): ReadArea {
     const id = sheet.getSheetId();
-    const range = sheet.getRange(area.row, area.column, area.rows, area.columns);
+    // A formula may reach past the last row: there is nothing there.
+    const rows = Math.min(area.rows, sheet.getMaxRows() - area.row);
+    const columns = Math.min(area.columns, sheet.getMaxColumns() - area.column);
+    const isThere = rows > 0 && columns > 0;
+    const formulas = isThere ? sheet.getRange(area.row, area.column, rows, columns).getFormulas() : [];
     return {
       ...area,
       values: grid(area, (row, column) => this.#grid.value(id, row, column) ?? ""),
-      formulas: range.getFormulas(),
+      formulas: grid(area, (row, column) => formulas[row - area.row]?.[column - area.column] ?? ""),
       formats: grid(area, (row, column) => {
+        if (row >= area.row + rows || column >= area.column + columns) return "General";
         const style = sheet.getSheet().getComposedCellStyle(row, column);
         return style.n?.pattern || "General";
       }),
@@ -198,8 +202,8 @@ const empty: ICellData = { v: null, f: null, si: null, p: null };
 const formulaAt = (sheet: FWorksheet, row: number, column: number): string =>
   row < sheet.getMaxRows() && column < sheet.getMaxColumns() ? sheet.getRange(row, column).getFormula() : "";
 
-function contentOf({ content }: WrittenCell): ICellData {
-  return isFormula(content) ? { ...empty, f: content } : { ...empty, ...constantData(content) };
+function contentOf(cell: WrittenCell): ICellData {
+  return holdsFormula(cell) ? { ...empty, f: String(cell.content) } : { ...empty, ...constantData(cell.content) };
 }
 
 function styleOf({ format, look }: WrittenCell): { s?: IStyleData } {

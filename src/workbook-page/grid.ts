@@ -45,8 +45,8 @@ export interface Grid {
    * the way to stop it.
    */
   onChange(listener: () => void): () => void;
-  /** Calls back whenever another cell is selected, by hand or by the page. */
-  onSelect(listener: () => void): void;
+  /** Calls back whenever another cell is selected, by hand or by the page; gives the way to stop it. */
+  onSelect(listener: () => void): () => void;
 }
 
 /** Shows a workbook in the element with this id; done when it is calculated and takes clicks and keys. */
@@ -98,7 +98,7 @@ export async function openGrid(container: string, workbook: Workbook): Promise<G
     for (const listener of listeners) listener();
   };
   // The engine's own event for selections is told of none in the first seconds.
-  const selectionListeners: (() => void)[] = [];
+  const selectionListeners = new Set<() => void>();
   api.addEvent(api.Event.CommandExecuted, (command) => {
     if (command.id === SetSelectionsOperation.id) for (const listener of selectionListeners) listener();
     if (!isChangeByHand(command)) return;
@@ -145,7 +145,10 @@ export async function openGrid(container: string, workbook: Workbook): Promise<G
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
-    onSelect: (listener) => selectionListeners.push(listener),
+    onSelect: (listener) => {
+      selectionListeners.add(listener);
+      return () => selectionListeners.delete(listener);
+    },
   };
 }
 

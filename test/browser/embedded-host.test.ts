@@ -62,6 +62,45 @@ describe.skipIf(!found)("the grid as the pane sees it", () => {
     expect(await page.isVisible("#pane")).toBe(false);
   });
 
+  test("there is nothing past the end of a sheet, and no problem either", async () => {
+    await openPane();
+    const { rows, columns } = await page.evaluate(() => {
+      const sheet = workbookGrid.api.getActiveWorkbook()?.getSheetByName("Lot");
+      return { rows: sheet?.getMaxRows() ?? 0, columns: sheet?.getMaxColumns() ?? 0 };
+    });
+    const area = await read(`A${rows - 1}:A${rows + 3}`);
+    expect(area.values).toEqual([[""], [""], [""], [""], [""]]);
+    expect(area.formulas).toEqual([[""], [""], [""], [""], [""]]);
+    expect(area.formats.length).toBe(5);
+    expect(columns).toBeGreaterThan(0);
+  });
+
+  test("a selection is heard of from the first moment", async () => {
+    await openPane();
+    await page.reload();
+    await untilReady(page);
+    await page.waitForSelector("#pane button");
+    await page.evaluate(() => {
+      (globalThis as { heard?: number }).heard = 0;
+      workbookHost.onSelection(() => {
+        (globalThis as { heard?: number }).heard = ((globalThis as { heard?: number }).heard ?? 0) + 1;
+      });
+      workbookGrid.api.getActiveWorkbook()?.getSheetByName("Lot")?.getRange("C7").activate();
+    });
+    await expect
+      .poll(() => page.evaluate(() => (globalThis as { heard?: number }).heard), { timeout: 1_000 })
+      .toBeGreaterThan(0);
+  });
+
+  test("a name that begins as a formula does stays a text", async () => {
+    await openPane();
+    const plot: Block = { rows: 1, columns: 1, cells: [{ row: 0, column: 0, content: "=1+1", isConstant: true }] };
+    await page.evaluate(([block, at]) => workbookHost.write(block, at), [plot, at] as const);
+    await page.waitForTimeout(500);
+    expect(await shown(page, "Lot", "B60")).toBe("=1+1");
+    expect((await read("B60")).formulas).toEqual([[""]]);
+  });
+
   test("on a narrow screen the pane stands below the grid, and nothing is wider than the screen", async () => {
     await page.setViewportSize({ width: 350, height: 700 });
     await openPane();

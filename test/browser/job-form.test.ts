@@ -76,6 +76,63 @@ describe.skipIf(found === undefined)("the form of a job, beside a workbook in me
     expect(await page.locator("table.typed tbody tr").count()).toBe(0);
   });
 
+  const focused = () => page.evaluate(() => document.activeElement?.id || document.activeElement?.tagName);
+
+  test("gives back what was typed in a list that the selection did not have", async () => {
+    await page.click("#open-balance");
+    await page.fill("#balance-removed-2", "22.5");
+    await select("A8:C9");
+    await page.click(`text=${english.form.pickAll}`);
+    await page.waitForSelector("output.reference");
+    await page.click(`[aria-label="${english.form.typeInsteadName(english.inputs.weights?.label ?? "")}"]`);
+    expect(await page.inputValue("#balance-removed-2")).toBe("22.5");
+  });
+
+  test("marks as examples only the rows that nobody typed, also in another language", async () => {
+    await page.click("#open-balance");
+    await page.fill("#balance-stages-1", "leaf");
+    const marked = (id: string) => page.locator(id).evaluate((element) => element.className.includes("example"));
+    expect(await marked("#balance-stages-1")).toBe(false);
+    expect(await marked("#balance-stages-2")).toBe(true);
+    await page.click(`text=${english.shell.otherLanguage}`);
+    expect(await page.inputValue("#balance-stages-1")).toBe("leaf");
+    expect(await page.inputValue("#balance-stages-2")).toBe(chinese.examples.stages[1]);
+  });
+
+  test("keeps the keyboard in the form when a row, the example or a question goes", async () => {
+    await page.click("#open-balance");
+    for (const left of [3, 2]) {
+      await page.focus(`#balance-stages-remove-${left + 1}`);
+      await page.keyboard.press("Enter");
+      expect(await focused()).toBe(`balance-stages-remove-${left}`);
+    }
+    await page.keyboard.press("Enter");
+    expect(await focused()).toBe("balance-stages-add");
+    await page.focus(`text=${english.form.startAgain}`);
+    await page.keyboard.press("Enter");
+    expect(await focused()).toBe("H1");
+
+    await select("B4");
+    for (const choice of [english.write.keep, english.write.over]) {
+      await page.click(".write .primary");
+      await page.waitForSelector("dialog[open]");
+      await page.focus(`dialog >> text=${choice}`);
+      await page.keyboard.press("Enter");
+      await page.waitForSelector("dialog", { state: "detached" });
+      expect(await page.evaluate(() => document.activeElement?.className)).toBe("primary");
+    }
+    await said("Written at");
+  });
+
+  test("says what was written in the language that the pane speaks then", async () => {
+    await page.click("#open-moisture");
+    await select("H20");
+    await page.click(".write .primary");
+    await said("Written at");
+    await page.click(`text=${english.shell.otherLanguage}`);
+    await said("已写到");
+  });
+
   test("says what to select when the selection does not fit", async () => {
     await page.click("#open-moisture");
     await select("A8:B9");

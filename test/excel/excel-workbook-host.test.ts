@@ -189,6 +189,13 @@ describe("writing", () => {
   test("says so when the block does not fit above the sheet's last row", async () => {
     await expect(host.write(block, { ...at, row: 1_048_575 })).rejects.toThrow(/does not fit/);
   });
+
+  test("a name that begins as a formula does is written as a text", async () => {
+    const plot: Block = { rows: 1, columns: 1, cells: [{ row: 0, column: 0, content: "=1+1", isConstant: true }] };
+    await host.write(plot, at);
+    expect(excel.cell("Lot", "B3")).toMatchObject({ formula: "=1+1", value: "=1+1" });
+    expect((await host.read("B3", at)).formulas).toEqual([[""]]);
+  });
 });
 
 describe("working an expression out", () => {

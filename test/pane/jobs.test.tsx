@@ -1,15 +1,30 @@
 import { renderToStaticMarkup } from "react-dom/server";
 import { afterEach, describe, expect, test } from "vitest";
 import { CellError } from "../../src/cells/values";
+import { moisture, weight } from "../../src/core/quantities";
 import { openInNode } from "../../src/engine/node-workbook";
-import type { Block, CellArea, CellPlace } from "../../src/pane/host/workbook-host";
-import { type Entries, isExample, startOf, textsOf, withPicked, withTexts } from "../../src/pane/jobs/entries";
+import { holdsFormula } from "../../src/pane/host/block-cells";
+import type { Block, CellArea, CellPlace, WrittenCell } from "../../src/pane/host/workbook-host";
+import {
+  type Entries,
+  isExample,
+  isExampleAt,
+  rowsOf,
+  startOf,
+  textsOf,
+  type Wording,
+  withAllOf,
+  withoutField,
+  withPicked,
+  withRows,
+} from "../../src/pane/jobs/entries";
 import { cautionsOf, type Field, fieldsOf, inputsOf, type Job, listsOf, moreOf } from "../../src/pane/jobs/job";
 import { answersOf, brokenFields, type JobAnswer, type PickedValues, readingsOf } from "../../src/pane/jobs/job-answer";
 import { blockAt } from "../../src/pane/jobs/job-block";
 import { JobForm } from "../../src/pane/jobs/job-form";
 import { jobs } from "../../src/pane/jobs/jobs";
 import { kindOf } from "../../src/pane/jobs/read-text";
+import { decimalsOf, shownNumber } from "../../src/pane/jobs/shown-number";
 import { liesOver } from "../../src/pane/jobs/write-block";
 import { chinese } from "../../src/pane/messages/chinese";
 import { english } from "../../src/pane/messages/english";
@@ -30,7 +45,7 @@ afterEach(() => {
   close = undefined;
 });
 
-function written(job: Job, entries: Entries = {}, wording: typeof inEnglish | typeof inChinese = inEnglish) {
+function written(job: Job, entries: Entries = {}, wording: Wording = inEnglish) {
   const readings = readingsOf(job, entries, wording);
   const answers = answersOf(job, readings, {}) as readonly JobAnswer[];
   return { answers, block: blockAt({ job, entries, readings, answers, wording }, at) };
@@ -98,7 +113,7 @@ describe.each(named)("the job $id", ({ job }) => {
     ) as Field;
     const [first = "", ...rest] = startOf(field, inEnglish);
     const changed = field.name === "start" ? "14:55" : String(Number(first) * 1.25);
-    const after = written(job, withTexts({}, field, [changed, ...rest]));
+    const after = written(job, withRows({}, field, [changed, ...rest]));
     const input = before.block.cells.find(({ look, content }) => look === "input" && typeof content === "number");
     const now = after.block.cells.find(({ row, column }) => row === input?.row && column === input.column);
     expect(now?.content).not.toBe(input?.content);
@@ -147,7 +162,7 @@ describe.each(named)("the job $id", ({ job }) => {
       if (kind !== "number" && kind !== "percent" && kind !== "points") continue;
       const typed = (value: number) => (kind === "number" ? `${value}` : `${value * 100} %`);
       const isRefused = (value: number) =>
-        brokenFields(readingsOf(job, withTexts({}, field, [typed(value)]), inEnglish)).includes(field.name);
+        brokenFields(readingsOf(job, withRows({}, field, [typed(value)]), inEnglish)).includes(field.name);
       if (above !== undefined) expect([isRefused(above), isRefused(above + 1e-3)]).toEqual([true, false]);
       if (atLeast !== undefined) expect([isRefused(atLeast - 1e-3), isRefused(atLeast)]).toEqual([true, false]);
       if (below !== undefined) expect([isRefused(below), isRefused(below - 1e-3)]).toEqual([true, false]);
@@ -241,7 +256,7 @@ describe("cells that are picked from the sheet", () => {
     const [names, targets, kinds] = listsOf(job)[0] as [Field, Field, Field];
     const area = { sheet: at.sheet, row: 40, column: 0, rows: 2, columns: 1 };
     let entries = withPicked({}, targets, area);
-    for (const field of [names, kinds]) entries = withTexts(entries, field, []);
+    for (const field of [names, kinds]) entries = withRows(entries, field, []);
     const readings = readingsOf(job, entries, inEnglish);
     const answers = answersOf(job, readings, { targets: [[0.5], [0.06]] }) as readonly JobAnswer[];
     expect(answers[0]?.refusal).toBeUndefined();
@@ -260,9 +275,31 @@ describe("cells that are picked from the sheet", () => {
 
   test("leave what was typed for the way back", () => {
     const [weight] = inputsOf(jobNamed("charges")) as [Field];
-    const typed = withTexts({}, weight, ["1111"]);
+    const typed = withRows({}, weight, ["1111"]);
     const back = withPicked(withPicked(typed, weight, lot), weight, undefined);
     expect(textsOf(weight, back, inEnglish)).toEqual(["1111"]);
+  });
+
+  test("leave what was typed in a list that was picked around", () => {
+    const job = jobNamed("balance");
+    const [list] = listsOf(job) as [Field[]];
+    const removed = list.find(({ name }) => name === "removed") as Field;
+    const typed = withRows({}, removed, ["", "22.5", "7", ""]);
+    const without = withoutField(typed, removed);
+    expect(textsOf(removed, without, inEnglish)).toEqual([]);
+    expect(isExample(removed, without, inEnglish)).toBe(false);
+    expect(textsOf(removed, withAllOf(without, list), inEnglish)).toEqual(["", "22.5", "7", ""]);
+  });
+
+  test("that cannot be read any more keep the job from its answer", () => {
+    const job = jobNamed("moisture");
+    const [weight] = inputsOf(job) as [Field];
+    const readings = readingsOf(job, withPicked({}, weight, lot), inEnglish);
+    const unread = { startWeight: "the sheet was renamed" };
+    expect(brokenFields(readings, unread)).toEqual(["startWeight"]);
+    expect(answersOf(job, readings, {}, unread)).toBeUndefined();
+    // One that is typed again is not broken by the cells that stood there.
+    expect(brokenFields(readingsOf(job, {}, inEnglish), unread)).toEqual([]);
   });
 
   test("hold their place while they are blank, and bring the errors of their cells along", () => {
@@ -274,11 +311,54 @@ describe("cells that are picked from the sheet", () => {
   });
 });
 
+describe("what is written", () => {
+  const contentIn = ({ block }: { block: Block }, content: unknown) =>
+    block.cells.find((cell) => cell.content === content);
+
+  test("is a constant where a name begins as a formula does", () => {
+    const job = jobNamed("season");
+    const [[groups]] = listsOf(job) as [[Field]];
+    const named = contentIn(written(job, withRows({}, groups, ["=1+1", "b", "=1+1", "b"])), "=1+1");
+    expect(named?.isConstant).toBe(true);
+    expect(holdsFormula(named as WrittenCell)).toBe(false);
+    expect(holdsFormula({ content: "=1+1" })).toBe(true);
+  });
+
+  test("shows every decimal that was typed, and weights as finely as the scale does", () => {
+    const job = jobNamed("charges");
+    const fields = fieldsOf(job);
+    const typed = Object.entries({ weight: "936.38", moisture: "74.55 %", readability: "0.01" }).reduce(
+      (entries: Entries, [name, text]) => withRows(entries, fields.find((each) => each.name === name) as Field, [text]),
+      {},
+    );
+    const inHundredths = { ...inEnglish, decimals: 2 };
+    const cells = written(job, typed, inHundredths);
+    expect(contentIn(cells, 936.38)?.format).toBe("0.00");
+    expect(contentIn(cells, 0.7455)?.format).toBe("0.00%");
+    expect(contentIn(cells, 0.01)?.format).toBe("0.00");
+    const loads = cells.block.cells.filter(({ spill, format }) => spill && format?.startsWith("0.0"));
+    expect(loads.length).toBeGreaterThan(1);
+    expect(new Set(loads.map(({ format }) => format))).toEqual(new Set(["0.00"]));
+    expect(shownNumber(234.09, weight, "g", english, 2)).toBe("234.09 g");
+    expect(contentIn(written(job), 936)?.format).toBe("0.0");
+  });
+
+  test.each([
+    [0.058, moisture, 1],
+    [0.0005, weight, 4],
+    [320, weight, 0],
+    [1e-7, weight, 7],
+    [1 / 3, weight, 9],
+  ])("needs so many decimals: %d", (value, quantity, decimals) => {
+    expect(decimalsOf(value, quantity)).toBe(decimals);
+  });
+});
+
 describe("a form", () => {
   const job = jobNamed("finished");
   const answered = (name: string, text: string) => {
     const field = fieldsOf(job).find((each) => each.name === name) as Field;
-    const reading = readingsOf(job, withTexts({}, field, [text]), inEnglish).get(name);
+    const reading = readingsOf(job, withRows({}, field, [text]), inEnglish).get(name);
     const [understood] = reading && "typed" in reading ? reading.typed : [];
     return understood?.is === "value" ? understood.value : understood?.is === "problem" ? understood.says(english) : "";
   };
@@ -292,10 +372,11 @@ describe("a form", () => {
     ["７６％", 0.76],
     ["1", 0.01],
     ["5,5", 0.055],
+    ["5.8", 0.058],
     ["0.5 %", 0.005],
     [".5", 0.5],
   ])("takes %s for a moisture of %d", (text, value) => {
-    expect(answered("freshMoisture", text)).toBeCloseTo(value, 12);
+    expect(answered("freshMoisture", text)).toBe(value);
   });
 
   test.each([
@@ -324,7 +405,7 @@ describe("a form", () => {
     const turns = jobNamed("turns");
     const readings = (text: string) => {
       const [, duration] = inputsOf(turns) as [Field, Field];
-      return brokenFields(readingsOf(turns, withTexts({}, duration, [text]), inEnglish));
+      return brokenFields(readingsOf(turns, withRows({}, duration, [text]), inEnglish));
     };
     expect(readings("3:05")).toEqual([]);
     expect(readings("3：05")).toEqual([]);
@@ -335,7 +416,7 @@ describe("a form", () => {
   test("waits for a measured input, and asks for a setting", () => {
     const charges = jobNamed("charges");
     const [weight, , panLoad] = inputsOf(charges) as [Field, Field, Field];
-    const blank = (field: Field) => readingsOf(charges, withTexts({}, field, [""]), inEnglish);
+    const blank = (field: Field) => readingsOf(charges, withRows({}, field, [""]), inEnglish);
     expect(answersOf(charges, blank(weight), {})?.every(({ waits }) => waits)).toBe(true);
     expect(brokenFields(blank(panLoad))).toEqual(["panLoad"]);
   });
@@ -343,14 +424,29 @@ describe("a form", () => {
   test("says what the cell would say where one input bounds another", () => {
     const now = jobNamed("moisture");
     const field = fieldsOf(now).find(({ name }) => name === "weightNow") as Field;
-    const [answer] = answersOf(now, readingsOf(now, withTexts({}, field, ["80"]), inEnglish), {}) ?? [];
+    const [answer] = answersOf(now, readingsOf(now, withRows({}, field, ["80"]), inEnglish), {}) ?? [];
     expect(answer?.refusal).toBe("weightNow must be at least 166.4, the dry matter; got 80");
+  });
+
+  test("marks every row of a list as an example until it is typed", () => {
+    const balance = jobNamed("balance");
+    const [[, weights]] = listsOf(balance) as [[Field, Field]];
+    const rows = rowsOf(weights, {}, inEnglish);
+    const typed = withRows({}, weights, ["1000", ...rows.slice(1)]);
+    expect(rows.map((_, row) => isExampleAt(row, weights, typed, inEnglish))).toEqual([false, true, true, true]);
+    expect(textsOf(weights, typed, inEnglish)).toEqual(["1000", ...startOf(weights, inEnglish).slice(1)]);
+    // In another unit the rows of the example are in that unit, and what was typed stays.
+    expect(textsOf(weights, typed, inChinese)).toEqual(["1000", ...startOf(weights, inChinese).slice(1)]);
+    // A row that is removed takes its own mark along.
+    const shorter = withRows(typed, weights, rowsOf(weights, typed, inEnglish).slice(1));
+    expect(isExampleAt(0, weights, shorter, inEnglish)).toBe(true);
+    expect(written(balance, typed).block.cells[3]?.content).toBe(english.sheet.example);
   });
 
   test("marks an example until something is typed", () => {
     const [field] = inputsOf(job) as [Field];
     expect(isExample(field, {}, inEnglish)).toBe(true);
-    expect(isExample(field, withTexts({}, field, ["1180"]), inEnglish)).toBe(false);
+    expect(isExample(field, withRows({}, field, ["1180"]), inEnglish)).toBe(false);
   });
 });
 

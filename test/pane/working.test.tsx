@@ -16,8 +16,12 @@ async function workingIn(
   cells: Cells = {},
   names = {},
   expressions: FakeWorkbookHost["expressions"] = {},
+  format = "General",
 ): Promise<CellWorking> {
-  const host = new FakeWorkbookHost({ Lot: { ...cells, D2: { formula, value } }, "Two words": { A1: 0.75, A2: 0.6 } });
+  const host = new FakeWorkbookHost({
+    Lot: { ...cells, D2: { formula, value, format } },
+    "Two words": { A1: 0.75, A2: 0.6 },
+  });
   Object.assign(host.names, names);
   Object.assign(host.expressions, expressions);
   host.select("Lot", "D2");
@@ -59,6 +63,28 @@ describe("the working of a cell", () => {
     ]) {
       expect(markup).toContain(words);
     }
+  });
+
+  test("shows a cell that does more with a call as a plain number", async () => {
+    const percent = await workingIn("=TEA.OUTTURN(A2,200)*100", 62.5, { A2: { value: 320 } });
+    expect(markupOf(percent)).toContain("The cell shows 62.5.");
+    const count = await workingIn("=COUNT(TEA.TURNTIMES(0.5,0.125,0.01))", 12);
+    expect(markupOf(count)).toContain("The cell shows 12.");
+  });
+
+  test("gives the unit of a cell to weights only where its answer is one", async () => {
+    const pans = await workingIn("=TEA.CHARGECOUNT(940,320)", 3, {}, {}, {}, '0" pans"');
+    expect(markupOf(pans)).toContain("940 / 3 = 313.3333<");
+    expect(markupOf(pans)).toContain("The cell shows 3 pans.");
+    const loads = await workingIn("=TEA.TARGETWEIGHT(320,0.75,0.6)", 200, {}, {}, {}, '0" g"');
+    expect(markupOf(loads)).toContain("= 200 g");
+  });
+
+  test("says the message of an error in Chinese too", async () => {
+    const found = await workingIn("=TEA.WETBASIS(A2)", "#VALUE!", { A2: { value: -1 } });
+    const refused = { ...found, message: "dryBasis must be 0 or more (300% or 3); got -1" };
+    expect(markupOf(refused, "zh")).toContain("dryBasis 必须不小于 0");
+    expect(markupOf(refused, "zh")).not.toContain("must be");
   });
 
   test("shows a call inside a call before it, with its numbers", async () => {

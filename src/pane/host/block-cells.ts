@@ -1,4 +1,4 @@
-import type { Block, CellContent, CellPlace } from "./workbook-host";
+import type { Block, CellContent, CellPlace, WrittenCell } from "./workbook-host";
 
 /** Every place that a block needs for itself: the cells that it writes, and those that their answers spill into. */
 export function placesOf(block: Block, at: CellPlace): { readonly row: number; readonly column: number }[] {
@@ -13,6 +13,10 @@ export function placesOf(block: Block, at: CellPlace): { readonly row: number; r
   }
   return [...places.values()].sort((one, other) => one.row - other.row || one.column - other.column);
 }
+
+/** Whether a cell is to hold a formula. */
+export const holdsFormula = ({ content, isConstant }: Pick<WrittenCell, "content" | "isConstant">): boolean =>
+  isFormula(content) && !isConstant;
 
 /** Text that begins with an equals sign is a formula. */
 export const isFormula = (content: CellContent): content is string =>

@@ -29,6 +29,8 @@ export interface WrittenCell {
   readonly column: number;
   /** A constant, or a formula that begins with an equals sign; "" leaves the cell blank, with its format and look. */
   readonly content: CellContent;
+  /** A constant whatever it begins with: someone may call a plot "=1". */
+  readonly isConstant?: true;
   /** Format and look are also those of the cells that the answer spills into. */
   readonly format?: string;
   readonly look?: "heading" | "label" | "input" | "answer" | "caution";

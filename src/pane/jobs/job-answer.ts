@@ -30,11 +30,15 @@ export function readingsOf(job: Job, entries: Entries, wording: Wording): Map<st
   );
 }
 
-/** The fields that need another look, in the order of the form. */
-export const brokenFields = (readings: ReadonlyMap<string, FieldReading>): string[] =>
-  [...readings].flatMap(([name, reading]) =>
-    "typed" in reading && reading.typed.some(({ is }) => is === "problem") ? [name] : [],
-  );
+/** The fields that need another look, in the order of the form; `unread`: those whose cells could not be read. */
+export const brokenFields = (
+  readings: ReadonlyMap<string, FieldReading>,
+  unread: Readonly<Record<string, unknown>> = {},
+): string[] =>
+  [...readings].flatMap(([name, reading]) => {
+    const isBroken = "typed" in reading ? reading.typed.some(({ is }) => is === "problem") : name in unread;
+    return isBroken ? [name] : [];
+  });
 
 export interface JobAnswer {
   readonly spec: FunctionSpec;
@@ -53,8 +57,9 @@ export function answersOf(
   job: Job,
   readings: ReadonlyMap<string, FieldReading>,
   picked: PickedValues,
+  unread: Readonly<Record<string, unknown>> = {},
 ): readonly JobAnswer[] | undefined {
-  if (brokenFields(readings).length > 0) return undefined;
+  if (brokenFields(readings, unread).length > 0) return undefined;
   return job.functions.map((spec) => {
     const given = spec.parameters.map((parameter) => {
       if (parameter === headers) return false;

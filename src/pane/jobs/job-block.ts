@@ -8,7 +8,7 @@ import { messagesIn } from "../messages/messages";
 import { type Entries, isExample, type Wording } from "./entries";
 import { cautionsOf, type Field, fieldsOf, inputsOf, type Job, listsOf, moreOf } from "./job";
 import type { FieldReading, JobAnswer } from "./job-answer";
-import { formatOf, unitOf } from "./shown-number";
+import { decimalsOf, formatOf, isWeight, unitOf } from "./shown-number";
 
 /** All that a block is made of. */
 export interface Filled {
@@ -106,9 +106,10 @@ class JobBlock {
 
   #input(field: Field): void {
     const { entries, wording, readings } = this.#filled;
-    const { messages, unit } = wording;
+    const { messages } = wording;
     const { quantity, optional } = field.parameter;
-    const format = formatOf(quantity, unit);
+    const content = this.#content(readings.get(field.name), 0, quantity);
+    const format = this.#inputFormat(content, quantity);
     const unitWord = this.#unit(quantity);
     const behind = [unitWord, ...(optional ? [messages.unitWords.mayBeBlank] : [])].filter((word) => word !== "");
     this.#put(0, messages.inputs[field.name]?.label ?? field.name, { look: "label" });
@@ -121,14 +122,14 @@ class JobBlock {
       this.#put(1, `=IF(${reference}="","",${reference})`, { format, look: "label" });
     } else {
       this.#references.set(field.name, this.#address(1));
-      this.#put(1, this.#content(readings.get(field.name), 0, quantity), { format, look: "input" });
+      this.#put(1, content, { format, look: "input", isConstant: true });
     }
     this.#row += 1;
   }
 
   #list(fields: readonly Field[]): void {
     const { entries, wording, readings } = this.#filled;
-    const { messages, unit } = wording;
+    const { messages } = wording;
     for (const { name } of fields) {
       const picked = entries[name]?.picked;
       if (picked) this.#references.set(name, this.#reference(picked));
@@ -154,8 +155,9 @@ class JobBlock {
     });
     for (let row = 0; row < rows; row += 1) {
       typed.forEach(({ name, parameter }, column) => {
-        const format = formatOf(parameter.quantity, unit);
-        this.#put(column, this.#content(readings.get(name), row, parameter.quantity), { format, look: "input" });
+        const content = this.#content(readings.get(name), row, parameter.quantity);
+        const format = this.#inputFormat(content, parameter.quantity);
+        this.#put(column, content, { format, look: "input", isConstant: true });
       });
       this.#row += 1;
     }
@@ -163,11 +165,11 @@ class JobBlock {
 
   #answer({ spec, grid }: Pick<JobAnswer, "spec" | "grid">): void {
     const { job, wording } = this.#filled;
-    const { messages, unit } = wording;
+    const { messages } = wording;
     const { result } = spec;
     this.#put(0, messages.answers[spec.id] ?? spec.id, { look: "label" });
     if (result.shape === "cell") {
-      const format = formatOf(result.quantity, unit);
+      const format = this.#answerFormat(result.quantity);
       this.#put(1, this.#formula(spec), { look: "answer", ...(format !== "General" && { format }) });
       this.#put(2, this.#unit(result.quantity), { look: "label" });
       this.#row += 1;
@@ -198,7 +200,7 @@ class JobBlock {
       this.#row += 1;
     }
     columns.forEach(({ quantity }, column) => {
-      this.#put(column, "", { format: formatOf(quantity, unit), look: "label", spill: { rows, columns: 1 } });
+      this.#put(column, "", { format: this.#answerFormat(quantity), look: "label", spill: { rows, columns: 1 } });
     });
     if (job.lastRow && result.shape === "table") {
       job.lastRow.forEach((format, column) => {
@@ -241,6 +243,21 @@ class JobBlock {
     // Functions read these words in Chinese as well.
     const isChinese = this.#filled.wording.messages === messagesIn.zh;
     return (isChinese && choices?.[String(typed.value)]?.[0]) || typed.value;
+  }
+
+  /** What was typed is shown as it was typed. */
+  #inputFormat(content: CellContent, quantity: Quantity): string {
+    return formatOf(
+      quantity,
+      this.#filled.wording.unit,
+      typeof content === "number" ? decimalsOf(content, quantity) : 0,
+    );
+  }
+
+  /** A weight has the decimals of the scale at least. */
+  #answerFormat(quantity: Quantity): string {
+    const { unit, decimals } = this.#filled.wording;
+    return formatOf(quantity, unit, isWeight(quantity) ? decimals : 0);
   }
 
   /** A heading with the unit of what is below it. */

@@ -1,6 +1,6 @@
 import { referenceTo } from "../../workbook-files/references";
 import { useMessages } from "../messages/messages";
-import { isExample, textsOf, type Wording, withTexts } from "./entries";
+import { isExample, textsOf, type Wording, withRows } from "./entries";
 import type { FormState } from "./form-state";
 import type { Field } from "./job";
 import { PickButton } from "./pick-button";
@@ -22,7 +22,7 @@ export function JobField({ field, form }: { readonly field: Field; readonly form
   const text = textsOf(field, entries, wording)[0] ?? "";
   // A percentage is typed with its sign, or taken for one in words.
   const unit = kind === "percent" && text !== "" ? "" : unitOf(parameter.quantity, wording.unit, messages);
-  const problem = problems[name] ?? (understood?.is === "problem" ? understood.says(messages) : undefined);
+  const problem = problems[name]?.(messages) ?? (understood?.is === "problem" ? understood.says(messages) : undefined);
   const notes = [
     ...(area ? [] : echo(text, understood, field, wording)),
     ...(isExample(field, entries, wording) ? [messages.form.example] : []),
@@ -43,7 +43,7 @@ export function JobField({ field, form }: { readonly field: Field; readonly form
             id={id}
             quantity={parameter.quantity}
             text={text}
-            change={(typed) => form.change(withTexts(entries, field, [typed]))}
+            change={(typed) => form.change(withRows(entries, field, [typed]))}
             describedBy={`${id}-help ${id}-problem`}
             isBroken={problem !== undefined}
             isExample={isExample(field, entries, wording)}

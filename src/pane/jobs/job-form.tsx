@@ -1,8 +1,9 @@
 import { useEffect, useMemo, useRef, useState } from "react";
+import { weight } from "../../core/quantities";
 import type { CellArea, WorkbookHost } from "../host/workbook-host";
-import { useMessages } from "../messages/messages";
+import { type Messages, useMessages } from "../messages/messages";
 import { AnswerPicture } from "../pictures/answer-picture";
-import { type Entries, withPicked, withTexts } from "./entries";
+import { type Entries, withAllOf, withoutField, withPicked } from "./entries";
 import type { FormState } from "./form-state";
 import { cautionsOf, type Field, inputsOf, type Job, listsOf, moreOf } from "./job";
 import { answersOf, brokenFields, type FieldReading, type PickedValues, readingsOf } from "./job-answer";
@@ -10,8 +11,8 @@ import { blockAt } from "./job-block";
 import { JobField } from "./job-field";
 import { JobPreview } from "./job-preview";
 import { JobRows } from "./job-rows";
-import type { WeightUnit } from "./shown-number";
-import { inWords, usePicked } from "./use-picked";
+import { decimalsOf, type WeightUnit } from "./shown-number";
+import { inWords, type Said, usePicked } from "./use-picked";
 import { WriteBlock } from "./write-block";
 
 interface JobFormProps {
@@ -29,10 +30,10 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
   const wording = useMemo(() => ({ messages, unit }), [messages, unit]);
   const form = useRef<HTMLFormElement>(null);
   const title = useRef<HTMLHeadingElement>(null);
-  const [problems, setProblems] = useState<Readonly<Record<string, string>>>({});
+  const [problems, setProblems] = useState<Readonly<Record<string, Said>>>({});
   const picked = usePicked(host, entries);
   const readings = useMemo(() => readingsOf(job, entries, wording), [job, entries, wording]);
-  const answers = useMemo(() => answersOf(job, readings, picked.values), [job, readings, picked.values]);
+  const answers = useMemo(() => answersOf(job, readings, picked.values, picked.problems), [job, readings, picked]);
 
   // Whoever opens a job with the keyboard goes on from its title.
   useEffect(() => title.current?.focus(), []);
@@ -42,24 +43,27 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
     const at = (fields[0] as Field).name;
     try {
       const areas = areasFor(fields, await host.selection());
-      if (typeof areas === "string") return setProblems({ [at]: messages.problems[areas] });
-      if (!Array.isArray(areas)) return setProblems({ [at]: messages.problems.pickColumns(areas.least, areas.most) });
+      if (typeof areas === "string") return setProblems({ [at]: ({ problems }) => problems[areas] });
+      if (!Array.isArray(areas)) {
+        return setProblems({ [at]: ({ problems }) => problems.pickColumns(areas.least, areas.most) });
+      }
       setProblems({});
       // Columns that the selection does not have are left out, and no example of ours stands in for them.
       change((now) =>
         fields.reduce((all, field, index) => {
           const area = areas[index];
-          return area ? withPicked(all, field, area) : withTexts(withPicked(all, field, undefined), field, []);
+          return area ? withPicked(all, field, area) : withoutField(all, field);
         }, now),
       );
     } catch (thrown) {
-      setProblems({ [at]: inWords(thrown, messages) });
+      setProblems({ [at]: inWords(thrown) });
     }
   };
   const togglePick = (field: Field) => {
     if (entries[field.name]?.picked === undefined) return void pick([field]);
     setProblems({});
-    change((now) => withPicked(now, field, undefined));
+    const beside = listsOf(job).find((list) => list.some(({ name }) => name === field.name)) ?? [];
+    change((now) => withAllOf(withPicked(now, field, undefined), beside));
   };
 
   const state: FormState = {
@@ -75,6 +79,8 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
     },
     togglePick: host && togglePick,
   };
+  const step = useMemo(() => numberIn("readability", readings, picked.values), [readings, picked.values]);
+  const fine = step === undefined ? wording : { ...wording, decimals: decimalsOf(step, weight) };
   const limit = useMemo(() => numberIn("maxLoad", readings, picked.values), [readings, picked.values]);
   const more = moreOf(job);
   const cautions = cautionsOf(job);
@@ -82,16 +88,18 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
   const block = (place: { sheet: string; row: number; column: number }) => {
     const refusal = answers?.find((answer) => answer.refusal !== undefined)?.refusal;
     if (answers === undefined) {
-      const broken = `${job.id}-${brokenFields(readings)[0]}`;
+      const broken = `${job.id}-${brokenFields(readings, picked.problems)[0]}`;
       const field = form.current?.querySelector<HTMLElement>(
-        `#${broken}[aria-invalid], [id^="${broken}-"][aria-invalid]`,
+        `#${broken}[aria-invalid], [id^="${broken}-"][aria-invalid], #${broken}.reference`,
       );
       field?.closest("details")?.setAttribute("open", "");
       field?.focus();
-      return messages.problems.fixFirst;
+      return ({ problems }: Messages) => problems.fixFirst;
     }
-    if (refusal !== undefined) return `${messages.problems.noAnswer} ${messages.answer.refused(refusal)}`;
-    return blockAt({ job, entries, readings, answers, wording }, place);
+    if (refusal !== undefined) {
+      return ({ problems, answer }: Messages) => `${problems.noAnswer} ${answer.refused(refusal)}`;
+    }
+    return blockAt({ job, entries, readings, answers, wording: fine }, place);
   };
 
   return (
@@ -123,7 +131,7 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
           ))}
         </details>
       )}
-      <JobPreview job={job} answers={answers} wording={wording} />
+      <JobPreview job={job} answers={answers} wording={fine} />
       {answers
         ?.filter(({ refusal, waits }) => refusal === undefined && !waits)
         .map(({ spec, given, grid }) => (
@@ -147,7 +155,15 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
         />
       )}
       {Object.keys(entries).length === 0 ? null : (
-        <button type="button" className="plain" onClick={() => state.change({})}>
+        <button
+          type="button"
+          className="plain"
+          onClick={() => {
+            state.change({});
+            // The button goes away, and the keyboard was on it.
+            title.current?.focus();
+          }}
+        >
           {messages.form.startAgain}
         </button>
       )}

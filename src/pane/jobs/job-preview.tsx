@@ -5,7 +5,7 @@ import type { Wording } from "./entries";
 import type { Job } from "./job";
 import type { JobAnswer } from "./job-answer";
 import { columnsOf } from "./job-block";
-import { shownNumber, unitOf } from "./shown-number";
+import { isWeight, shownNumber, unitOf } from "./shown-number";
 
 interface JobPreviewProps {
   readonly job: Job;
@@ -123,7 +123,7 @@ function AnswerTable({ job, answer: { spec, grid }, wording }: { job: Job; answe
 
 /** The verdict of a fit. */
 function LastRow({ row, wording }: { row: readonly CellValue[]; wording: Wording }) {
-  const { answerText, fitted } = useMessages();
+  const { fitted, refusal } = useMessages();
   const [verdict, gamma, freedom, probability] = row;
   const number = (value: CellValue | undefined) => (typeof value === "number" ? Number(value.toPrecision(3)) : "–");
   return (
@@ -132,7 +132,7 @@ function LastRow({ row, wording }: { row: readonly CellValue[]; wording: Wording
         <strong>{inWords(verdict, undefined, wording, false)}</strong>
       </p>
       <p className="notes">{fitted(`${number(gamma)}`, `${number(freedom)}`, `${number(probability)}`)}</p>
-      {verdict instanceof CellError ? <p className="problem">{answerText(verdict.message)}</p> : null}
+      {verdict instanceof CellError ? <p className="problem">{refusal(verdict.message)}</p> : null}
     </>
   );
 }
@@ -143,9 +143,10 @@ const messagesIn = (rows: Grid): string[] => [
 ];
 
 function inWords(value: CellValue | undefined, quantity: Quantity | undefined, wording: Wording, withUnit: boolean) {
-  const { messages, unit } = wording;
+  const { messages, unit, decimals } = wording;
   if (value instanceof CellError) return value.code;
   if (typeof value !== "number") return messages.answerText(String(value ?? ""));
   if (quantity === undefined || quantity.holds !== "number") return String(value);
-  return shownNumber(value, quantity, unit, withUnit || quantity.format.includes("%") ? messages : undefined);
+  const words = withUnit || quantity.format.includes("%") ? messages : undefined;
+  return shownNumber(value, quantity, unit, words, isWeight(quantity) ? decimals : undefined);
 }

@@ -1,6 +1,7 @@
+import { useRef } from "react";
 import { referenceTo } from "../../workbook-files/references";
 import { useMessages } from "../messages/messages";
-import { type Entries, isExample, textsOf, withTexts } from "./entries";
+import { type Entries, isExample, isExampleAt, type Row, rowsOf, textsOf, withAllOf, withRows } from "./entries";
 import type { FormState } from "./form-state";
 import type { Field } from "./job";
 import { echo, pickedInWords } from "./job-field";
@@ -27,18 +28,27 @@ export function JobRows({ fields, form, pickAll }: JobRowsProps) {
   const id = `${form.id}-${fields[0]?.name ?? ""}`;
 
   /** The same change to the rows of every list, so that they stay side by side. */
-  const changeRows = (change: (texts: string[], field: Field) => string[]) => {
-    const changed = fields.reduce((all: Entries, field) => {
-      const texts = [...textsOf(field, entries, wording)];
-      return withTexts(all, field, change(texts, field));
-    }, entries);
+  const changeRows = (change: (rows: Row[], field: Field) => Row[]) => {
+    const whole = withAllOf(entries, fields);
+    const changed = fields.reduce(
+      (all: Entries, field) => withRows(all, field, change([...rowsOf(field, whole, wording)], field)),
+      whole,
+    );
     form.change(changed);
   };
   const addRow = () =>
-    changeRows((texts, { parameter }) => [...texts, Object.keys(parameter.quantity.choices ?? { "": [] })[0] ?? ""]);
+    changeRows((all, { parameter }) => [...all, Object.keys(parameter.quantity.choices ?? { "": [] })[0] ?? ""]);
+  const list = useRef<HTMLFieldSetElement>(null);
+  const removeRow = (row: number) => {
+    // The last button goes with its row, and that of a single row cannot be pressed: the keyboard must not be on it.
+    const isLast = row === rows - 1;
+    if (rows === 2) list.current?.querySelector<HTMLElement>(`#${id}-add`)?.focus();
+    else if (isLast) list.current?.querySelector<HTMLElement>(`#${id}-remove-${row}`)?.focus();
+    changeRows((all) => all.filter((_, index) => index !== row));
+  };
 
   return (
-    <fieldset className="rows">
+    <fieldset className="rows" ref={list}>
       <legend>{messages.lists[fields[0]?.name ?? ""]}</legend>
       {pickAll === undefined ? null : (
         <button type="button" className="plain" onClick={pickAll}>
@@ -59,7 +69,7 @@ export function JobRows({ fields, form, pickAll }: JobRowsProps) {
       {fields.map(({ name }) =>
         problems[name] === undefined ? null : (
           <p key={name} className="problem" role="alert">
-            {problems[name]}
+            {problems[name](messages)}
           </p>
         ),
       )}
@@ -93,9 +103,10 @@ export function JobRows({ fields, form, pickAll }: JobRowsProps) {
                     <button
                       type="button"
                       className="plain"
+                      id={`${id}-remove-${row + 1}`}
                       aria-label={messages.form.removeRowName(row + 1)}
                       disabled={rows < 2}
-                      onClick={() => changeRows((texts) => texts.filter((_, index) => index !== row))}
+                      onClick={() => removeRow(row)}
                     >
                       {messages.form.removeRow}
                     </button>
@@ -128,10 +139,10 @@ function RowInput(props: {
   const { field, row, form, label } = props;
   const messages = useMessages();
   const { entries, wording, readings } = form;
-  const texts = textsOf(field, entries, wording);
+  const rows = rowsOf(field, entries, wording);
   const reading = readings.get(field.name);
   const understood = reading && "typed" in reading ? reading.typed[row] : undefined;
-  const text = texts[row] ?? "";
+  const text = textsOf(field, entries, wording)[row] ?? "";
   const id = `${form.id}-${field.name}-${row + 1}`;
   const problem = understood?.is === "problem" ? understood.says(messages) : undefined;
   const [note] = echo(text, understood, field, wording);
@@ -143,13 +154,13 @@ function RowInput(props: {
         text={text}
         label={`${label}, ${messages.form.row(row + 1)}`}
         change={(typed) => {
-          const changed = Array.from({ length: Math.max(texts.length, row + 1) }, (_, index) => texts[index] ?? "");
+          const changed = Array.from({ length: Math.max(rows.length, row + 1) }, (_, index) => rows[index] ?? "");
           changed[row] = typed;
-          form.change(withTexts(entries, field, changed));
+          form.change(withRows(entries, field, changed));
         }}
         describedBy={`${id}-notes`}
         isBroken={problem !== undefined}
-        isExample={isExample(field, entries, wording)}
+        isExample={isExampleAt(row, field, entries, wording)}
       />
       <p id={`${id}-notes`} className={problem === undefined ? "notes" : "problem"}>
         {problem ?? note}

@@ -52,8 +52,8 @@ function numberOf(typed: string, kind: "percent" | "points" | "number"): number 
   if (!Number.isFinite(number) || (sign && kind === "number")) return problem((m) => m.problems.notNumber(typed));
   if (kind === "number") return number;
   const isShare = kind === "percent" && !sign && Math.abs(number) < 1;
-  // 74.5 % as the double nearest to 0.745: dividing by 100 rounds once.
-  return isShare ? number : number / 100;
+  // 5.8 % as it is written, 0.058: divided by 100 it would be 0.057999999999999996.
+  return isShare ? number : Number(`${plain}e-2`);
 }
 
 /** Hours and minutes as the share of a day. More than a day is written as hours. */

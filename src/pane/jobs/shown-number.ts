@@ -11,13 +11,26 @@ type UnitWords = Pick<Messages, "units" | "unitWords">;
 const decimals: Readonly<Record<WeightUnit, number>> = { g: 1, kg: 3, jin: 2, liang: 2, oz: 2, lb: 3 };
 
 const weights = new Set(["weight", "loose weight", "weight difference", "weight error"]);
-const isWeight = ({ name }: Quantity): boolean => weights.has(name);
+export const isWeight = ({ name }: Quantity): boolean => weights.has(name);
 
-/** The number format of a quantity, for weights in this unit. */
-export function formatOf(quantity: Quantity, unit: WeightUnit): string {
-  if (!isWeight(quantity)) return quantity.holds === "number" ? quantity.format : "General";
-  const places = decimals[unit] + (quantity.name === "weight error" ? 1 : 0);
-  return `0.${"0".repeat(places)}`;
+/** The number format of a quantity, for weights in this unit, with so many decimals at least. */
+export function formatOf(quantity: Quantity, unit: WeightUnit, least = 0): string {
+  if (quantity.holds !== "number") return "General";
+  const usual = isWeight(quantity)
+    ? `0.${"0".repeat(decimals[unit] + (quantity.name === "weight error" ? 1 : 0))}`
+    : quantity.format;
+  const [, before, places, behind] = /^(0\.)(0+)(%?)$/.exec(usual) ?? [];
+  return places === undefined ? usual : `${before}${"0".repeat(Math.max(places.length, least))}${behind}`;
+}
+
+/** More than this many decimals are noise. */
+const mostDecimals = 9;
+
+/** How many decimals a number needs to be shown as it is; a share as a percentage. */
+export function decimalsOf(value: number, quantity: Quantity): number {
+  const shown = Number((quantity.format.includes("%") ? value * 100 : value).toPrecision(12));
+  const [, digits = "", exponent = "0"] = /^-?\d+(?:\.(\d+))?(?:e(-\d+))?$/.exec(String(shown)) ?? [];
+  return Math.min(digits.length - Number(exponent), mostDecimals);
 }
 
 /** What stands behind the number; "" where nothing does. */
@@ -32,8 +45,14 @@ export function unitOf(quantity: Quantity, unit: WeightUnit, { units, unitWords 
 }
 
 /** A number as the sheet will show it, with its unit when `words` are given. */
-export function shownNumber(value: number, quantity: Quantity, unit: WeightUnit, words?: UnitWords): string {
-  const format = formatOf(quantity, unit);
+export function shownNumber(
+  value: number,
+  quantity: Quantity,
+  unit: WeightUnit,
+  words?: UnitWords,
+  least?: number,
+): string {
+  const format = formatOf(quantity, unit, least);
   if (format.includes("mm")) return shownTime(value, format);
   const isShare = format.includes("%");
   const places = /\.(0+)/.exec(format)?.[1]?.length ?? 0;

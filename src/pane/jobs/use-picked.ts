@@ -1,41 +1,47 @@
 import { useEffect, useState } from "react";
 import { referenceTo } from "../../workbook-files/references";
 import { HostProblem, type WorkbookHost } from "../host/workbook-host";
-import { type Messages, useMessages } from "../messages/messages";
+import type { Messages } from "../messages/messages";
 import type { Entries } from "./entries";
 import type { PickedValues } from "./job-answer";
 
 export interface Picked {
   readonly values: PickedValues;
   /** Why the cells of a field could not be read, by its name. */
-  readonly problems: Readonly<Record<string, string>>;
+  readonly problems: Readonly<Record<string, Said>>;
 }
 
+/** Something to say in the language that the pane speaks when it is read. */
+export type Said = (messages: Messages) => string;
+
 /** Whatever the host throws, in plain words. */
-export const inWords = (thrown: unknown, { problems }: Messages): string =>
-  thrown instanceof HostProblem ? problems.host(thrown) : problems.unknown;
+export const inWords =
+  (thrown: unknown): Said =>
+  ({ problems }) =>
+    thrown instanceof HostProblem ? problems.host(thrown) : problems.unknown;
+
+const nothing: Picked = { values: {}, problems: {} };
 
 /** The cells that fields were picked from, read again whenever the sheet changes. */
 export function usePicked(host: WorkbookHost | undefined, entries: Entries): Picked {
-  const messages = useMessages();
-  const [picked, setPicked] = useState<Picked>({ values: {}, problems: {} });
+  const [picked, setPicked] = useState(nothing);
   const areas = JSON.stringify(
     Object.entries(entries).flatMap(([name, { picked }]) => (picked ? [[name, picked] as const] : [])),
   );
   useEffect(() => {
     const wanted = JSON.parse(areas) as [string, NonNullable<Entries[string]["picked"]>][];
-    if (host === undefined || wanted.length === 0) return;
+    if (host === undefined || wanted.length === 0) return setPicked(nothing);
     let reading = 0;
     const read = async () => {
       reading += 1;
       const own = reading;
       const values: Record<string, PickedValues[string]> = {};
-      const problems: Record<string, string> = {};
+      const problems: Record<string, Said> = {};
       for (const [name, area] of wanted) {
         try {
           values[name] = (await host.read(referenceTo(area), area)).values;
         } catch (thrown) {
-          problems[name] = inWords(thrown, messages);
+          problems[name] = inWords(thrown);
         }
       }
       // A later reading has overtaken this one.
@@ -47,6 +53,6 @@ export function usePicked(host: WorkbookHost | undefined, entries: Entries): Pic
       reading += 1;
       stop();
     };
-  }, [host, areas, messages]);
+  }, [host, areas]);
   return picked;
 }

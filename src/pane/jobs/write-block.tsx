@@ -5,12 +5,12 @@ import { placesOf } from "../host/block-cells";
 import type { Block, CellArea, CellPlace, WorkbookHost } from "../host/workbook-host";
 import { useMessages } from "../messages/messages";
 import type { BlockOfJob } from "./job-block";
-import { inWords } from "./use-picked";
+import { inWords, type Said } from "./use-picked";
 
 interface WriteBlockProps {
   readonly host: WorkbookHost;
-  /** The block for a place; a text says why there is none. */
-  readonly blockAt: (place: CellPlace) => BlockOfJob | string;
+  /** The block for a place, or why there is none. */
+  readonly blockAt: (place: CellPlace) => BlockOfJob | Said;
   /** Whether the block has a chart that can be written with it. */
   readonly hasChart: boolean;
   /** Cells that formulas of the block read. */
@@ -29,9 +29,9 @@ const mostNamed = 12;
 /** The button that writes a block at the selected cell. Filled cells are not touched before someone says so. */
 export function WriteBlock({ host, blockAt, hasChart, picked }: WriteBlockProps) {
   const messages = useMessages();
-  const { write, problems } = messages;
+  const { write } = messages;
   const selected = useSelectedCell(host);
-  const [said, say] = useState<{ readonly text: string; readonly isProblem: boolean }>();
+  const [said, say] = useState<{ readonly says: Said; readonly isProblem: boolean }>();
   const [question, ask] = useState<Question>();
   const [isBusy, setBusy] = useState(false);
   const [withChart, chooseChart] = useState(false);
@@ -39,22 +39,24 @@ export function WriteBlock({ host, blockAt, hasChart, picked }: WriteBlockProps)
   const writeAt = async (block: BlockOfJob, at: CellPlace, over: boolean) => {
     const outcome = await host.write(block, at, { over });
     if ("filled" in outcome) return ask({ block, at, filled: outcome.filled });
-    const written = write.written(referenceTo(outcome.written));
+    const place = referenceTo(outcome.written);
     try {
       if (withChart && block.chart) await host.addChart(block.chart);
-      say({ text: written, isProblem: false });
+      say({ says: ({ write }) => write.written(place), isProblem: false });
     } catch (thrown) {
-      say({ text: `${written} ${write.noChart} ${inWords(thrown, messages)}`, isProblem: true });
+      const says: Said = (all) => `${all.write.written(place)} ${all.write.noChart} ${inWords(thrown)(all)}`;
+      say({ says, isProblem: true });
     }
   };
   /** Whatever goes wrong is said, and the form keeps all that was typed. */
   const attempt = async (work: () => Promise<void>) => {
+    if (isBusy) return;
     say(undefined);
     setBusy(true);
     try {
       await work();
     } catch (thrown) {
-      say({ text: inWords(thrown, messages), isProblem: true });
+      say({ says: inWords(thrown), isProblem: true });
     } finally {
       setBusy(false);
     }
@@ -64,8 +66,8 @@ export function WriteBlock({ host, blockAt, hasChart, picked }: WriteBlockProps)
       const { sheet, row, column } = await host.selection();
       const at = { sheet, row, column };
       const block = blockAt(at);
-      if (typeof block === "string") return say({ text: block, isProblem: true });
-      if (liesOver(block, at, picked)) return say({ text: problems.overPicked, isProblem: true });
+      if (typeof block === "function") return say({ says: block, isProblem: true });
+      if (liesOver(block, at, picked)) return say({ says: ({ problems }) => problems.overPicked, isProblem: true });
       return writeAt(block, at, false);
     });
 
@@ -86,12 +88,12 @@ export function WriteBlock({ host, blockAt, hasChart, picked }: WriteBlockProps)
           </span>
         </div>
       ) : null}
-      <button type="button" className="primary" onClick={start} disabled={isBusy}>
+      <button type="button" className="primary" onClick={start} aria-disabled={isBusy}>
         {write.button}
       </button>
       <p className="notes">{selected === undefined ? "" : write.where(selected)}</p>
       <p role="status" className={said?.isProblem ? "problem" : "done"}>
-        {said?.text}
+        {said?.says(messages)}
       </p>
       {question === undefined ? null : (
         <FilledQuestion
@@ -106,7 +108,12 @@ export function WriteBlock({ host, blockAt, hasChart, picked }: WriteBlockProps)
   );
 }
 
-/** Asks, in a dialog of the browser's own, whether filled cells may be written over. */
+const over = "over";
+
+/**
+ * Asks, in a dialog of the browser's own, whether filled cells may be written over. It is closed before it goes, which
+ * gives the keyboard back to the button that it came from.
+ */
 function FilledQuestion(props: { readonly filled: readonly string[]; readonly answer: (isOver: boolean) => void }) {
   const { filled, answer } = props;
   const { write } = useMessages();
@@ -117,14 +124,19 @@ function FilledQuestion(props: { readonly filled: readonly string[]; readonly an
   const named = filled.slice(0, mostNamed).join(", ");
   const rest = filled.length - mostNamed;
   return (
-    <dialog ref={dialog} aria-labelledby="filled-title" aria-describedby="filled-cells" onClose={() => answer(false)}>
+    <dialog
+      ref={dialog}
+      aria-labelledby="filled-title"
+      aria-describedby="filled-cells"
+      onClose={() => answer(dialog.current?.returnValue === over)}
+    >
       <h2 id="filled-title">{write.filledTitle}</h2>
       <p id="filled-cells">{write.filled(rest > 0 ? `${named} ${write.more(rest)}` : named)}</p>
       <div className="line">
-        <button type="button" className="primary" onClick={() => answer(false)}>
+        <button type="button" className="primary" onClick={() => dialog.current?.close()}>
           {write.keep}
         </button>
-        <button type="button" className="plain" onClick={() => answer(true)}>
+        <button type="button" className="plain" onClick={() => dialog.current?.close(over)}>
           {write.over}
         </button>
       </div>

@@ -30,7 +30,7 @@ export const chinesePieces: PieceMessages = {
     refused: (message) => `没有答案：${inChinese(message)}`,
     tooMany: (count) => `比函数所需多 ${count} 个。`,
     cellShows: (value) => `单元格显示 ${value}。`,
-    differs: "这与最后一步的结果不同：单元格可能尚待重新计算。",
+    differs: "这与最后一步的结果不同：单元格可能尚待重新计算，或公式中有会自行变化的内容。",
     doesMore: "公式对这个结果还做了进一步处理。",
     inYourUnit: "重量的单位与您的单元格相同。",
     rowsOfTable: (shown, all) => `共 ${all} 行，显示前 ${shown} 行。`,

@@ -121,7 +121,8 @@ export const englishPieces: PieceMessages = {
     refused: (message) => `No answer: ${message}`,
     tooMany: (count) => `${count} more than the function takes.`,
     cellShows: (value) => `The cell shows ${value}.`,
-    differs: "That is not what the last step gives: the cell may be waiting to be calculated again.",
+    differs:
+      "That is not what the last step gives: the cell may be waiting to be calculated again, or the formula holds something that changes by itself.",
     doesMore: "The formula does more with this than show it.",
     inYourUnit: "Weights are in the unit of your cells.",
     rowsOfTable: (shown, all) => `The first ${shown} of ${all} rows.`,

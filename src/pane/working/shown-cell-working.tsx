@@ -1,5 +1,6 @@
 import { headers } from "../../core/define";
 import { signature } from "../../core/describe";
+import { isWeight } from "../jobs/shown-number";
 import { useMessages } from "../messages/messages";
 import { Said } from "../said";
 import { shownValue } from "./shown-value";
@@ -15,9 +16,13 @@ interface Ask {
 
 /** Everything that is known of a cell's working. Whatever comes from the sheet is shown as text. */
 export function ShownCellWorking({ found, ask }: { readonly found: CellWorking; readonly ask?: Ask }) {
-  const { working } = useMessages();
+  const { working, refusal } = useMessages();
   const { calls, cell, isCall, message, unit } = found;
-  const shown = shownValue(cell, resultQuantity(calls.at(-1)), unit);
+  const quantity = resultQuantity(calls.at(-1));
+  // What the formula does more may have made something else of it.
+  const shown = shownValue(cell, isCall ? quantity : undefined, isCall ? unit : "");
+  // The unit that the cell shows is that of weights where its answer is one.
+  const weightUnit = quantity === undefined || isWeight(quantity) ? unit : "";
   return (
     <>
       <pre>
@@ -26,14 +31,14 @@ export function ShownCellWorking({ found, ask }: { readonly found: CellWorking; 
       {found.canAsk && ask !== undefined ? <AskWorkbook {...ask} /> : null}
       {calls.map((call, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the calls of a formula have no name, and may be alike
-        <ShownCall key={index} call={call} unit={unit} />
+        <ShownCall key={index} call={call} unit={weightUnit} />
       ))}
       <p>
         <strong>{cell === "" ? working.cellShows(`“”`) : working.cellShows(shown)}</strong>{" "}
         {isCall ? (differs(found) ? working.differs : "") : working.doesMore}
-        {message === undefined ? null : ` ${message}`}
+        {message === undefined ? null : ` ${refusal(message)}`}
       </p>
-      {unit === "" ? <p className="bounds">{working.inYourUnit}</p> : null}
+      {weightUnit === "" ? <p className="bounds">{working.inYourUnit}</p> : null}
     </>
   );
 }

@@ -1,5 +1,6 @@
 import type { Column, FunctionSpec, Step } from "../../core/define";
 import type { Quantity } from "../../core/quantities";
+import { isWeight } from "../jobs/shown-number";
 import { useMessages } from "../messages/messages";
 import { shownValue } from "./shown-value";
 
@@ -32,11 +33,9 @@ export function StepList({ steps, spec, unit }: { steps: readonly Step[]; spec: 
   );
 }
 
-const weights = new Set(["weight", "loose weight", "weight difference", "weight error"]);
-
 /** Only a weight has the unit of the cells. */
 const unitFor = (quantity: Quantity | undefined, unit: string): string =>
-  quantity !== undefined && weights.has(quantity.name) ? unit : "";
+  quantity !== undefined && isWeight(quantity) ? unit : "";
 
 interface RowsProps {
   readonly gives: readonly unknown[];
