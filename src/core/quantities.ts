@@ -75,6 +75,9 @@ export const moisture = number({
   format: "0.0%",
 });
 
+/** The largest moisture that there is: leaf that is all water holds no tea. */
+export const mostMoisture = 1 - 2 ** -53;
+
 export const dryBasisMoisture = number({
   name: "dry-basis moisture",
   bounds: { atLeast: 0, atMost: 1e6 },

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { bind } from "../../src/cells/bind";
+import { isInside } from "../../src/core/bounds";
 import { blendMoisture } from "../../src/core/moisture/blend-moisture";
 import { dryBasis } from "../../src/core/moisture/dry-basis";
 import { dryMatter } from "../../src/core/moisture/dry-matter";
@@ -11,6 +12,7 @@ import { ovenMoisture } from "../../src/core/moisture/oven-moisture";
 import { restateContent } from "../../src/core/moisture/restate-content";
 import { water } from "../../src/core/moisture/water";
 import { wetBasis } from "../../src/core/moisture/wet-basis";
+import { moisture } from "../../src/core/quantities";
 import { targetWeight } from "../../src/core/targets/target-weight";
 import { expectEqual } from "./compare";
 import { moistures, shares, weights } from "./generators";
@@ -49,6 +51,12 @@ test("water and dry matter add up to the weight", () => {
 });
 
 describe("moisture by weight", () => {
+  test("stays a moisture where nearly all is water", () => {
+    expect(moistureNow.calculate(1e-5, 0.999999999988, 7784, 0.69)).toBe(1 - 2 ** -53);
+    expect(freshMoisture.calculate(7784, 1e-12, 0.5, 0)).toBe(1 - 2 ** -53);
+    expect(isInside(moistureNow.calculate(1e-5, 0.999999999988, 7784, 0.69), moisture.bounds)).toBe(true);
+  });
+
   test("at the target weight is the target moisture, also a wetter one", () => {
     fc.assert(
       fc.property(weights, moistures, moistures, (weight, moisture, wanted) => {

@@ -1,7 +1,7 @@
 import { isAbove } from "../comparison";
 import { defineFunction, exactly, type FunctionPage, measured, optional } from "../define";
 import { mustBe, shown } from "../errors";
-import { dryLoss, looseWeight, moisture, share, weight } from "../quantities";
+import { dryLoss, looseWeight, moisture, mostMoisture, share, weight } from "../quantities";
 import { irriMoisture, junshanProcess } from "../sources";
 import { percent, step } from "../working";
 import { dryMatter } from "./dry-matter";
@@ -31,7 +31,8 @@ export const freshMoisture = defineFunction({
         finishedWeight,
       );
     }
-    return Math.max(0, 1 - dryShare);
+    // Nearly all water rounds to all water, which is no moisture of leaf.
+    return Math.min(Math.max(0, 1 - dryShare), mostMoisture);
   },
 });
 

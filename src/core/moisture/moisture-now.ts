@@ -2,7 +2,7 @@ import { saleLimit } from "../cautions";
 import { isAbove } from "../comparison";
 import { defineFunction, exactly, type FunctionPage, measured, optional } from "../define";
 import { mustBe, shown } from "../errors";
-import { dryLoss, looseWeight, moisture, weight } from "../quantities";
+import { dryLoss, looseWeight, moisture, mostMoisture, weight } from "../quantities";
 import { irriMoisture, junshanProcess, teaWaterLoss } from "../sources";
 import { percent, step } from "../working";
 import { dryMatter } from "./dry-matter";
@@ -26,7 +26,8 @@ export const moistureNow = defineFunction({
     const dryWeight = dryMatter.calculate(startWeight, startMoisture) * (1 - dryLoss);
     const dryShare = dryWeight / weightNow;
     if (isAbove(dryShare, 1)) throw mustBe("weightNow", `at least ${shown(dryWeight)}, the dry matter`, weightNow);
-    return Math.max(0, 1 - dryShare);
+    // Nearly all water rounds to all water, which is no moisture of leaf.
+    return Math.min(Math.max(0, 1 - dryShare), mostMoisture);
   },
 });
 
