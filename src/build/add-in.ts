@@ -4,6 +4,7 @@ import { fileURLToPath } from "node:url";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import webpack, { type Configuration } from "webpack";
 import { catalogue } from "../core/catalogue";
+import { escaped } from "../generate/blocks";
 import { functionsJson } from "../generate/functions-json";
 import { writeFunctionSite } from "./function-site";
 import { officeOrigin } from "./page-policy";
@@ -66,9 +67,9 @@ const paneScript = (folder: string): Configuration => ({
   plugins: [page("pane")],
 });
 
-/** The manifest with the addresses of another host. */
+/** The manifest with the addresses of another host. An address may hold `&`, and `$&`, which a plain replacement reads. */
 export const manifestFor = (origin: string): string =>
-  readFileSync(join(project, "manifest.xml"), "utf8").replaceAll(localOrigin, origin);
+  readFileSync(join(project, "manifest.xml"), "utf8").replaceAll(localOrigin, () => escaped(origin));
 
 /** The functions script with its page alone. */
 export const buildFunctions = (folder: string): Promise<void> => runWebpack(functionsScript(folder));

@@ -1,17 +1,18 @@
-/** `npm run build -- --origin https://example.org/tea` writes dist/, which any static host can serve. */
+/** `npm run build -- --origin https://example.org/tea` writes dist/site/, which any static host can serve. */
 import { join, resolve } from "node:path";
 import { buildAddIn } from "./add-in";
+import { siteFolder } from "./folders";
 import { originFrom } from "./origin";
 import { buildPage } from "./workbook-page-build";
 
 async function build(): Promise<void> {
   const origin = originFrom(process.argv.slice(2));
-  const folder = resolve("dist");
+  const folder = siteFolder(resolve());
   await buildAddIn({ origin, folder });
   // Minified, unlike at home: here it travels.
   await buildPage(join(folder, "workbook"), { minimize: true });
   console.log(
-    `Wrote dist/. Put its contents at ${origin}/ and load ${origin}/manifest.xml into Excel.\nThe workbook page for those without Excel is then at ${origin}/workbook/`,
+    `Wrote dist/site/. Put its contents at ${origin}/ and load ${origin}/manifest.xml into Excel.\nThe workbook page for those without Excel is then at ${origin}/workbook/`,
   );
 }
 

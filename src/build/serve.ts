@@ -29,11 +29,17 @@ const isNamedByContent = /\.[0-9a-f]{8}\.\w+$/;
 
 /**
  * Serves the files of a folder at the port; port 0 takes any that is free. Rejects when the port is taken. The policy
- * is the workbook page's; with an empty one, each page goes by what it says itself, as on a static host.
+ * is the workbook page's; with an empty one, each page goes by what it says itself, as on a static host. The path, with
+ * a slash at both ends, is where on the host the folder lies.
  */
-export function serve(folder: string, port: number, policy = pagePolicy): Promise<{ server: Server; address: string }> {
+export function serve(
+  folder: string,
+  port: number,
+  policy = pagePolicy,
+  path = "/",
+): Promise<{ server: Server; address: string }> {
   const server = createServer((request, response) => {
-    answer({ folder, policy }, request, response).catch((problem: unknown) => {
+    answer({ folder, policy, path }, request, response).catch((problem: unknown) => {
       console.error(problem);
       if (!response.headersSent) response.writeHead(500);
       response.end();
@@ -41,7 +47,9 @@ export function serve(folder: string, port: number, policy = pagePolicy): Promis
   });
   return new Promise((done, failed) => {
     server.once("error", failed);
-    server.listen(port, host, () => done({ server, address: addressAt((server.address() as AddressInfo).port) }));
+    server.listen(port, host, () =>
+      done({ server, address: new URL(path, addressAt((server.address() as AddressInfo).port)).href }),
+    );
   });
 }
 
@@ -50,11 +58,13 @@ export const addressAt = (port: number): string => `http://${host}:${port}/`;
 interface Served {
   readonly folder: string;
   readonly policy: string;
+  readonly path: string;
 }
 
-async function answer({ folder, policy }: Served, request: IncomingMessage, response: ServerResponse): Promise<void> {
+async function answer({ folder, policy, path }: Served, request: IncomingMessage, response: ServerResponse): Promise<void> {
   if (request.method !== "GET" && request.method !== "HEAD") return refuse(response, 405, "only reading is possible");
-  const file = await fileFor(folder, request.url ?? "/");
+  const url = request.url ?? "/";
+  const file = url.startsWith(path) ? await fileFor(folder, url.slice(path.length - 1)) : undefined;
   if (file === undefined) return refuse(response, 404, "there is no such page");
   response.writeHead(200, {
     "content-type": kinds[extname(file.path)] ?? "application/octet-stream",

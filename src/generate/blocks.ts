@@ -35,7 +35,8 @@ function blockAsMarkdown(block: Block): string {
 export const asMarkdown = ({ blocks }: Page): string => `${blocks.map(blockAsMarkdown).join("\n\n")}\n`;
 
 const entities: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
-const escaped = (text: string): string => text.replaceAll(/[&<>"]/g, (letter) => entities[letter] ?? letter);
+/** Text as it stands in HTML or XML, between tags or in double quotes. */
+export const escaped = (text: string): string => text.replaceAll(/[&<>"]/g, (letter) => entities[letter] ?? letter);
 const tagged = (tag: string, text: string): string => `<${tag}>${escaped(text)}</${tag}>`;
 
 function blockAsHtml(block: Block): string {

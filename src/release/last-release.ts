@@ -15,8 +15,13 @@ export const lastRelease = (file = lastReleaseFile): Release | undefined =>
 export const recordRelease = (release: Release, file = lastReleaseFile): void =>
   writeFileSync(file, `${JSON.stringify(release, null, 1)}\n`);
 
-/** Why a release may not follow the last one, one line each. The same version may be built again as it was. */
+/**
+ * Why a release may not follow the last one, one line each. The same version may be built again while its signatures
+ * are the same; nothing else of it is compared.
+ */
 export function reasonsAgainst(next: Release, last: Release | undefined): string[] {
+  const unordered = [next, ...(last === undefined ? [] : [last])].filter(({ version }) => !isOrdered.test(version));
+  if (unordered.length > 0) return unordered.map(({ version }) => `${version} is no version such as 1.2.3`);
   if (last === undefined) return [];
   const broken = breaches(last.signatures, next.signatures);
   if (broken.length > 0) return broken;
@@ -26,6 +31,9 @@ export function reasonsAgainst(next: Release, last: Release | undefined): string
   if (order === 0 && !isSame) return [`${next.version} was released with other functions: raise the version`];
   return [];
 }
+
+/** Three numbers. What else may stand in a version, such as -beta, has no order here. */
+const isOrdered = /^\d+\.\d+\.\d+$/;
 
 function compareVersions(one: string, other: string): number {
   const [mine, theirs] = [one, other].map((version) => version.split(".").map(Number)) as [number[], number[]];

@@ -12,7 +12,8 @@ import { serveAddIn } from "../../src/build/serve-add-in";
 import { catalogue } from "../../src/core/catalogue";
 import { quantities } from "../../src/pane/messages/chinese-functions/quantities";
 import { chineseTexts } from "../../src/pane/messages/chinese-texts";
-import { manifestProblems } from "../../src/release/manifest-problems";
+import { addressesIn, manifestProblems } from "../../src/release/manifest-problems";
+import { parseXml } from "../../src/workbook-files/xml";
 
 const origin = "https://example.org/tea";
 const workplace = mkdtempSync(join(tmpdir(), "tea-build-"));
@@ -74,6 +75,13 @@ describe("the manifest", () => {
     expect(addresses(manifest).every((address) => address.startsWith(`${localOrigin}/`))).toBe(true);
     expect(text("manifest.xml")).toBe(manifestFor(origin));
     expect(text("manifest.xml")).not.toContain("localhost");
+  });
+
+  test("takes an address with letters that XML or a replacement would read", () => {
+    const odd = "https://example.org/leaf&bud/$&/it's";
+    const named = addressesIn(parseXml(manifestFor(odd)));
+    expect(named).toHaveLength(addresses(manifest).length);
+    expect(named.filter((address) => !address.startsWith(`${odd}/`))).toEqual([]);
   });
 
   test("has no problem that a release looks for", () => {

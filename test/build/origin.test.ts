@@ -7,6 +7,8 @@ describe("the address of the host", () => {
     [["--origin", "https://example.org/tea/"], "https://example.org/tea"],
     [["--origin=https://example.org"], "https://example.org"],
     [["--origin", "https://example.org:8443/a/b//"], "https://example.org:8443/a/b"],
+    // What would break the manifest is written as addresses write it.
+    [["--origin", 'https://example.org/a "b"<c>'], "https://example.org/a%20%22b%22%3Cc%3E"],
   ])("%j is %s", (args, origin) => {
     expect(originFrom(args)).toBe(origin);
   });

@@ -161,8 +161,10 @@ describe("blanks", () => {
 describe("errors in arguments", () => {
   test("come back as they are", () => {
     expect(target(320, notAvailable, 0.6)[0]?.[0]).toBe(notAvailable);
-    const named = new CellError("#NAME?");
-    expect(target(320, 0.75, named)[0]?.[0]).toBe(named);
+    for (const code of ["#NAME?", "#REF!"]) {
+      const error = new CellError(code);
+      expect(target(320, 0.75, error)[0]?.[0]).toBe(error);
+    }
   });
 
   test("stay in their row", () => {

@@ -43,6 +43,11 @@ test("an older version does not follow a newer one", () => {
   expect(reasonsAgainst({ ...last, version: "1.10.0" }, last)).toEqual([]);
 });
 
+test.each(["1.3.0-beta", "1.3", "v1.3.0", "next"])("%s is refused: its order is not known", (version) => {
+  expect(reasonsAgainst({ ...last, version }, last)).toEqual([`${version} is no version such as 1.2.3`]);
+  expect(reasonsAgainst({ ...last, version }, undefined)).toEqual([`${version} is no version such as 1.2.3`]);
+});
+
 test("a release is recorded and read again", () => {
   const folder = mkdtempSync(join(tmpdir(), "tea-last-"));
   const file = join(folder, "last.json");
