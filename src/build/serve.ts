@@ -61,7 +61,11 @@ interface Served {
   readonly path: string;
 }
 
-async function answer({ folder, policy, path }: Served, request: IncomingMessage, response: ServerResponse): Promise<void> {
+async function answer(
+  { folder, policy, path }: Served,
+  request: IncomingMessage,
+  response: ServerResponse,
+): Promise<void> {
   if (request.method !== "GET" && request.method !== "HEAD") return refuse(response, 405, "only reading is possible");
   const url = request.url ?? "/";
   const file = url.startsWith(path) ? await fileFor(folder, url.slice(path.length - 1)) : undefined;

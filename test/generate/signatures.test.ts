@@ -1,18 +1,28 @@
 import { describe, expect, test } from "vitest";
+import { catalogue } from "../../src/core/catalogue";
 import { signatureBreaches, staleFiles } from "../../src/generate/generate";
-import { breaches, type Signature } from "../../src/generate/signatures";
+import { breaches, type RecordedParameter, type Signature, signatureRecord } from "../../src/generate/signatures";
 
+const required = (name: string): RecordedParameter => ({ name, optional: false, takes: "cell", holds: "number" });
+const optional = (name: string): RecordedParameter => ({ ...required(name), optional: true });
+
+const weight: RecordedParameter = { ...required("weight"), takes: "list", oneForAll: true, gaps: true };
 const recorded: Signature = {
   id: "LEAFSHARE",
   parameters: [
-    { name: "weight", optional: false },
-    { name: "readability", optional: true },
+    { ...weight, bounds: { above: 0, atMost: 10 } },
+    { ...optional("readability"), fallback: 0.1 },
+    { ...optional("unit"), holds: "choice", choices: { g: ["gram", "grams"], kg: ["kilogram"] } },
   ],
+  shape: "table",
   columns: ["step", "weight"],
 };
-const required = (name: string) => ({ name, optional: false });
-const optional = (name: string) => ({ name, optional: true });
+const [first, second, third] = recorded.parameters as [RecordedParameter, RecordedParameter, RecordedParameter];
 const changed = (change: Partial<Signature>) => breaches([recorded], [{ ...recorded, ...change }]);
+const changedFirst = (change: Partial<RecordedParameter>) =>
+  changed({ parameters: [{ ...first, ...change }, second, third] });
+const changedUnit = (choices: RecordedParameter["choices"]) =>
+  changed({ parameters: [first, second, { ...third, choices }] });
 
 describe("saved workbooks go on working", () => {
   test("when nothing changed, a function came, an optional was appended or a column added on the right", () => {
@@ -22,26 +32,29 @@ describe("saved workbooks go on working", () => {
     expect(changed({ columns: ["step", "weight", "moisture"] })).toEqual([]);
   });
 
+  test("when bounds got wider, and words and readings were added", () => {
+    expect(changedFirst({ bounds: { atLeast: 0, atMost: 10 } })).toEqual([]);
+    expect(changedFirst({ bounds: { atLeast: 0 } })).toEqual([]);
+    expect(changedUnit({ jin: [], kg: ["kilogram", "kilo"], g: ["grams", "gram"] })).toEqual([]);
+    expect(changed({ parameters: [first, { ...second, oneForAll: true, gaps: true }, third] })).toEqual([]);
+  });
+
   test.each([
     ["a function goes", breaches([recorded], []), "LEAFSHARE is gone"],
     [
       "a parameter is renamed",
-      changed({ parameters: [required("mass"), optional("readability")] }),
+      changed({ parameters: [{ ...first, name: "mass" }, second, third] }),
       "LEAFSHARE: parameter 1 was weight and is mass",
     ],
-    [
-      "a parameter goes",
-      changed({ parameters: [required("weight")] }),
-      "LEAFSHARE: parameter 2 was readability and is gone",
-    ],
+    ["a parameter goes", changed({ parameters: [first, second] }), "LEAFSHARE: parameter 3 was unit and is gone"],
     [
       "an optional becomes required",
-      changed({ parameters: [required("weight"), required("readability")] }),
+      changed({ parameters: [first, { ...second, optional: false }, third] }),
       "LEAFSHARE: readability was optional and is required",
     ],
     [
       "a required parameter becomes optional",
-      changed({ parameters: [optional("weight"), optional("readability")] }),
+      changedFirst({ optional: true }),
       "LEAFSHARE: weight was required and is optional",
     ],
     [
@@ -55,9 +68,76 @@ describe("saved workbooks go on working", () => {
       "LEAFSHARE: column 2 was weight and is moisture",
     ],
     ["a column goes", changed({ columns: ["step"] }), "LEAFSHARE: column 2 was weight and is gone"],
+    ["the answer has another shape", changed({ shape: "row" }), "LEAFSHARE: the answer was table and is row"],
+    ["a list is taken cell by cell", changedFirst({ takes: "cell" }), "LEAFSHARE: weight was list and is cell"],
+    ["a list becomes a book's", changedFirst({ takes: "book" }), "LEAFSHARE: weight was list and is book"],
+    [
+      "one value no longer stands for all",
+      changedFirst({ oneForAll: undefined }),
+      "LEAFSHARE: weight could be one value for all rows and no longer can",
+    ],
+    ["gaps are refused", changedFirst({ gaps: undefined }), "LEAFSHARE: weight could have gaps and no longer can"],
+    ["a number becomes a text", changedFirst({ holds: "text" }), "LEAFSHARE: weight was number and is text"],
+    [
+      "a fallback changes",
+      changed({ parameters: [first, { ...second, fallback: 1 }, third] }),
+      "LEAFSHARE: readability left out was 0.1 and is 1",
+    ],
+    [
+      "a fallback comes",
+      changed({ parameters: [first, second, { ...third, fallback: "g" }] }),
+      "LEAFSHARE: unit left out was nothing and is g",
+    ],
+    [
+      "the least number rises",
+      changedFirst({ bounds: { atLeast: 1, atMost: 10 } }),
+      "LEAFSHARE: weight could be 1e-12 and has to be 1 or more",
+    ],
+    [
+      "the greatest number falls",
+      changedFirst({ bounds: { above: 0, atMost: 9 } }),
+      "LEAFSHARE: weight could be 10 and has to be 9 or less",
+    ],
+    [
+      "decimals are refused",
+      changedFirst({ bounds: { above: 0, atMost: 10, whole: true } }),
+      "LEAFSHARE: weight could have decimals and has to be whole",
+    ],
+    [
+      "a word goes",
+      changedUnit({ g: ["gram", "grams"], kg: [] }),
+      'LEAFSHARE: unit took "kilogram" as "kg" and no longer does',
+    ],
+    [
+      "a word means another choice",
+      changedUnit({ g: ["gram"], kg: ["kilogram", "grams"] }),
+      'LEAFSHARE: unit took "grams" as "g" and no longer does',
+    ],
   ])("no longer when %s", (_change, found, line) => {
     expect(found).toEqual([line]);
   });
+});
+
+test("a choice that goes takes all its words along", () => {
+  expect(changedUnit({ g: ["gram", "grams"] })).toEqual([
+    'LEAFSHARE: unit took "kg" as "kg" and no longer does',
+    'LEAFSHARE: unit took "kilogram" as "kg" and no longer does',
+  ]);
+});
+
+test("a record holds what a spec says", () => {
+  const records = catalogue.map(({ spec }) => signatureRecord(spec));
+  const parameters = records.flatMap((record) => record.parameters);
+  expect(new Set(records.map(({ shape }) => shape))).toEqual(new Set(["cell", "row", "column", "table"]));
+  expect(new Set(parameters.map(({ takes }) => takes))).toEqual(new Set(["cell", "list", "book"]));
+  for (const { spec } of catalogue) {
+    const record = signatureRecord(spec);
+    spec.parameters.forEach(({ quantity, fallback }, index) => {
+      expect(record.parameters[index]?.fallback).toBe(fallback);
+      expect(record.parameters[index]?.choices).toBe(quantity.choices);
+      if (quantity.holds === "number") expect(record.parameters[index]?.bounds).toBe(quantity.bounds);
+    });
+  }
 });
 
 test("the catalogue keeps every signature that was recorded", () => {

@@ -2,10 +2,12 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { lastRelease, reasonsAgainst, recordRelease } from "../../src/release/last-release";
+import { lastRelease, type Release, reasonsAgainst, recordRelease } from "../../src/release/last-release";
 
-const weight = { name: "weight", optional: false };
-const last = { version: "1.2.3", signatures: [{ id: "ONE", parameters: [weight], columns: ["load"] }] };
+const weight = { name: "weight", optional: false, takes: "cell", holds: "number", bounds: { above: 0 } } as const;
+const one = { id: "ONE", parameters: [weight], shape: "row", columns: ["load"] } as const;
+const two = { id: "TWO", parameters: [], shape: "cell", columns: [] } as const;
+const last: Release = { version: "1.2.3", signatures: [one] };
 
 test("the first release follows nothing", () => {
   expect(reasonsAgainst(last, undefined)).toEqual([]);
@@ -13,14 +15,14 @@ test("the first release follows nothing", () => {
 
 test("a later version may add a function, an optional parameter and a column", () => {
   const signatures = [
-    { id: "ONE", parameters: [weight, { name: "readability", optional: true }], columns: ["load", "rest"] },
-    { id: "TWO", parameters: [], columns: [] },
+    { ...one, parameters: [weight, { ...weight, name: "readability", optional: true }], columns: ["load", "rest"] },
+    two,
   ];
   expect(reasonsAgainst({ version: "1.10.0", signatures }, last)).toEqual([]);
 });
 
 test("what would break saved workbooks is named", () => {
-  const signatures = [{ id: "ONE", parameters: [{ name: "mass", optional: false }], columns: ["rest"] }];
+  const signatures = [{ ...one, parameters: [{ ...weight, name: "mass" }], columns: ["rest"] }];
   expect(reasonsAgainst({ version: "2.0.0", signatures }, last)).toEqual([
     "ONE: parameter 1 was weight and is mass",
     "ONE: column 1 was load and is rest",
@@ -28,12 +30,15 @@ test("what would break saved workbooks is named", () => {
   expect(reasonsAgainst({ version: "2.0.0", signatures: [] }, last)).toEqual(["ONE is gone"]);
 });
 
-test("the same version may be built again as it was, but not with other functions", () => {
+test("the same version may be built again, but not with other functions or wider bounds", () => {
   expect(reasonsAgainst(last, last)).toEqual([]);
-  const more = [...last.signatures, { id: "TWO", parameters: [], columns: [] }];
+  const more = [...last.signatures, two];
   expect(reasonsAgainst({ version: "1.2.3", signatures: more }, last)).toEqual([
     "1.2.3 was released with other functions: raise the version",
   ]);
+  const wider = [{ ...one, parameters: [{ ...weight, bounds: {} }] }];
+  expect(reasonsAgainst({ version: "1.2.3", signatures: wider }, last)).toHaveLength(1);
+  expect(reasonsAgainst({ version: "1.2.4", signatures: wider }, last)).toEqual([]);
 });
 
 test("an older version does not follow a newer one", () => {
