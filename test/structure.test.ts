@@ -17,7 +17,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   "sample-books": ["cells", "core", "engine", "generate", "workbook-files"],
   "workbook-page": ["cells", "core", "engine", "generate", "pane", "workbook-files"],
   bench: ["build", "cells", "core", "engine", "workbook-files"],
-  release: ["build", "core", "generate", "pane", "workbook-files"],
+  release: ["build", "core", "generate", "pane", "sample-books", "workbook-files"],
   build: ["cells", "core", "engine", "generate", "sample-books", "workbook-files"],
 };
 

@@ -72,17 +72,26 @@ export const manifestFor = (origin: string): string =>
   readFileSync(join(project, "manifest.xml"), "utf8").replaceAll(localOrigin, () => escaped(origin));
 
 /** The functions script with its page alone. */
-export const buildFunctions = (folder: string): Promise<void> => runWebpack(functionsScript(folder));
+export const buildFunctions = (folder: string): Promise<readonly string[]> => runWebpack(functionsScript(folder));
 
 /** The task pane's page alone. */
-export const buildPane = (folder: string, optimization: Configuration["optimization"] = {}): Promise<void> =>
-  runWebpack({ ...paneScript(folder), optimization });
+export const buildPane = (
+  folder: string,
+  optimization: Configuration["optimization"] = {},
+): Promise<readonly string[]> => runWebpack({ ...paneScript(folder), optimization });
 
-/** Writes everything that Excel loads from `origin`, and the pages of the functions, into a folder of its own. */
-export async function buildAddIn({ origin, folder }: { origin: string; folder: string }): Promise<void> {
+interface Target {
+  readonly origin: string;
+  readonly folder: string;
+}
+
+/**
+ * Writes everything that Excel loads from `origin`, and the pages of the functions, into a folder of its own. Gives the
+ * packages that it holds code of.
+ */
+export async function buildAddIn({ origin, folder }: Target): Promise<readonly string[]> {
   rmSync(folder, { recursive: true, force: true });
-  await buildFunctions(folder);
-  await buildPane(folder);
+  const packages = [...(await buildFunctions(folder)), ...(await buildPane(folder))];
 
   writeFileSync(join(folder, "functions.json"), JSON.stringify(functionsJson(catalogue, origin), null, 1));
   writeFileSync(join(folder, "manifest.xml"), manifestFor(origin));
@@ -91,4 +100,5 @@ export async function buildAddIn({ origin, folder }: { origin: string; folder: s
   for (const icon of readdirSync(source("excel", "icons")).filter((name) => name.endsWith(".png"))) {
     cpSync(source("excel", "icons", icon), join(folder, "icons", icon));
   }
+  return packages;
 }

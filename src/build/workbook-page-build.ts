@@ -5,6 +5,7 @@ import { dirname, join, resolve, sep } from "node:path";
 import { fileURLToPath } from "node:url";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import webpack, { type Configuration } from "webpack";
+import { bundledPackages } from "./bundled-packages";
 import { writeFunctionSite } from "./function-site";
 import { pagePolicy } from "./page-policy";
 import { resolve as resolving, rules } from "./webpack-rules";
@@ -31,10 +32,11 @@ export async function buildPageOnce(): Promise<boolean> {
   return true;
 }
 
-/** Writes the page and the pages of the functions that its pane links to. */
-export async function buildPage(folder: string, options: { minimize: boolean }): Promise<void> {
-  await runWebpack(workbookPageConfiguration(folder, options));
+/** Writes the page and the pages of the functions that its pane links to. Gives the packages that it holds code of. */
+export async function buildPage(folder: string, options: { minimize: boolean }): Promise<readonly string[]> {
+  const packages = await runWebpack(workbookPageConfiguration(folder, options));
   writeFunctionSite(folder);
+  return packages;
 }
 
 /** How the page is bundled. Minifying takes a minute and saves nothing on one's own computer. */
@@ -65,12 +67,14 @@ function workbookPageConfiguration(folder: string, { minimize }: { minimize: boo
   };
 }
 
-export function runWebpack(configuration: Configuration): Promise<void> {
+/** Gives the packages that the bundles hold code of. */
+export function runWebpack(configuration: Configuration): Promise<readonly string[]> {
   return new Promise((done, failed) => {
     webpack(configuration, (problem, stats) => {
       if (problem) failed(problem);
-      else if (stats?.hasErrors()) failed(new Error(stats.toString({ all: false, errors: true, colors: false })));
-      else done();
+      else if (stats === undefined) failed(new Error("the bundler gave no result"));
+      else if (stats.hasErrors()) failed(new Error(stats.toString({ all: false, errors: true, colors: false })));
+      else done(bundledPackages(stats.compilation));
     });
   });
 }

@@ -8,6 +8,8 @@ import {
   reasons,
   runtimePackages,
   scriptsNotRun,
+  shippedPackages,
+  shippedTools,
 } from "./dependencies";
 
 const megabytes = (bytes: number): string => `${(bytes / 1e6).toFixed(bytes < 1e6 ? 2 : 1)} MB`;
@@ -59,23 +61,29 @@ export function dependenciesPage(lockfile: Lockfile, sizeOf: (path: string) => n
         paragraph: `A test lets pass ${acceptedLicences.join(", ")}, and these, looked at by hand:`,
       },
       { list: Object.entries(licencesByHand).map(([name, known]) => `${name}: ${known}`) },
+      { paragraph: "Of the tools that build, these leave a part of their own in what is shipped:" },
+      { list: Object.entries(shippedTools).map(([name, part]) => `${name}: ${part}`) },
       { heading: "What an installation runs", level: 2 },
       {
         paragraph:
           "Nothing: every command here installs with --ignore-scripts, what the lockfile names, to the byte that its SHA-512 sums name. These packages would run something:",
       },
       { list: Object.entries(scriptsNotRun).map(([name, script]) => `${name}: ${script}`) },
+      {
+        paragraph:
+          "One thing is fetched outside the lockfile: on Linux, where no browser is found, what needs one (npm test, npm run bench, npm run picture, npm run release) has npm fetch @sparticuz/chromium, with what it brings, into node_modules/.cache/browser, in a version that src/build/open-browser.ts names, and no sum in this project holds it.",
+      },
       { heading: "Bill of materials", level: 2 },
       {
         paragraph:
-          "npm run sbom writes dist/sbom.cdx.json, a CycloneDX list of every package that the product is made of; a release holds one, and the texts of the licences beside it.",
+          "npm run sbom writes dist/sbom.cdx.json, a CycloneDX list of every package that the product is made of; a release holds one, and the texts of the licences beside it: where a package brings no text of its own, the standard text of the licence that it declares, with the author that it names. A release is refused when a package is left without.",
       },
     ],
   };
 }
 
-/** Runtime packages with a licence that is neither accepted nor looked at by hand. */
+/** Packages of the product with a licence that is neither accepted nor looked at by hand. */
 export const licencesInDoubt = (lockfile: Lockfile): string[] =>
-  runtimePackages(lockfile)
+  shippedPackages(lockfile)
     .filter(([path, { license }]) => !acceptedLicences.includes(license ?? "") && !(nameIn(path) in licencesByHand))
     .map(([path, { license }]) => `${nameIn(path)}: ${license ?? "no licence named"}`);

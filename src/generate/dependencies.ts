@@ -62,6 +62,14 @@ export const licencesByHand: Readonly<Record<string, string>> = {
     "its package names none. It comes with exceljs and runs only under Node, where files are unpacked; the pages do not hold it.",
 };
 
+/** Tools of which something is in what is shipped, so that their licences belong to it. */
+export const shippedTools: Readonly<Record<string, string>> = {
+  "@fluentui/tokens": "the values of its tokens stand in the pane's style sheet",
+  "css-loader": "its part that joins style sheets is in the workbook page",
+  "style-loader": "its part that puts style sheets in place is in the workbook page",
+  webpack: "its part that puts modules together is in every script",
+};
+
 /** Packages that would run a script when they are installed. Every install here passes --ignore-scripts. */
 export const scriptsNotRun: Readonly<Record<string, string>> = {
   "core-js-pure": "prints a call for donations",
@@ -75,6 +83,16 @@ export const nameIn = (path: string): string => path.slice(path.lastIndexOf("nod
 /** The packages that the product is made of, without the tools that build and test it. */
 export const runtimePackages = ({ packages }: Lockfile): [string, LockedPackage][] =>
   Object.entries(packages).filter(([path, { dev }]) => path !== "" && dev !== true);
+
+/** The packages of which a release holds something, or may. */
+export const shippedPackages = (lockfile: Lockfile): [string, LockedPackage][] => [
+  ...runtimePackages(lockfile),
+  ...Object.keys(shippedTools).flatMap((name): [string, LockedPackage][] => {
+    const path = `node_modules/${name}`;
+    const locked = lockfile.packages[path];
+    return locked === undefined ? [] : [[path, locked]];
+  }),
+];
 
 /** A package with all that it brings along, by their places. */
 export function broughtBy(name: string, lockfile: Lockfile): Set<string> {

@@ -1,6 +1,7 @@
 /**
  * `npm run generate` writes docs/functions, docs/checks.md and signatures.json from the catalogue,
- * docs/dependencies.md from the lockfile, and the Fluent tokens that the pane uses; with `--check` it writes nothing and fails when one of them is stale.
+ * docs/dependencies.md from the lockfile, and the Fluent tokens that the pane uses, src/pane/fluent-tokens.css; with
+ * `--check` it writes nothing and fails when one of them is stale.
  */
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -20,20 +21,20 @@ const dependenciesFile = "docs/dependencies.md";
 const signaturesFile = "signatures.json";
 const tokensFile = "src/pane/fluent-tokens.css";
 
-/** Every generated file with its text. */
-function generatedFiles(): Map<string, string> {
+/** Every generated file with its text, from the catalogue that runs here and the sources of a project. */
+function generatedFiles(project: string): Map<string, string> {
   const pages = functionPages(catalogue).map((page) => [`${docsFolder}/${page.name}.md`, asMarkdown(page)] as const);
   const signatures = `${JSON.stringify(
     catalogue.map(({ spec }) => signatureRecord(spec)),
     null,
     1,
   )}\n`;
-  const lockfile = JSON.parse(readFileSync("package-lock.json", "utf8")) as Lockfile;
-  const tokens = fluentTokensFor(readFileSync("src/pane/pane.css", "utf8"));
+  const lockfile = JSON.parse(readFileSync(join(project, "package-lock.json"), "utf8")) as Lockfile;
+  const tokens = fluentTokensFor(readFileSync(join(project, "src/pane/pane.css"), "utf8"));
   return new Map([
     ...pages,
     [checksFile, asMarkdown(checksPage(catalogue))],
-    [dependenciesFile, asMarkdown(dependenciesPage(lockfile, sizeOfPackage))],
+    [dependenciesFile, asMarkdown(dependenciesPage(lockfile, (path) => sizeOfPackage(join(project, path))))],
     [signaturesFile, signatures],
     [tokensFile, tokens],
   ]);
@@ -50,9 +51,10 @@ function sizeOfPackage(path: string): number {
 }
 
 /** Pages of functions that are no longer there. */
-function leftovers(files: ReadonlyMap<string, string>): string[] {
-  if (!existsSync(docsFolder)) return [];
-  return readdirSync(docsFolder)
+function leftovers(project: string, files: ReadonlyMap<string, string>): string[] {
+  const folder = join(project, docsFolder);
+  if (!existsSync(folder)) return [];
+  return readdirSync(folder)
     .map((name) => `${docsFolder}/${name}`)
     .filter((path) => !files.has(path));
 }
@@ -61,10 +63,10 @@ const textOf = (path: string): string | undefined =>
   existsSync(path) ? readFileSync(path, "utf8").replaceAll("\r\n", "\n") : undefined;
 
 /** Generated files that are missing, differ or should not be there. */
-export function staleFiles(): string[] {
-  const files = generatedFiles();
-  const differing = [...files].filter(([path, text]) => textOf(path) !== text).map(([path]) => path);
-  return [...differing, ...leftovers(files)];
+export function staleFiles(project = "."): string[] {
+  const files = generatedFiles(project);
+  const differing = [...files].filter(([path, text]) => textOf(join(project, path)) !== text).map(([path]) => path);
+  return [...differing, ...leftovers(project, files)];
 }
 
 /** What the catalogue would break in saved workbooks, by the signatures that were recorded last. */
@@ -78,9 +80,9 @@ export function signatureBreaches(): string[] {
 }
 
 function write(): void {
-  const files = generatedFiles();
+  const files = generatedFiles(".");
   mkdirSync(docsFolder, { recursive: true });
-  for (const path of leftovers(files)) rmSync(path);
+  for (const path of leftovers(".", files)) rmSync(path);
   for (const [path, text] of files) writeFileSync(path, text);
   console.log(
     `Wrote ${files.size} files: ${docsFolder}, ${checksFile}, ${dependenciesFile}, ${signaturesFile} and ${tokensFile}.`,

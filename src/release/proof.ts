@@ -7,42 +7,49 @@ import { serve } from "../build/serve";
 import { parseXml } from "../workbook-files/xml";
 import { addressesIn } from "./manifest-problems";
 import { alteredFiles, filesIn, unpack } from "./packing";
+import { followed, referencesIn } from "./references";
+import { faultsOfSample } from "./samples";
+import { officeStandIn } from "./stand-ins";
+import { faultsOfFunctions } from "./tried-functions";
 
-/** Stands in for Office.js: the functions page needs no more than a place to put its functions. */
-const officeStandIn = `
-  window.associated = {};
-  window.CustomFunctions = { associate: (id, call) => { window.associated[id] = call; } };
-`;
-
-declare const associated: Readonly<Record<string, (...given: unknown[]) => unknown>>;
 declare const workbookGrid: { workbook(): { sheets: readonly { cells: readonly SeenCell[] }[] } };
 interface SeenCell {
   readonly formula?: string;
   readonly value?: unknown;
 }
 
+/** An unpacked release, and where it is served for the proof. */
+interface Unpacked {
+  readonly folder: string;
+  readonly origin: string;
+  readonly address: string;
+}
+
 /**
  * What a packed release does wrong, one line each, tried on the archive alone: unpacked into a clean folder, served
- * from there, opened in a browser.
+ * from there under the path that it will have, opened in a browser.
  */
 export async function faultsOf(archive: Buffer, origin: string, browser: Browser): Promise<string[]> {
   const folder = mkdtempSync(join(tmpdir(), "tea-release-"));
   await unpack(archive, folder);
-  const { server, address } = await serve(folder, 0, "");
+  const { server, address } = await serve(folder, 0, "", new URL(`${origin}/`).pathname);
+  const release = { folder, origin, address };
   const context = await browser.newContext();
   try {
     const page = await context.newPage();
     const wrong: string[] = [];
-    page.on("pageerror", ({ message }) => wrong.push(`${page.url()}: ${message}`));
+    page.on("pageerror", ({ message }) => wrong.push(`${page.url().slice(address.length)}: ${message}`));
     await page.route(`${officeOrigin}/**`, (route) =>
-      route.fulfill({ contentType: "text/javascript", body: officeStandIn }),
+      route.fulfill({ contentType: "text/javascript", body: officeStandIn(route.request().url()) }),
     );
     return [
       ...alteredFiles(folder).map((path) => `${path} is not what its sum says`),
-      ...(await deadAddresses(folder, origin, address)),
-      ...(await deadLinks(page, folder, address)),
+      ...(await deadAddresses(release)),
+      ...(await deadReferences(page, release)),
       ...(await faultsOfFunctions(page, folder, address)),
+      ...(await faultsOfPane(page, address)),
       ...(await faultsOfWorkbook(page, address)),
+      ...(await faultsOfSamples(folder)),
       ...wrong,
     ];
   } finally {
@@ -53,49 +60,55 @@ export async function faultsOf(archive: Buffer, origin: string, browser: Browser
 }
 
 /** What Excel would ask for in vain. */
-async function deadAddresses(folder: string, origin: string, address: string): Promise<string[]> {
+async function deadAddresses({ folder, origin, address }: Unpacked): Promise<string[]> {
   const wanted = addressesIn(parseXml(readFileSync(join(folder, "manifest.xml"), "utf8")));
   const { functions } = JSON.parse(readFileSync(join(folder, "functions.json"), "utf8")) as {
     functions: { helpUrl: string }[];
   };
-  const paths = [...wanted, ...functions.map(({ helpUrl }) => helpUrl)].map((each) => each.slice(origin.length + 1));
-  const answers = await Promise.all(
-    [...new Set(paths)].map(async (path) => [path, await fetch(address + path)] as const),
-  );
-  return answers.filter(([, { ok }]) => !ok).map(([path, { status }]) => `${path} answers ${status}`);
+  const all = [...new Set([...wanted, ...functions.map(({ helpUrl }) => helpUrl)])];
+  const strange = all.filter((each) => !each.startsWith(`${origin}/`)).map((each) => `${each} is not under ${origin}`);
+  const paths = all.filter((each) => each.startsWith(`${origin}/`)).map((each) => each.slice(origin.length + 1));
+  const answers = await Promise.all(paths.map(async (path) => [path, await fetch(address + path)] as const));
+  return [...strange, ...answers.filter(([, { ok }]) => !ok).map(([path, { status }]) => `${path} answers ${status}`)];
 }
 
-/** What a reader of the site would click in vain. */
-async function deadLinks(page: Page, folder: string, address: string): Promise<string[]> {
-  const dead: string[] = [];
-  for (const path of filesIn(folder).filter((file) => /^(index|docs\/.*)\.html$/.test(file))) {
-    await page.goto(address + path);
-    const links = await page
-      .locator("a[href]")
-      .evaluateAll((all) => all.map((link) => (link as HTMLAnchorElement).href));
-    for (const link of new Set(links.filter((each) => each.startsWith(address)))) {
-      const { ok } = await fetch(link.replace(/#.*/, ""), { method: "HEAD" });
-      if (!ok) dead.push(`${path} leads to ${link.slice(address.length)}, which is not there`);
+/** What a reader of the site would click in vain, and what its pages would load in vain. */
+async function deadReferences(page: Page, { folder, origin, address }: Unpacked): Promise<string[]> {
+  const site = { origin, address, trusted: [officeOrigin] };
+  const faults: string[] = [];
+  for (const path of filesIn(folder).filter((file) => file.endsWith(".html"))) {
+    for (const reference of await referencesIn(page, readFileSync(join(folder, path), "utf8"))) {
+      const { fault, address: target } = followed(reference, path, site);
+      if (fault) faults.push(`${path} names ${reference.written}, which ${fault}`);
+      else if (target && !(await fetch(target, { method: "HEAD" })).ok)
+        faults.push(`${path} leads to ${target.slice(address.length)}, which is not there`);
     }
   }
-  return dead;
+  return [...new Set(faults)];
 }
 
-async function faultsOfFunctions(page: Page, folder: string, address: string): Promise<string[]> {
-  const { functions } = JSON.parse(readFileSync(join(folder, "functions.json"), "utf8")) as {
-    functions: { id: string }[];
-  };
-  await page.goto(`${address}functions.html`);
-  await page.waitForFunction((count) => Object.keys(associated).length === count, functions.length);
-  // 320 × 0.25 / 0.4 = 200
-  const answer = await page.evaluate(() => associated.TARGETWEIGHT?.([[320]], [[0.75]], [[0.6]]));
-  const isRight = Math.abs(((answer as number[][])[0]?.[0] as number) - 200) < 1e-9;
-  return isRight ? [] : [`TARGETWEIGHT(320, 75%, 60%) gives ${JSON.stringify(answer)} instead of 200`];
+/** Opens a page and waits for what it shows; false when it fails, or does not show it in time. */
+async function shows(page: Page, address: string, selector: string, timeout: number): Promise<boolean> {
+  const failed = page.waitForEvent("pageerror", { timeout }).then(
+    () => false,
+    () => false,
+  );
+  await page.goto(address);
+  const shown = page.waitForSelector(selector, { timeout }).then(
+    () => true,
+    () => false,
+  );
+  return Promise.race([failed, shown]);
+}
+
+async function faultsOfPane(page: Page, address: string): Promise<string[]> {
+  const isThere = await shows(page, `${address}pane.html`, "#pane .jobs", 30_000);
+  return isThere ? [] : ["pane.html does not show its jobs"];
 }
 
 async function faultsOfWorkbook(page: Page, address: string): Promise<string[]> {
-  await page.goto(`${address}workbook/index.html`);
-  await page.waitForSelector("html[data-ready]", { timeout: 120_000 });
+  const isThere = await shows(page, `${address}workbook/index.html`, "html[data-ready]", 120_000);
+  if (!isThere) return ["workbook/index.html does not get ready"];
   const cells = await page.evaluate(() => workbookGrid.workbook().sheets.flatMap((sheet) => sheet.cells));
   const answers = cells.filter(({ formula }) => formula?.includes("TEA."));
   const errors = answers.filter(({ value }) => value === undefined || /^#/.test(String(value)));
@@ -103,4 +116,15 @@ async function faultsOfWorkbook(page: Page, address: string): Promise<string[]> 
     ...(answers.length > 20 ? [] : [`the sample shows ${answers.length} cells with functions`]),
     ...errors.map(({ formula, value }) => `${formula} shows ${value}`),
   ];
+}
+
+async function faultsOfSamples(folder: string): Promise<string[]> {
+  const samples = filesIn(folder).filter((path) => path.endsWith(".xlsx"));
+  if (!samples.some((path) => path.startsWith("sample-workbooks/"))) return ["there are no sample workbooks"];
+  const faults: string[] = [];
+  for (const path of samples) {
+    const found = await faultsOfSample(new Uint8Array(readFileSync(join(folder, path))));
+    faults.push(...found.map((fault) => `${path}: ${fault}`));
+  }
+  return faults;
 }

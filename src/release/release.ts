@@ -2,9 +2,10 @@
  * `npm run release -- --origin https://example.org/tea` makes dist/tea-mass-balance-<version>: the add-in, the
  * workbook page, the samples and the docs as one static site, and an archive of it; then tries the archive alone.
  */
-import { cpSync, readFileSync, writeFileSync } from "node:fs";
+import { readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { buildAddIn } from "../build/add-in";
+import { releaseFolder } from "../build/folders";
 import { findBrowser, openBrowser } from "../build/open-browser";
 import { originFrom } from "../build/origin";
 import { officeOrigin } from "../build/page-policy";
@@ -12,13 +13,14 @@ import { buildPage } from "../build/workbook-page-build";
 import { catalogue } from "../core/catalogue";
 import type { Lockfile } from "../generate/dependencies";
 import { signatureRecord } from "../generate/signatures";
-import { untranslated } from "../pane/messages/untranslated";
 import { billOfMaterials } from "./bill-of-materials";
-import { lastRelease, reasonsAgainst, recordRelease } from "./last-release";
+import { lastRelease, recordRelease } from "./last-release";
 import { licenceTexts } from "./licence-texts";
 import { manifestProblems } from "./manifest-problems";
 import { pack, writeSums } from "./packing";
 import { faultsOf } from "./proof";
+import { refusals } from "./refusals";
+import { staleSamples } from "./samples";
 import { writeSite } from "./site";
 
 const project = resolve();
@@ -28,26 +30,25 @@ async function release(): Promise<void> {
   const origin = originFrom(process.argv.slice(2));
   const { name, version } = JSON.parse(text("package.json")) as { name: string; version: string };
   const next = { version, signatures: catalogue.map(({ spec }) => signatureRecord(spec)) };
-  stopFor("Workbooks that were saved with the last release would break", reasonsAgainst(next, lastRelease()));
-  stopFor(
-    "The changelog",
-    text("docs/changelog.md").includes(`\n## ${version}\n`) ? [] : [`has no part for ${version}`],
-  );
-  stopFor("The pane has no Chinese for", untranslated(catalogue));
+  for (const [what, problems] of refusals(project, next, lastRelease())) stopFor(what, problems);
   const found = await findBrowser();
   if (found === undefined) throw new Error("A release is tried in a browser, and none was found.");
 
-  const folder = join(project, "dist", `${name}-${version}`);
+  const folder = releaseFolder(project, name, version);
   console.log(`Building ${name} ${version} for ${origin} …`);
-  await buildAddIn({ origin, folder });
-  await buildPage(join(folder, "workbook"), { minimize: true });
-  writeSite(folder, project, version);
+  // An archive of an earlier run must not pass for this one's.
+  rmSync(`${folder}.zip`, { force: true });
+  const inAddIn = await buildAddIn({ origin, folder });
+  await writeSite(folder, project, version);
+  const samples = await staleSamples(join(project, "sample-workbooks"), join(folder, "sample-workbooks"));
+  stopFor("Stale, run npm run samples", samples);
+  const inPage = await buildPage(join(folder, "workbook"), { minimize: true });
   writeFileSync(join(folder, "sbom.cdx.json"), billOfMaterials(project));
-  writeFileSync(
-    join(folder, "third-party-licences.txt"),
-    licenceTexts(JSON.parse(text("package-lock.json")) as Lockfile, project),
-  );
-  cpSync(join(project, "signatures.json"), join(folder, "signatures.json"));
+  const lockfile = JSON.parse(text("package-lock.json")) as Lockfile;
+  const licences = licenceTexts({ lockfile, project, bundled: [...new Set([...inAddIn, ...inPage])] });
+  stopFor("The licences of others' parts", licences.problems);
+  writeFileSync(join(folder, "third-party-licences.txt"), licences.text);
+  writeFileSync(join(folder, "signatures.json"), `${JSON.stringify(next.signatures, null, 1)}\n`);
   stopFor(
     "The manifest",
     manifestProblems(readFileSync(join(folder, "manifest.xml"), "utf8"), { version, origin, folder }),

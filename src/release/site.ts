@@ -1,21 +1,25 @@
-import { cpSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { marked } from "marked";
 import { catalogue } from "../core/catalogue";
 import { asHtml, htmlDocument } from "../generate/blocks";
 import { checksPage } from "../generate/checks-page";
+import { writeSamples } from "./samples";
 
 const functionsStyle = "functions/page.css";
 
-/** Written by hand, and served as pages. */
+/** Texts of the repository that are served as pages. */
 const guides = [
   { file: "excel-check.md", title: "Checking the functions in a real Excel" },
   { file: "changelog.md", title: "Changelog" },
   { file: "dependencies.md", title: "What it stands on" },
 ] as const;
 
-/** Adds to a build what makes it a site: a first page, the guides, what the numbers are checked against, the samples. */
-export function writeSite(folder: string, project: string, version: string): void {
+/**
+ * Adds to a build what makes it a site: a first page, the guides, what the numbers are checked against, the samples. Of
+ * the guides, dependencies.md is generated; a release has made sure by then that it is not stale.
+ */
+export async function writeSite(folder: string, project: string, version: string): Promise<void> {
   const docs = join(folder, "docs");
   mkdirSync(docs, { recursive: true });
   writeFileSync(join(docs, "checks.html"), asHtml(checksPage(catalogue), functionsStyle));
@@ -26,8 +30,8 @@ export function writeSite(folder: string, project: string, version: string): voi
       htmlDocument(title, marked.parse(text, { async: false }), functionsStyle),
     );
   }
-  cpSync(join(project, "sample-workbooks"), join(folder, "sample-workbooks"), { recursive: true });
-  writeFileSync(join(folder, "index.html"), firstPage(version, readdirSync(join(project, "sample-workbooks"))));
+  const samples = await writeSamples(join(folder, "sample-workbooks"));
+  writeFileSync(join(folder, "index.html"), firstPage(version, samples));
 }
 
 const firstPage = (version: string, samples: readonly string[]): string => {

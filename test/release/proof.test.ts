@@ -1,13 +1,19 @@
 /** A small release of the same form, whole and then broken: what the proof must notice. */
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
+import { buildFunctions } from "../../src/build/add-in";
+import { writeFunctionSite } from "../../src/build/function-site";
 import { findBrowser, openBrowser } from "../../src/build/open-browser";
 import { officeOrigin } from "../../src/build/page-policy";
+import { catalogue } from "../../src/core/catalogue";
+import { functionsJson } from "../../src/generate/functions-json";
 import { pack, writeSums } from "../../src/release/packing";
 import { faultsOf } from "../../src/release/proof";
+import type { Sheet, Workbook } from "../../src/workbook-files/workbook";
+import { writeWorkbook } from "../../src/workbook-files/write-workbook";
 
 const found = await findBrowser();
 const origin = "https://example.org/tea";
@@ -24,36 +30,49 @@ const workbookScript = (cells: unknown): string => `
   window.workbookGrid = { workbook: () => ({ sheets: [{ cells: ${JSON.stringify(cells)} }] }) };
   document.documentElement.dataset.ready = "";`;
 
+const links = (inside: string): string => `<!doctype html><link rel="icon" href="data:,">${inside}`;
+
 const sound: Readonly<Record<string, string>> = {
-  "index.html": '<!doctype html><link rel="icon" href="data:,"><a href="docs/functions/targetweight.html">help</a>',
+  "index.html": links(`<a href="docs/functions/targetweight.html">help</a><a href="${origin}/pane.html">pane</a>`),
   "manifest.xml": `<OfficeApp><SourceLocation DefaultValue="${origin}/functions.html"/></OfficeApp>`,
-  "functions.json": JSON.stringify({
-    functions: [{ id: "TARGETWEIGHT", helpUrl: `${origin}/docs/functions/targetweight.html` }],
-  }),
-  "functions.html": `<!doctype html><script src="${officeOrigin}/office.js"></script><script src="functions.js"></script>`,
-  "functions.js": 'CustomFunctions.associate("TARGETWEIGHT", ([[w]], [[m]], [[t]]) => [[(w * (1 - m)) / (1 - t)]]);',
-  "docs/functions/targetweight.html": "<!doctype html><h1>TEA.TARGETWEIGHT</h1>",
+  "functions.json": JSON.stringify(functionsJson(catalogue, origin)),
+  "pane.html": `<!doctype html><script src="${officeOrigin}/office.js"></script><main id="pane"></main><script src="pane.js"></script>`,
+  "pane.js": `Office.onReady().then(({ host }) => { pane.innerHTML = '<p class="jobs">' + host + "</p>"; });`,
   "workbook/index.html": '<!doctype html><script src="workbook.js"></script>',
   "workbook/workbook.js": workbookScript(sampleCells),
 };
 
+const sheet = (cells: Sheet["cells"]): Workbook => ({
+  name: "Sample",
+  sheets: [{ name: "Lot", cells, columnWidths: {}, rowHeights: {}, merges: [] }],
+});
+
 describe.skipIf(found === undefined)("the proof of a release", () => {
   const folder = mkdtempSync(join(tmpdir(), "tea-proof-"));
+  const built = mkdtempSync(join(tmpdir(), "tea-proof-functions-"));
   let browser: Browser;
 
   beforeAll(async () => {
+    await buildFunctions(built);
+    writeFunctionSite(built);
     if (found) browser = await openBrowser(found, [officeOrigin]);
   });
   afterAll(async () => {
     await browser?.close();
     rmSync(folder, { recursive: true });
+    rmSync(built, { recursive: true });
   });
-  beforeEach(() => {
+  beforeEach(async () => {
     rmSync(folder, { recursive: true });
+    cpSync(built, folder, { recursive: true });
+    write(
+      "sample-workbooks/one.xlsx",
+      await writeWorkbook(sheet([{ row: 0, column: 0, formula: "=1/4", value: 0.25 }])),
+    );
     for (const [path, content] of Object.entries(sound)) write(path, content);
   });
 
-  function write(path: string, content: string): void {
+  function write(path: string, content: string | Uint8Array): void {
     mkdirSync(dirname(join(folder, path)), { recursive: true });
     writeFileSync(join(folder, path), content);
   }
@@ -72,14 +91,92 @@ describe.skipIf(found === undefined)("the proof of a release", () => {
     expect(await faults()).toEqual(["lost.html answers 404"]);
   });
 
-  test("finds a link that leads nowhere", async () => {
-    write("index.html", '<!doctype html><link rel="icon" href="data:,"><a href="docs/lost.html">lost</a>');
-    expect(await faults()).toEqual(["index.html leads to docs/lost.html, which is not there"]);
+  test.each([
+    ["a link that leads nowhere", '<a href="docs/lost.html">', "leads to docs/lost.html, which is not there"],
+    ["a lost page of its own address", `<a href="${origin}/lost.html">`, "leads to lost.html, which is not there"],
+    ["a lost style sheet", '<link rel="stylesheet" href="lost.css">', "leads to lost.css, which is not there"],
+    ["a lost script", '<script src="lost.js"></script>', "leads to lost.js, which is not there"],
+    ["a lost picture", '<img src="lost.png">', "leads to lost.png, which is not there"],
+    ["a link from the root of the host", '<a href="/pane.html">', "names /pane.html, which leads out of the site"],
+    ["a link above the site", '<a href="../other/">', "names ../other/, which leads out of the site"],
+    [
+      "a link to the reader's computer",
+      '<a href="https://localhost:3000/pane.html">',
+      "names https://localhost:3000/pane.html, which is on the computer of the reader",
+    ],
+    [
+      "a script of another host",
+      '<script src="https://elsewhere.example/a.js"></script>',
+      "names https://elsewhere.example/a.js, which is loaded from elsewhere",
+    ],
+  ])("finds %s", async (_, inside, fault) => {
+    write("index.html", links(inside));
+    expect(await faults()).toEqual([`index.html ${fault}`]);
   });
 
-  test("finds a function that calculates wrong", async () => {
-    write("functions.js", 'CustomFunctions.associate("TARGETWEIGHT", () => [[199]]);');
-    expect(await faults()).toEqual(["TARGETWEIGHT(320, 75%, 60%) gives [[199]] instead of 200"]);
+  test("lets a reader go elsewhere", async () => {
+    write(
+      "index.html",
+      links('<a href="https://elsewhere.example/">elsewhere</a><a href="mailto:a@b.example">write</a>'),
+    );
+    expect(await faults()).toEqual([]);
+  });
+
+  /** Changes the functions after the built script has put them in place. */
+  const alter = (script: string): void =>
+    write("functions.js", `${readFileSync(join(built, "functions.js"), "utf8")}\n;${script}`);
+
+  test("finds a function that calculates wrong, in one of its checks alone", async () => {
+    const { given } = catalogue.find(({ spec }) => spec.id === "WATER")?.page.checks[0] ?? { given: [] };
+    alter(`const right = associated.WATER;
+      const wanted = ${JSON.stringify(given.map((value) => [[value]]))};
+      associated.WATER = (...given) => JSON.stringify(given) === JSON.stringify(wanted) ? [[199]] : right(...given);`);
+    const found = await faults();
+    expect(found.length).toBeGreaterThan(0);
+    for (const fault of found) expect(fault).toMatch(/^=TEA\.WATER\(.*\) gives \[\[199\]\] instead of /);
+  });
+
+  test("finds a refusal in other words, and one that is none", async () => {
+    alter(`for (const [id, right] of Object.entries(associated)) associated[id] = (...given) => {
+        try { return right(...given); } catch ({ code }) { throw new CustomFunctions.Error(code, "no"); }
+      };`);
+    const inOtherWords = await faults();
+    expect(inOtherWords.length).toBeGreaterThan(0);
+    for (const fault of inOtherWords) expect(fault).toContain('"message":"no"');
+    alter(`for (const [id, right] of Object.entries(associated)) associated[id] = (...given) => {
+        try { return right(...given); } catch { return [[0]]; }
+      };`);
+    expect((await faults()).join()).toContain("gives [[0]] instead of");
+  });
+
+  test("finds a function that is missing, in the script and in functions.json", async () => {
+    alter("delete associated.WATER;");
+    expect(await faults()).toEqual(["functions.js lacks WATER"]);
+    write("functions.js", readFileSync(join(built, "functions.js")));
+    const less = catalogue.filter(({ spec }) => spec.id !== "WATER");
+    write("functions.json", JSON.stringify(functionsJson(less, origin)));
+    expect(await faults()).toEqual(["functions.json lacks WATER"]);
+  });
+
+  test("finds a pane that fails, and one that is not there", async () => {
+    write("pane.js", 'throw new Error("no pane");');
+    expect(await faults()).toEqual(["pane.html does not show its jobs", "pane.html: no pane"]);
+  });
+
+  test("finds a sample that is no workbook, and that there is none", async () => {
+    write("sample-workbooks/one.xlsx", "no workbook");
+    expect((await faults()).join()).toMatch(/^sample-workbooks\/one\.xlsx: the file must be an \.xlsx workbook/);
+    rmSync(join(folder, "sample-workbooks"), { recursive: true });
+    expect(await faults()).toEqual(["there are no sample workbooks"]);
+  });
+
+  test("finds a sample that calculates to an error where it shows a number, and lets stand an error that it shows", async () => {
+    const shown = [
+      { row: 0, column: 0, formula: "=1/0", value: 4 },
+      { row: 1, column: 0, formula: "=1/0", value: "#DIV/0!" },
+    ];
+    write("sample-workbooks/one.xlsx", await writeWorkbook(sheet(shown)));
+    expect(await faults()).toEqual(["sample-workbooks/one.xlsx: Lot, row 1, column 1 (=1/0) calculates to #DIV/0!"]);
   });
 
   test("finds an error in the sample, and a sample without functions", async () => {

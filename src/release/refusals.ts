@@ -1,0 +1,33 @@
+import { execFileSync } from "node:child_process";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { catalogue } from "../core/catalogue";
+import { staleFiles } from "../generate/generate";
+import { untranslated } from "../pane/messages/untranslated";
+import { type Release, reasonsAgainst } from "./last-release";
+
+/** What speaks against a release before anything is built: what is wrong, with a line for each case. */
+export const refusals = (project: string, next: Release, last: Release | undefined): [string, readonly string[]][] => [
+  ["Workbooks that were saved with the last release would break", reasonsAgainst(next, last)],
+  ["The changelog", changelogProblems(readFileSync(join(project, "docs", "changelog.md"), "utf8"), next.version)],
+  ["The pane has no Chinese for", untranslated(catalogue)],
+  ["Stale, run npm run generate", staleFiles(project)],
+  ["The types do not fit", typeProblems(project)],
+];
+
+export const changelogProblems = (text: string, version: string): string[] =>
+  text.split(/\r?\n/).includes(`## ${version}`) ? [] : [`has no part for ${version}`];
+
+/** What the type check says: the bundler reads the sources without it. */
+function typeProblems(project: string): string[] {
+  const compiler = join(project, "node_modules", "typescript", "bin", "tsc");
+  return [".", "src/core"].flatMap((part) => {
+    try {
+      execFileSync(process.execPath, [compiler, "-p", part, "--pretty", "false"], { cwd: project, encoding: "utf8" });
+      return [];
+    } catch (problem) {
+      const { stdout, message } = problem as { stdout?: string; message: string };
+      return (stdout?.trim() || message).split("\n");
+    }
+  });
+}

@@ -1,0 +1,53 @@
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { calculated, sampleBooks, sampleFile } from "../sample-books/sample-books";
+import { readWorkbook } from "../workbook-files/read-workbook";
+import type { Sheet, Workbook } from "../workbook-files/workbook";
+
+/** Builds the sample workbooks into a folder, as the sources make them today. Gives the names of the files. */
+export async function writeSamples(folder: string): Promise<readonly string[]> {
+  mkdirSync(folder, { recursive: true });
+  for (const [name, build] of Object.entries(sampleBooks)) {
+    writeFileSync(join(folder, name), await sampleFile(build));
+  }
+  return Object.keys(sampleBooks);
+}
+
+/** Numbers at ten decimals, so that the last bit of another machine's arithmetic does not count. */
+const rounded = (_: string, value: unknown) => (typeof value === "number" ? Number(value.toFixed(10)) : value);
+const contentOf = async (file: string): Promise<string> =>
+  JSON.stringify(await readWorkbook(new Uint8Array(readFileSync(file))), rounded);
+
+/** Committed samples, which the workbook page is built with, that hold something else than those just built. */
+export async function staleSamples(committed: string, built: string): Promise<string[]> {
+  const stale: string[] = [];
+  for (const name of Object.keys(sampleBooks)) {
+    const file = join(committed, name);
+    if (!existsSync(file) || (await contentOf(file)) !== (await contentOf(join(built, name)))) stale.push(name);
+  }
+  return stale;
+}
+
+/** What is wrong with a workbook as a maker gets it: it has to open, and to calculate without a new error. */
+export async function faultsOfSample(bytes: Uint8Array): Promise<string[]> {
+  let book: Workbook;
+  try {
+    book = await readWorkbook(bytes);
+  } catch (problem) {
+    return [(problem as Error).message];
+  }
+  const errors = errorsIn(book);
+  const isNew = ([place]: [string, string]): boolean => !errors.has(place);
+  return [...errorsIn(await calculated(book))].filter(isNew).map(([place, error]) => `${place} calculates to ${error}`);
+}
+
+/** The errors of a workbook by the places of their cells; a text that reads like an error is none. */
+const errorsIn = ({ sheets }: Workbook): Map<string, string> => new Map(sheets.flatMap(errorsOnSheet));
+
+const errorsOnSheet = ({ name, cells }: Sheet): [string, string][] =>
+  cells
+    .filter(({ value, isText }) => !isText && /^#[A-Z_]+(\/[0A])?[!?]?$/.test(String(value)))
+    .map(({ row, column, formula, value }) => [
+      `${name}, row ${row + 1}, column ${column + 1}${formula ? ` (${formula})` : ""}`,
+      String(value),
+    ]);

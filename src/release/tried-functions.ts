@@ -1,0 +1,86 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Page } from "playwright-core";
+import { catalogue } from "../core/catalogue";
+import type { Check, Expected, Given } from "../core/define";
+import { formula } from "../core/describe";
+import { type Answered, isAsExpected } from "./answers";
+
+/** A call with what it has to give. */
+interface Trial {
+  readonly id: string;
+  readonly says: string;
+  readonly given: readonly unknown[];
+  readonly expected: Expected;
+  readonly tolerance: Check["tolerance"];
+}
+
+/** Examples are written to ten significant digits. */
+const asWritten = { relative: 1e-9 };
+
+/** Excel hands over every argument as rows; null is one that is left out. */
+const asRows = (given: Given): unknown => (given === null || typeof given === "object" ? given : [[given]]);
+
+/** Every example and every check of every function. */
+const trials: readonly Trial[] = catalogue.flatMap(({ spec, page }) =>
+  [...page.examples.map(({ given, gives }) => ({ given, expected: gives, tolerance: asWritten })), ...page.checks].map(
+    ({ given, expected, tolerance }) => ({
+      id: spec.id,
+      says: formula(spec, given),
+      given: given.map(asRows),
+      expected,
+      tolerance,
+    }),
+  ),
+);
+
+/** On the page, put there by its script through the stand-in for Office.js. */
+declare const associated: Readonly<Record<string, (...given: readonly unknown[]) => unknown[][]>>;
+
+/** What the functions of a served release do otherwise than their pages say. */
+export async function faultsOfFunctions(page: Page, folder: string, address: string): Promise<string[]> {
+  const { functions } = JSON.parse(readFileSync(join(folder, "functions.json"), "utf8")) as {
+    functions: { id: string }[];
+  };
+  await page.goto(`${address}functions.html`);
+  const there = await page.evaluate(() => (typeof associated === "undefined" ? [] : Object.keys(associated)));
+  const differing = [
+    ...differenceTo(functions.map(({ id }) => id)).map((difference) => `functions.json ${difference}`),
+    ...differenceTo(there).map((difference) => `functions.js ${difference}`),
+  ];
+  const tried = trials.filter(({ id }) => there.includes(id));
+  const answers = await answersOn(page, tried);
+  const wrong = tried.flatMap(({ says, expected, tolerance }, index) => {
+    const answer = answers[index] ?? [];
+    if (isAsExpected(answer, expected, tolerance)) return [];
+    return [`${says} gives ${JSON.stringify(answer)} instead of ${JSON.stringify(expected)}`];
+  });
+  return [...differing, ...wrong];
+}
+
+/** How a list of functions differs from the catalogue. */
+function differenceTo(ids: readonly string[]): string[] {
+  const known = catalogue.map(({ spec }) => spec.id);
+  return [
+    ...known.filter((id) => !ids.includes(id)).map((id) => `lacks ${id}`),
+    ...ids.filter((id) => !known.includes(id)).map((id) => `has ${id}, which the catalogue has not`),
+  ];
+}
+
+/** Works out every call on the page. Errors come back as plain objects, since theirs would not. */
+const answersOn = (page: Page, tried: readonly Trial[]): Promise<Answered[]> =>
+  page.evaluate(
+    (calls) =>
+      calls.map(({ id, given }) => {
+        try {
+          const rows = associated[id]?.(...given) ?? [];
+          return rows.map((row) =>
+            row.map((value) => (value instanceof Error ? { ...value, message: value.message } : value)),
+          );
+        } catch (problem) {
+          const { code = "an exception", message } = problem as { code?: string; message: string };
+          return { code, message };
+        }
+      }),
+    tried.map(({ id, given }) => ({ id, given })),
+  );
