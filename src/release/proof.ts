@@ -39,6 +39,9 @@ export async function faultsOf(archive: Buffer, origin: string, browser: Browser
     const page = await context.newPage();
     const wrong: string[] = [];
     page.on("pageerror", ({ message }) => wrong.push(`${page.url().slice(address.length)}: ${message}`));
+    page.on("console", (message) => {
+      if (message.type() === "error") wrong.push(`${page.url().slice(address.length)}: ${message.text()}`);
+    });
     await page.route(`${officeOrigin}/**`, (route) =>
       route.fulfill({ contentType: "text/javascript", body: officeStandIn(route.request().url()) }),
     );
@@ -93,7 +96,8 @@ async function shows(page: Page, address: string, selector: string, timeout: num
     () => false,
     () => false,
   );
-  await page.goto(address);
+  const response = await page.goto(address);
+  if (!response?.ok()) return false;
   const shown = page.waitForSelector(selector, { timeout }).then(
     () => true,
     () => false,

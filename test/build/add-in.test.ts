@@ -22,7 +22,11 @@ const text = (path: string): string => readFileSync(join(folder, path), "utf8");
 const addresses = (manifest: string): string[] =>
   [...manifest.matchAll(/DefaultValue="(https:[^"]*)"/g)].map((match) => match[1] as string);
 
-beforeAll(() => buildAddIn({ origin, folder }));
+let packages: readonly string[];
+
+beforeAll(async () => {
+  packages = await buildAddIn({ origin, folder });
+});
 afterAll(() => rmSync(workplace, { recursive: true, force: true }));
 
 describe("the script that Excel loads before the first cell resolves", () => {
@@ -128,6 +132,13 @@ describe("the pages", () => {
   test("come with the licence", () => {
     expect(text("LICENSE")).toBe(readFileSync("LICENSE", "utf8"));
   });
+});
+
+test("a build names the packages that it holds code of", () => {
+  expect(packages).toEqual(expect.arrayContaining(["node_modules/react-dom", "node_modules/zod"]));
+  // Taken for types alone, and for other pages.
+  for (const other of ["exceljs", "@types/office-js", "webpack"])
+    expect(packages).not.toContain(`node_modules/${other}`);
 });
 
 describe("the local server", () => {

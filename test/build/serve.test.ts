@@ -36,6 +36,16 @@ test("names what a compiled part is", async () => {
   expect((await fetch(`${address}part.wasm`)).headers.get("content-type")).toBe("application/wasm");
 });
 
+test("serves a folder under the path that it will have on its host, and nothing beside it", async () => {
+  const inside = await serve(join(folder, "page"), 0, "", "/tea/farm/");
+  expect(new URL(inside.address).pathname).toBe("/tea/farm/");
+  expect(await (await fetch(inside.address)).text()).toBe("<p>the page</p>");
+  for (const path of ["/", "/index.html", "/tea/index.html", "/tea/farms/index.html"]) {
+    expect((await fetch(new URL(path, inside.address))).status, path).toBe(404);
+  }
+  inside.server.close();
+});
+
 // fetch() would tidy these addresses up before it asks.
 test.each([
   "/../secret.txt",

@@ -9,8 +9,9 @@ import {
   reasons,
   runtimePackages,
   scriptsNotRun,
+  shippedTools,
 } from "../../src/generate/dependencies";
-import { licencesInDoubt } from "../../src/generate/dependencies-page";
+import { dependenciesPage, licencesInDoubt } from "../../src/generate/dependencies-page";
 
 const json = (file: string) => JSON.parse(readFileSync(file, "utf8"));
 const lockfile: Lockfile = json("package-lock.json");
@@ -53,6 +54,23 @@ test("packages that want to run a script at installation are known, and none is 
   const wanting = locked.filter(([, { hasInstallScript }]) => hasInstallScript === true).map(([path]) => nameIn(path));
   expect(wanting.sort()).toEqual(Object.keys(scriptsNotRun).sort());
   expect(readFileSync("src/build/install-first.mjs", "utf8")).toMatch(/npm ci [^"]*--ignore-scripts/);
+});
+
+test("the one package that is fetched outside the lockfile is told of", () => {
+  const [, fetched = ""] =
+    /fetchedPackage = "(.+)@[^@]+"/.exec(readFileSync("src/build/open-browser.ts", "utf8")) ?? [];
+  expect(fetched).not.toBe("");
+  expect(lockfile.packages[`node_modules/${fetched}`]).toBeUndefined();
+  const outside = dependenciesPage(lockfile, () => 0).blocks.filter(
+    (block) => "paragraph" in block && block.paragraph.includes("outside the lockfile"),
+  );
+  expect(outside).toEqual([{ paragraph: expect.stringContaining(fetched) }]);
+});
+
+test("tools of which a part is shipped are tools, and their licences are looked at too", () => {
+  for (const name of Object.keys(shippedTools)) expect(manifest.devDependencies).toHaveProperty([name]);
+  const strange = { packages: { "node_modules/webpack": { version: "1.0.0", license: "AGPL-3.0", dev: true } } };
+  expect(licencesInDoubt(strange)).toEqual(["webpack: AGPL-3.0"]);
 });
 
 test("a package is found where Node would look for it, with what it brings", () => {

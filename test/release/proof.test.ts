@@ -161,6 +161,14 @@ describe.skipIf(found === undefined)("the proof of a release", () => {
   test("finds a pane that fails, and one that is not there", async () => {
     write("pane.js", 'throw new Error("no pane");');
     expect(await faults()).toEqual(["pane.html does not show its jobs", "pane.html: no pane"]);
+    rmSync(join(folder, "pane.html"));
+    expect(await faults()).toContain("pane.html does not show its jobs");
+  });
+
+  test("finds a pane that its own policy stops", async () => {
+    const policy = '<meta http-equiv="Content-Security-Policy" content="style-src \'none\'">';
+    write("pane.html", sound["pane.html"]?.replace("<main", `${policy}<style>p { color: red }</style><main`) ?? "");
+    expect((await faults()).join()).toMatch(/^pane\.html: .*Content Security Policy/);
   });
 
   test("finds a sample that is no workbook, and that there is none", async () => {

@@ -1,12 +1,12 @@
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join, resolve } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { writeFunctionSite } from "../../src/build/function-site";
-import type { Lockfile } from "../../src/generate/dependencies";
+import { shippedTools } from "../../src/generate/dependencies";
 import { billOfMaterials } from "../../src/release/bill-of-materials";
-import { licenceTexts } from "../../src/release/licence-texts";
 import { writeSite } from "../../src/release/site";
+import { sampleBooks } from "../../src/sample-books/sample-books";
 
 const project = resolve();
 
@@ -14,22 +14,34 @@ describe("the site of a release", () => {
   const folder = mkdtempSync(join(tmpdir(), "tea-site-"));
   /** Put there by the release itself, from the builds. */
   const fromElsewhere = ["workbook/index.html", "manifest.xml", "LICENSE", "third-party-licences.txt", "sbom.cdx.json"];
+  const builtAfresh = () => readdirSync(join(folder, "sample-workbooks")).sort();
   const pages = () =>
     readdirSync(folder, { recursive: true, encoding: "utf8" }).filter((name) => name.endsWith(".html"));
 
   beforeAll(() => {
     writeFunctionSite(folder);
-    writeSite(folder, project, "1.2.3");
+    return writeSite(folder, project, "1.2.3");
   });
   afterAll(() => rmSync(folder, { recursive: true }));
 
   test("has a first page with the version, the samples and the docs", () => {
     const first = readFileSync(join(folder, "index.html"), "utf8");
     expect(first).toContain("Version 1.2.3");
-    for (const sample of readdirSync("sample-workbooks")) expect(first).toContain(`href="sample-workbooks/${sample}"`);
+    for (const sample of Object.keys(sampleBooks)) expect(first).toContain(`href="sample-workbooks/${sample}"`);
     for (const name of ["checks", "excel-check", "changelog", "dependencies"]) {
       expect(first).toContain(`href="docs/${name}.html"`);
     }
+  });
+
+  test("holds the samples that the sources make today, not those that lie in the project", async () => {
+    expect(builtAfresh()).toEqual(Object.keys(sampleBooks).sort());
+    const elsewhere = mkdtempSync(join(tmpdir(), "tea-no-samples-"));
+    const bare = mkdtempSync(join(tmpdir(), "tea-bare-"));
+    cpSync("docs", join(bare, "docs"), { recursive: true });
+    await writeSite(elsewhere, bare, "1.2.3");
+    expect(readdirSync(join(elsewhere, "sample-workbooks")).sort()).toEqual(builtAfresh());
+    rmSync(elsewhere, { recursive: true });
+    rmSync(bare, { recursive: true });
   });
 
   test("leads to nothing that is not there", () => {
@@ -54,9 +66,7 @@ describe("the site of a release", () => {
   });
 });
 
-describe("what a release tells of others' parts", () => {
-  const lockfile = JSON.parse(readFileSync("package-lock.json", "utf8")) as Lockfile;
-
+describe("the bill of materials", () => {
   test("is a bill of every package of the product and of no tool", () => {
     const bill = JSON.parse(billOfMaterials(project)) as {
       bomFormat: string;
@@ -67,14 +77,23 @@ describe("what a release tells of others' parts", () => {
     expect(bill.metadata.component.name).toBe("tea-mass-balance");
     const names = bill.components.map(({ name }) => name);
     expect(names).toEqual(expect.arrayContaining(["react", "exceljs", "saxes", "wasm-xlsxwriter"]));
-    for (const tool of ["vitest", "webpack", "typescript", "playwright-core"]) expect(names).not.toContain(tool);
+    for (const tool of ["vitest", "html-webpack-plugin", "playwright-core"]) expect(names).not.toContain(tool);
   });
 
-  test("holds the licence of each with its text", () => {
-    const texts = licenceTexts(lockfile, project);
-    expect(texts).toMatch(/^saxes 5\.0\.1: ISC$/m);
-    expect(texts).toContain("Apache License");
-    expect(texts).toContain("buffers 0.1.1: its package names none.");
-    expect(texts).not.toMatch(/^vitest /m);
+  test("names the tools of which a part is shipped, and all that it names hangs together", () => {
+    const { components, dependencies } = JSON.parse(billOfMaterials(project)) as {
+      components: { name: string; "bom-ref": string; scope: string }[];
+      dependencies: { ref: string; dependsOn: string[] }[];
+    };
+    for (const tool of Object.keys(shippedTools)) {
+      expect(
+        components.filter(({ name }) => name === tool).map(({ scope }) => scope),
+        tool,
+      ).toEqual(["required"]);
+    }
+    const refs = new Set(components.map((component) => component["bom-ref"]));
+    const needed = new Set(dependencies.flatMap(({ dependsOn }) => dependsOn));
+    expect([...needed].filter((ref) => !refs.has(ref))).toEqual([]);
+    expect([...refs].filter((ref) => !needed.has(ref))).toEqual([]);
   });
 });

@@ -1,0 +1,70 @@
+/** A project of the same form as ours, and then what a release must not be made of. */
+import { appendFileSync, cpSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { dirname, join, resolve } from "node:path";
+import { afterAll, beforeEach, expect, test } from "vitest";
+import { catalogue } from "../../src/core/catalogue";
+import { signatureRecord } from "../../src/generate/signatures";
+import { changelogProblems, refusals } from "../../src/release/refusals";
+
+const project = mkdtempSync(join(tmpdir(), "tea-project-"));
+const next = { version: "1.2.3", signatures: catalogue.map(({ spec }) => signatureRecord(spec)) };
+const generated = ["docs", "package-lock.json", "signatures.json", "src/pane/pane.css", "src/pane/fluent-tokens.css"];
+
+function write(path: string, text: string): void {
+  mkdirSync(dirname(join(project, path)), { recursive: true });
+  writeFileSync(join(project, path), text);
+}
+
+beforeEach(() => {
+  rmSync(project, { recursive: true });
+  mkdirSync(project);
+  for (const path of generated) cpSync(path, join(project, path), { recursive: true });
+  symlinkSync(resolve("node_modules"), join(project, "node_modules"), "dir");
+  write("docs/changelog.md", "# Changelog\n\n## 1.2.3\n");
+  const settings = { compilerOptions: { noEmit: true, types: [] }, files: ["leaf.ts"] };
+  write("tsconfig.json", JSON.stringify(settings));
+  write("leaf.ts", "export const leaf: number = 1;\n");
+  write("src/core/tsconfig.json", JSON.stringify(settings));
+  write("src/core/leaf.ts", "export const leaf: number = 1;\n");
+});
+afterAll(() => rmSync(project, { recursive: true }));
+
+const refused = () => refusals(project, next, undefined).filter(([, problems]) => problems.length > 0);
+
+test("nothing speaks against a sound project", () => {
+  expect(refused()).toEqual([]);
+});
+
+test("a generated file that is stale does", () => {
+  appendFileSync(join(project, "docs/functions/water.md"), "by hand");
+  rmSync(join(project, "signatures.json"));
+  write("docs/functions/gone.md", "");
+  const files = ["docs/functions/water.md", "signatures.json", "docs/functions/gone.md"];
+  expect(refused()).toEqual([["Stale, run npm run generate", files]]);
+});
+
+test.each(["leaf.ts", "src/core/leaf.ts"])("a type that does not fit in %s does", (file) => {
+  write(file, 'export const leaf: number = "one";\n');
+  expect(refused()).toEqual([["The types do not fit", [expect.stringMatching(/leaf\.ts\(1,14\): error TS2322/)]]]);
+});
+
+test("a changelog without a part for the version does", () => {
+  write("docs/changelog.md", "# Changelog\n\n## 1.2.2\n");
+  expect(refused()).toEqual([["The changelog", ["has no part for 1.2.3"]]]);
+});
+
+test("a function that was released and is gone does", () => {
+  const [first] = next.signatures;
+  const last = { version: "1.2.2", signatures: [{ ...first, id: "GONE" } as typeof first & object] };
+  expect(refusals(project, next, last)[0]).toEqual([
+    "Workbooks that were saved with the last release would break",
+    ["GONE is gone"],
+  ]);
+});
+
+test("a part of the changelog is found whatever the line ends", () => {
+  expect(changelogProblems("# Changelog\r\n\r\n## 1.2.3\r\n\r\n- Add tea.\r\n", "1.2.3")).toEqual([]);
+  expect(changelogProblems("# Changelog\n\n## 1.2.3", "1.2.3")).toEqual([]);
+  expect(changelogProblems("## 1.2.30\n### 1.2.3\n", "1.2.3")).toHaveLength(1);
+});
