@@ -1,12 +1,8 @@
-import type { Compilation, Module } from "webpack";
+import type { Compilation } from "webpack";
 
 /** Where the packages lie of which a bundle holds code, `node_modules/a`: each once, in an order of its own. */
 export const bundledPackages = ({ modules }: Compilation): string[] =>
-  [...new Set([...modules].flatMap(partsOf).flatMap((part) => placeOf(part.nameForCondition() ?? "")))].sort();
-
-/** Modules that were put into one count one by one. */
-const partsOf = (module: Module): Module[] =>
-  "modules" in module ? [...(module.modules as Iterable<Module>)].flatMap(partsOf) : [module];
+  [...new Set([...modules].flatMap((module) => placeOf(module.nameForCondition() ?? "")))].sort();
 
 /** The package that a file is in: the last folder of packages on the way to it counts. */
 function placeOf(file: string): string[] {

@@ -66,5 +66,5 @@ test("a function that was released and is gone does", () => {
 test("a part of the changelog is found whatever the line ends", () => {
   expect(changelogProblems("# Changelog\r\n\r\n## 1.2.3\r\n\r\n- Add tea.\r\n", "1.2.3")).toEqual([]);
   expect(changelogProblems("# Changelog\n\n## 1.2.3", "1.2.3")).toEqual([]);
-  expect(changelogProblems("## 1.2.30\n### 1.2.3\n", "1.2.3")).toHaveLength(1);
+  expect(changelogProblems("# Changelog\n\n## 1.2.30\n### 1.2.3\n", "1.2.3")).toHaveLength(1);
 });
