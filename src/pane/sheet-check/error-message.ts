@@ -1,6 +1,6 @@
 import type { Entry } from "../../core/entry";
 import { addressOf } from "../../workbook-files/addresses";
-import { type CellPlace, HostProblem, type WorkbookHost } from "../host/workbook-host";
+import type { CellPlace, WorkbookHost } from "../host/workbook-host";
 import { workingIn } from "../working/working-of";
 
 /** The message of an error: the host's, or what the function says to the same arguments where the host has none. */
@@ -18,8 +18,8 @@ export async function errorMessage(
       outcome.is === "error" && outcome.message ? [outcome] : [],
     );
     return refused?.[0]?.message;
-  } catch (problem) {
-    if (problem instanceof HostProblem) return undefined;
-    throw problem;
+  } catch {
+    // A formula may reach where the host cannot read. The finding stands without its message, and so do all others.
+    return undefined;
   }
 }

@@ -1,4 +1,5 @@
 import type { Entry } from "../../core/entry";
+import type { Area } from "../../workbook-files/workbook";
 import type { ReadArea } from "../host/workbook-host";
 import { type Finding, type Rule, rules } from "./finding";
 import { type KnownSheet, knownSheet } from "./known-sheet";
@@ -12,6 +13,7 @@ import { overwrittenFormula } from "./rules/overwritten-formula";
 import { teaError } from "./rules/tea-error";
 import { textNumber } from "./rules/text-number";
 import { waitsForWeight } from "./rules/waits-for-weight";
+import { spillsOn } from "./spills";
 
 const look: Readonly<Record<Rule, (sheet: KnownSheet) => Finding[]>> = {
   "a TEA function with an error": teaError,
@@ -26,9 +28,13 @@ const look: Readonly<Record<Rule, (sheet: KnownSheet) => Finding[]>> = {
   "waits for a weight": waitsForWeight,
 };
 
-/** Everything on a sheet that deserves another look, by rules and then by rows. Changes nothing. */
-export function findingsOf(area: ReadArea, catalogue: readonly Entry[]): Finding[] {
-  const sheet = knownSheet(area, catalogue);
+/** Everything on a sheet that deserves another look, by rules and then by rows. Changes nothing. Spills are those of the host where it says. */
+export function findingsOf(
+  area: ReadArea,
+  catalogue: readonly Entry[],
+  spills: readonly Area[] = spillsOn(area, catalogue),
+): Finding[] {
+  const sheet = knownSheet(area, catalogue, spills);
   return rules.flatMap((rule) =>
     look[rule](sheet).sort((one, other) => one.row - other.row || one.column - other.column),
   );

@@ -1,14 +1,12 @@
 import type { Entry } from "../../core/entry";
 import { areaWithin, partsOf } from "../../workbook-files/references";
+import type { Area } from "../../workbook-files/workbook";
 import type { CellContent, ReadArea } from "../host/workbook-host";
 import { formulaReading, type TeaCall } from "../working/formula-reading";
-import { type Role, roleOfHeading, roleOfParameter } from "./roles";
-
-/** A cell of the sheet, by its row and column there. */
-export interface At {
-  readonly row: number;
-  readonly column: number;
-}
+import { type At, headedCells } from "./headed-cells";
+import { grouped, type Lot, lotsOf } from "./lots";
+import { type Role, roleOfParameter } from "./roles";
+import { type InUnit, unitInFormat, type WeightUnit } from "./units";
 
 /** A cell that is known to hold something. */
 export interface KnownCell extends At {
@@ -20,6 +18,10 @@ export interface KnownCell extends At {
   readonly heading: string | undefined;
   /** What the functions that read it take there; undefined where none reads it. */
   readonly fedAs: Role | undefined;
+  /** The unit of weight that its heading, label or format names. */
+  readonly unit: WeightUnit | undefined;
+  /** The row of its heading; undefined for a label and for a function. */
+  readonly headingRow: number | undefined;
 }
 
 /** A formula with functions of the catalogue. */
@@ -28,14 +30,6 @@ export interface TeaFormula extends At {
   readonly value: CellContent;
   /** Cells of this sheet that it reads for itself, no whole ranges. */
   readonly reads: readonly (At & { readonly role: Role | undefined })[];
-}
-
-/** The fresh and finished weight of one lot, with its moistures where they are written down. */
-export interface Lot {
-  readonly fresh: KnownCell;
-  readonly finished: KnownCell;
-  readonly freshMoisture: KnownCell | undefined;
-  readonly finishedMoisture: KnownCell | undefined;
 }
 
 /** What is known of a sheet before any rule looks at it. */
@@ -48,34 +42,51 @@ export interface KnownSheet {
   readonly stages: readonly (readonly { readonly weight: KnownCell; readonly moisture: KnownCell }[])[];
   readonly valueAt: (at: At) => CellContent;
   readonly formulaAt: (at: At) => string;
+  /** Whether a cell is filled by the formula of another one. */
+  readonly isSpilled: (at: At) => boolean;
 }
+
+/** A weight with its unit, for a comparison; a cell without a number weighs nothing. */
+export const weightOf = ({ value, unit }: KnownCell): InUnit => ({
+  value: typeof value === "number" ? value : 0,
+  unit,
+});
 
 const widest = 16_384;
 const keyOf = ({ row, column }: At): number => row * widest + column;
 
-export function knownSheet(area: ReadArea, catalogue: readonly Entry[]): KnownSheet {
+export function knownSheet(area: ReadArea, catalogue: readonly Entry[], spills: readonly Area[]): KnownSheet {
   const valueAt = ({ row, column }: At): CellContent => area.values[row - area.row]?.[column - area.column] ?? "";
   const formulaAt = ({ row, column }: At): string => area.formulas[row - area.row]?.[column - area.column] ?? "";
+  const spilled = spilledCells(spills, area);
+  const isSpilled = (at: At) => spilled.has(keyOf(at));
   const formulas = teaFormulas(area, catalogue);
   const fed = fedRoles(formulas);
   const known = new Map<number, KnownCell>();
-  const headed = headedCells(area, valueAt, formulaAt);
-  for (const cell of headed) {
-    known.set(keyOf(cell), {
-      ...cell,
-      value: valueAt(cell),
-      typed: formulaAt(cell) === "",
-      fedAs: fed.get(keyOf(cell)),
-    });
-  }
+  const asFound = (at: At) => ({ value: valueAt(at), typed: formulaAt(at) === "", fedAs: fed.get(keyOf(at)) });
+  for (const cell of headedCells(area, isSpilled)) known.set(keyOf(cell), { ...cell, ...asFound(cell) });
   for (const [key, role] of fed) {
     const at = { row: Math.floor(key / widest), column: key % widest };
-    if (!known.has(key)) {
-      known.set(key, { ...at, role, value: valueAt(at), typed: formulaAt(at) === "", heading: undefined, fedAs: role });
-    }
+    if (known.has(key) || spilled.has(key)) continue;
+    const unit = unitInFormat(area.formats[at.row - area.row]?.[at.column - area.column] ?? "");
+    known.set(key, { ...at, ...asFound(at), role, unit, heading: undefined, headingRow: undefined });
   }
   const cells = [...known.values()].sort((one, other) => keyOf(one) - keyOf(other));
-  return { area, cells, formulas, lots: lotsOf(cells, formulas, known), stages: stagesOf(cells), valueAt, formulaAt };
+  const lots = lotsOf(cells, formulas, (at) => known.get(keyOf(at)));
+  return { area, cells, formulas, lots, stages: stagesOf(cells), valueAt, formulaAt, isSpilled };
+}
+
+/** The cells inside the spills, without those that hold the formulas. A spill of the whole sheet is no larger than it. */
+function spilledCells(spills: readonly Area[], area: ReadArea): Set<number> {
+  const cells = new Set<number>();
+  for (const { row: top, column: left, rows, columns } of spills) {
+    for (let row = top; row < Math.min(top + rows, area.row + area.rows); row += 1) {
+      for (let column = left; column < Math.min(left + columns, area.column + area.columns); column += 1) {
+        if (row !== top || column !== left) cells.add(keyOf({ row, column }));
+      }
+    }
+  }
+  return cells;
 }
 
 function teaFormulas(area: ReadArea, catalogue: readonly Entry[]): TeaFormula[] {
@@ -126,82 +137,11 @@ function fedRoles(formulas: readonly TeaFormula[]): Map<number, Role> {
   return fed;
 }
 
-type Headed = At & { readonly role: Role; readonly heading: string };
-
-/**
- * Cells below a heading that names their kind, down to the next heading in that column, and single cells at the right
- * of such a word.
- */
-function headedCells(area: ReadArea, valueAt: KnownSheet["valueAt"], formulaAt: KnownSheet["formulaAt"]): Headed[] {
-  const found = new Map<number, Headed>();
-  const isHeadingRow = area.values.map((row) => row.filter(isWords).length >= 2 && !row.some(isNumber));
-  for (let column = area.column; column < area.column + area.columns; column += 1) {
-    let over: { role: Role | undefined; heading: string } | undefined;
-    for (let row = area.row; row < area.row + area.rows; row += 1) {
-      const at = { row, column };
-      const value = valueAt(at);
-      if (!isWords(value) || formulaAt(at) !== "") {
-        if (over?.role !== undefined) found.set(keyOf(at), { ...at, role: over.role, heading: over.heading });
-        continue;
-      }
-      const role = roleOfHeading(value);
-      const right = { row, column: column + 1 };
-      const isHeading = isHeadingRow[row - area.row] === true;
-      if (!isHeading && role !== undefined && isNumber(valueAt(right))) {
-        // A word with its number at the right is a label, and stands over nothing.
-        found.set(keyOf(right), { ...right, role, heading: value });
-      } else if (isHeading || (role !== undefined && isNumber(valueAt({ row: row + 1, column })))) {
-        over = { role, heading: value };
-      } else if (over !== undefined && (over.role === "stage" || over.role === "lot")) {
-        found.set(keyOf(at), { ...at, role: over.role, heading: over.heading });
-      }
-    }
-  }
-  return [...found.values()];
-}
-
-const isNumber = (value: CellContent): value is number => typeof value === "number";
-
-/** Text with letters: digits stored as text are no heading. */
-const isWords = (value: CellContent): value is string => typeof value === "string" && /\p{L}/u.test(value);
-
-/** Lots by the rows of a book, and by the functions that take both weights. */
-function lotsOf(
-  cells: readonly KnownCell[],
-  formulas: readonly TeaFormula[],
-  known: ReadonlyMap<number, KnownCell>,
-): Lot[] {
-  const lots = new Map<number, Lot>();
-  const add = (group: readonly KnownCell[], roleOf: (cell: KnownCell) => Role | undefined) => {
-    const of = (role: Role) => group.find((cell) => roleOf(cell) === role);
-    const [fresh, finished] = [of("fresh weight"), of("finished weight")];
-    if (fresh === undefined || finished === undefined || lots.has(keyOf(finished))) return;
-    const moistures = { freshMoisture: of("fresh moisture"), finishedMoisture: of("finished moisture") };
-    lots.set(keyOf(finished), { fresh, finished, ...moistures });
-  };
-  for (const row of byRow(cells)) add(row, ({ role }) => role);
-  for (const { reads } of formulas) {
-    const single = reads.flatMap((read) => known.get(keyOf(read)) ?? []);
-    if (single.length <= 12) add(single, ({ fedAs }) => fedAs);
-  }
-  return [...lots.values()];
-}
-
-function byRow(cells: readonly KnownCell[]): KnownCell[][] {
-  const rows = new Map<number, KnownCell[]>();
-  for (const cell of cells) {
-    const row = rows.get(cell.row);
-    if (row === undefined) rows.set(cell.row, [cell]);
-    else row.push(cell);
-  }
-  return [...rows.values()];
-}
-
 /** Rows with one weight and one moisture below a word for stages of one lot. */
 function stagesOf(cells: readonly KnownCell[]): KnownSheet["stages"] {
   const runs: { weight: KnownCell; moisture: KnownCell }[][] = [];
   let last: { row: number; column: number } | undefined;
-  for (const row of byRow(cells)) {
+  for (const row of grouped(cells, ({ row }) => String(row))) {
     const stage = row.find(({ role }) => role === "stage");
     const weight = row.find(({ role }) => role === "weight");
     const moisture = row.find(({ role }) => role === "moisture");

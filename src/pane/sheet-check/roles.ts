@@ -22,18 +22,26 @@ export const isWeight = (role: Role | undefined): boolean =>
 
 const words = {
   fresh: /\b(fresh|green leaf|plucked|raw leaf)\b|鲜叶|鲜重|青叶|茶青/i,
-  finished: /\b(finished|made tea|dry tea|packed|final)\b|成品|成茶|干茶|毛茶/i,
-  moisture: /\b(moistures?|water content|humidity)\b|含水|水分|湿度/i,
-  dryBasis: /\b(dry[ -]basis|d\.?b\.?)\b|干基/i,
-  weight: /\b(weights?|weighed|wt|grams?|g|kg|kilograms?|jin|liang)\b|重|克|公斤|斤/i,
+  finished: /\b(finished|made tea|dry tea|tea packed|packed tea|final (weight|tea|moisture))\b|成品|成茶|干茶|毛茶/i,
+  /** Alone it may be the day of packing. */
+  packed: /\bpacked\b/i,
+  moisture: /\b(moistures?|water content)\b|含水|水分/i,
+  dryBasis: /\b(dry[ -]basis|d\.?b\.?)(?!\p{L})|干基/iu,
+  weight: /\b(weights?|weighed|wt|grams?|g|kg|kilograms?|jin|liang)\b|重|克|公斤|斤|两/i,
   outturn: /\b(outturn|out-turn|yield)\b|出茶率|成茶率|制成率|得率/i,
-  readability: /\b(readability|scale step|smallest step|step of the scale|division)\b|分度|最小刻度/i,
-  stage: /^\s*(stages?|steps?|firings?)\s*$|^\s*(阶段|工序|步骤)\s*$/i,
+  readability:
+    /\b(readability|scale step|smallest step|step of the scale|scale reads in steps of|division)\b|分度|最小刻度/i,
+  stage: /^\s*(stages?|steps?|firings?|rounds?)\s*$|^\s*(阶段|工序|步骤)\s*$/i,
   lot: /^\s*(lots?|batch|batches|lot (no|number|name)\.?)\s*$|^\s*(批次|批号|批)\s*$/i,
   /** Columns about lots that hold something else than a weight or a moisture. */
   other:
-    /\b(date|day|time|price|cost|error|ratio|loss|lost|note|remark|target|who|by|on|share|area|per|forecast|flag|check)\b|日期|时间|价|成本|误差|损|备注|目标|比例|面积|标记/i,
+    /\b(date|day|days|time|hours?|price|cost|error|ratio|loss|lost|note|remark|target|who|by|on|share|area|per|forecast|flag|check|scores?|grades?|ratings?|quality|temperature|temp|bags?|baskets?|pickers|meter|device|number|wanted|needed|expected|dry matter)\b|\bno\.|日期|时间|小时|价|成本|误差|损|备注|目标|比例|面积|标记|评分|得分|等级|温度|袋数|人数|编号|仪|需要|预计|期望|干物/i,
+  /** Numbers that are names. */
+  name: /^\s*(no|nr|#|code|id|phone|tel)\.?\s*$|\b(lots?|batch|no\.|number|id|code|phone|name)(?!\p{L})|编号|序号|批|号|电话/iu,
 };
+
+/** Whether a column of this heading holds names, be they made of digits. */
+export const isOfNames = (heading: string): boolean => words.name.test(heading) || words.lot.test(heading);
 
 /** What the word over a column, or at the left of a cell, says; undefined where it says nothing that a rule asks. */
 export function roleOfHeading(heading: string): Role | undefined {
@@ -47,7 +55,7 @@ export function roleOfHeading(heading: string): Role | undefined {
   if (is("moisture")) return is("fresh") ? "fresh moisture" : is("finished") ? "finished moisture" : "moisture";
   if (is("outturn")) return "outturn";
   if (is("fresh")) return "fresh weight";
-  if (is("finished")) return "finished weight";
+  if (is("finished") || (is("packed") && is("weight"))) return "finished weight";
   return is("weight") ? "weight" : undefined;
 }
 

@@ -6,6 +6,7 @@ import { errorMessage } from "./error-message";
 import type { Finding } from "./finding";
 import { FindingList } from "./finding-list";
 import { findingsOf } from "./findings-of";
+import { spillsKnownTo } from "./spills";
 
 /** Messages are asked for one by one: beyond these, a click on the cell shows the working. */
 const mostMessages = 50;
@@ -67,7 +68,8 @@ export function SheetCheck({ host }: { readonly host: WorkbookHost }) {
 export async function checkedSheet(host: WorkbookHost): Promise<Found> {
   const area = await host.usedCells();
   const findings: Finding[] = [];
-  for (const finding of findingsOf(area, catalogue)) {
+  const spills = await spillsKnownTo(host, area, catalogue);
+  for (const finding of findingsOf(area, catalogue, spills)) {
     const isError = finding.rule === "a TEA function with an error" && findings.length < mostMessages;
     const { row, column } = finding;
     const message = isError ? await errorMessage(host, { sheet: area.sheet, row, column }, catalogue) : undefined;

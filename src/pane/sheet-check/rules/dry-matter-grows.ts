@@ -2,7 +2,8 @@ import { bind } from "../../../cells/bind";
 import { dryMatter } from "../../../core/moisture/dry-matter";
 import { finishedCheck } from "../../../core/yields/finished-check";
 import type { Finding } from "../finding";
-import type { KnownCell, KnownSheet } from "../known-sheet";
+import { type KnownCell, type KnownSheet, weightOf } from "../known-sheet";
+import { inOneUnit } from "../units";
 
 const check = bind(finishedCheck);
 
@@ -26,8 +27,10 @@ function compared(
   after: KnownCell,
   afterMoisture: KnownCell | undefined,
 ): Finding[] {
-  const [W, M, P, Mp] = [before.value, beforeMoisture?.value, after.value, afterMoisture?.value];
-  if (typeof W !== "number" || typeof M !== "number" || typeof P !== "number" || typeof Mp !== "number") return [];
+  const [M, Mp] = [beforeMoisture?.value, afterMoisture?.value];
+  if (typeof before.value !== "number" || typeof after.value !== "number") return [];
+  if (typeof M !== "number" || typeof Mp !== "number") return [];
+  const [W, P] = inOneUnit(weightOf(before), weightOf(after));
   // More tea than leaf is another finding.
   if (P > W || check(W, M, P, Mp)[0]?.[0] !== "more dry matter out than came in") return [];
   const details = { out: shown(dryMatter.calculate(P, Mp)), come: shown(dryMatter.calculate(W, M)) };

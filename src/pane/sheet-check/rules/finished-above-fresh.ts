@@ -1,12 +1,18 @@
 import type { Finding } from "../finding";
-import type { KnownSheet } from "../known-sheet";
+import { type KnownCell, type KnownSheet, weightOf } from "../known-sheet";
+import { inOneUnit } from "../units";
 
 /** More finished tea than fresh leaf. */
 export const finishedAboveFresh = ({ lots }: KnownSheet): Finding[] =>
   lots.flatMap(({ fresh, finished }) => {
     if (typeof fresh.value !== "number" || typeof finished.value !== "number") return [];
-    if (fresh.value <= 0 || finished.value <= fresh.value) return [];
+    const [leaf, tea] = inOneUnit(weightOf(fresh), weightOf(finished));
+    if (leaf <= 0 || tea <= leaf) return [];
     const { row, column } = finished;
-    const details = { finished: String(finished.value), fresh: String(fresh.value) };
+    const details = { finished: withUnit(finished, fresh), fresh: withUnit(fresh, finished) };
     return [{ rule: "finished above fresh", row, column, details }];
   });
+
+/** Its unit is shown where the other weight has another one. */
+const withUnit = ({ value, unit }: KnownCell, other: KnownCell): string =>
+  unit === undefined || other.unit === undefined || unit === other.unit ? String(value) : `${value} ${unit}`;

@@ -7,6 +7,8 @@ export const moistureAsNumber = ({ area, cells }: KnownSheet): Finding[] =>
   cells.flatMap(({ role, fedAs, value, typed, row, column }) => {
     if (!typed || typeof value !== "number" || value < 1) return [];
     if (!isMoisture(role) && !isMoisture(fedAs)) return [];
+    // A heading that says dry basis is another finding, with other advice.
+    if (role === "dry-basis moisture") return [];
     const format = area.formats[row - area.row]?.[column - area.column] ?? "";
     if (value < 10 && format.includes("%")) return [];
     return [{ rule: "moisture typed as a number of percent", row, column, details: { value: String(value) } }];

@@ -1,35 +1,107 @@
+import { areaOf, placeOf } from "../../../workbook-files/addresses";
 import type { Finding } from "../finding";
+import type { At } from "../headed-cells";
 import type { KnownSheet } from "../known-sheet";
 
-/** So many cells of a column with the same formula make it a column of formulas. */
+/** So many cells of a run with the same formula make it a column of formulas. */
 const fewestFormulas = 3;
+/** So many numbers in a row may have been typed over formulas between others. */
+const mostTogether = 3;
 
-/** A number typed over a formula: between formulas that are alike but for their rows, or just below three of them. */
-export function overwrittenFormula({ area, valueAt, formulaAt }: KnownSheet): Finding[] {
-  const found: Finding[] = [];
-  for (let column = area.column; column < area.column + area.columns; column += 1) {
-    const shapes = Array.from({ length: area.rows }, (_, down) => shapeOf(formulaAt({ row: area.row + down, column })));
-    const counts = new Map<string, number>();
-    for (const shape of shapes) if (shape !== "") counts.set(shape, (counts.get(shape) ?? 0) + 1);
-    const usual = (shape: string | undefined): shape is string => (counts.get(shape ?? "") ?? 0) >= fewestFormulas;
-    let above: { shape: string; run: number; row: number } | undefined;
-    shapes.forEach((shape, down) => {
-      const row = area.row + down;
-      if (shape !== "") {
-        above = { shape, run: above?.shape === shape ? above.run + 1 : 1, row };
-        return;
-      }
-      if (above === undefined || !usual(above.shape) || typeof valueAt({ row, column }) !== "number") return;
-      const below = shapes.slice(down + 1, down + 4).find((next) => next !== "");
-      const isBetween = below === above.shape;
-      const isJustBelow = above.run >= fewestFormulas && row - above.row === 1;
-      if (!isBetween && !isJustBelow) return;
-      const details = { value: String(valueAt({ row, column })), formula: formulaAt({ row: above.row, column }) };
-      found.push({ rule: "a number among formulas", row, column, details });
-    });
-  }
-  return found;
+/** Numbers and formulas below each other, the formulas alike but for their rows. */
+interface Run {
+  readonly top: number;
+  readonly column: number;
+  /** Of each cell its formula, and "" for a number. */
+  readonly formulas: readonly string[];
 }
+
+/** A number typed over a formula: between formulas that are alike, or as the first or the last of a column of them. */
+export function overwrittenFormula(sheet: KnownSheet): Finding[] {
+  return runsOf(sheet).flatMap((run) => {
+    const { formulas, column, top } = run;
+    const first = formulas.findIndex((formula) => formula !== "");
+    const last = formulas.findLastIndex((formula) => formula !== "");
+    return formulas.flatMap((formula, index): Finding[] => {
+      if (formula !== "") return [];
+      const row = top + index;
+      const isAtEnd = (index === first - 1 && index === 0) || (index === last + 1 && index === formulas.length - 1);
+      if (isAtEnd ? !wouldCalculate(run, index, sheet) : !isBetweenFew(formulas, index, first, last)) return [];
+      const meant = formulas[index < first ? first : formulas.findLastIndex((each, at) => at < index && each !== "")];
+      const details = { value: String(sheet.valueAt({ row, column })), formula: meant ?? "" };
+      return [{ rule: "a number among formulas", row, column, details }];
+    });
+  });
+}
+
+/** Runs that are columns of formulas: at least three, and more of them than numbers. */
+function runsOf({ area, valueAt, formulaAt, isSpilled }: KnownSheet): Run[] {
+  const runs: Run[] = [];
+  for (let column = area.column; column < area.column + area.columns; column += 1) {
+    let run: { top: number; shape: string; formulas: string[] } | undefined;
+    const end = () => {
+      const count = run?.formulas.filter((formula) => formula !== "").length ?? 0;
+      if (run && count >= fewestFormulas && count > run.formulas.length - count) runs.push({ ...run, column });
+      run = undefined;
+    };
+    for (let row = area.row; row < area.row + area.rows; row += 1) {
+      const at = { row, column };
+      const formula = formulaAt(at);
+      if (isSpilled(at) || (formula === "" && typeof valueAt(at) !== "number") || readsOwnColumn(formula, column)) {
+        end();
+        continue;
+      }
+      const shape = shapeOf(formula);
+      if (formula !== "" && run !== undefined && run.shape !== "" && run.shape !== shape) end();
+      run ??= { top: row, shape: "", formulas: [] };
+      if (formula !== "") run.shape = shape;
+      run.formulas.push(formula);
+    }
+    end();
+  }
+  return runs;
+}
+
+/** Subtotals are sums of the numbers between them. */
+const readsOwnColumn = (formula: string, column: number): boolean =>
+  formula.includes(":") &&
+  rangesIn(formula).some((range) => {
+    const area = areaOf(range.replaceAll("$", ""));
+    return area.column <= column && column < area.column + area.columns;
+  });
+
+function isBetweenFew(formulas: readonly string[], index: number, first: number, last: number): boolean {
+  if (index < first || index > last) return false;
+  const after = formulas.findIndex((formula, at) => at > index && formula !== "");
+  const before = formulas.findLastIndex((formula, at) => at < index && formula !== "");
+  return after - before - 1 <= mostTogether;
+}
+
+/**
+ * Whether the formula of the run would have numbers to calculate with beside the number, and none of its formulas
+ * calculates from the number: a running sum begins with one.
+ */
+function wouldCalculate({ formulas, column, top }: Run, index: number, { valueAt }: KnownSheet): boolean {
+  const row = top + index;
+  const nearest = index === 0 ? 1 : index - 1;
+  const read = cellsIn(formulas[nearest] ?? "");
+  const isRead = formulas.some((formula) => cellsIn(formula).some((at) => at.row === row && at.column === column));
+  const beside = read.filter((at) => at.row === top + nearest && !at.isFixed);
+  return !isRead && beside.length > 0 && beside.every((at) => typeof valueAt({ ...at, row }) === "number");
+}
+
+/** A formula without texts, and without what it reads on other sheets. */
+const ownPart = (formula: string): string => formula.replace(/"[^"]*"|('[^']*'|[\p{L}\p{N}_.]+)!\$?[\w$:]+/gu, " ");
+
+const rangesIn = (formula: string): string[] =>
+  ownPart(formula).match(/\$?\b[A-Z]{1,3}\$?[1-9]\d{0,6}:\$?[A-Z]{1,3}\$?[1-9]\d{0,6}\b/gi) ?? [];
+
+/** The single cells that a formula names on its own sheet. */
+const cellsIn = (formula: string): (At & { readonly isFixed: boolean })[] =>
+  [...ownPart(formula).matchAll(/(?<![\w$.:])\$?[A-Z]{1,3}\$?[1-9]\d{0,6}(?![\w.:(!])/gi)].map(([text]) => ({
+    ...placeOf(text),
+    isFixed: /\$\d/.test(text),
+  }));
 
 /** A formula without the rows of its references, so that those filled down are alike. */
 const shapeOf = (formula: string): string =>

@@ -1,20 +1,22 @@
 import { addressOf } from "../../../workbook-files/addresses";
 import type { Finding } from "../finding";
-import type { At, KnownSheet, TeaFormula } from "../known-sheet";
+import type { At } from "../headed-cells";
+import type { KnownSheet, TeaFormula } from "../known-sheet";
 
 /**
  * Rows in which something was begun and a weight is still to come: a fresh weight without a finished one, and a formula
  * that waits for one of its cells while others are filled. Formulas filled down ahead of the season are no findings.
  */
-export function waitsForWeight({ lots, formulas, valueAt, formulaAt }: KnownSheet): Finding[] {
+export function waitsForWeight({ lots, formulas, valueAt, formulaAt, isSpilled }: KnownSheet): Finding[] {
   const found = new Map<string, Finding>();
+  const isOpen = (at: At) => valueAt(at) === "" && formulaAt(at) === "" && !isSpilled(at);
   for (const { fresh, finished } of lots) {
-    if (typeof fresh.value !== "number" || finished.value !== "" || formulaAt(finished) !== "") continue;
+    if (typeof fresh.value !== "number" || !isOpen(finished)) continue;
     const { row, column } = finished;
     found.set(`${row} ${column}`, { rule: "waits for a weight", row, column, details: {} });
   }
   for (const formula of formulas) {
-    const missing = missingIn(formula, valueAt, formulaAt);
+    const missing = missingIn(formula, isOpen, (at) => typeof valueAt(at) === "number" && formulaAt(at) === "");
     if (missing === undefined || found.has(`${missing.row} ${missing.column}`)) continue;
     const cell = addressOf(formula.row, formula.column);
     const { row, column } = missing;
@@ -26,15 +28,13 @@ export function waitsForWeight({ lots, formulas, valueAt, formulaAt }: KnownShee
 /** The blank cell that a waiting formula reads, where it reads a number beside it in the same row as the blank one. */
 function missingIn(
   { value, reads }: TeaFormula,
-  valueAt: KnownSheet["valueAt"],
-  formulaAt: KnownSheet["formulaAt"],
+  isOpen: (at: At) => boolean,
+  isTyped: (at: At) => boolean,
 ): At | undefined {
   if (value !== "" || reads.length > 50) return undefined;
-  const blank = reads.find((read) => read.role !== undefined && valueAt(read) === "" && formulaAt(read) === "");
+  const blank = reads.find((read) => read.role !== undefined && isOpen(read));
   if (blank === undefined) return undefined;
-  return reads.some((read) => typeof valueAt(read) === "number" && formulaAt(read) === "" && isNear(read, blank))
-    ? blank
-    : undefined;
+  return reads.some((read) => isTyped(read) && isNear(read, blank)) ? blank : undefined;
 }
 
 /** In the row, or in the column of a form; a setting far away is filled all season. */

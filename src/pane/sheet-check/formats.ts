@@ -1,0 +1,6 @@
+/** Whether a number format shows a date or a time: the number is one then, and no weight. */
+export function isDateFormat(format: string): boolean {
+  const elapsed = /\[(h+|m+|s+)\]/i.test(format);
+  const plain = format.replace(/"[^"]*"|\[[^\]]*\]|\\.|_./g, "");
+  return elapsed || (!/general/i.test(plain) && /[ymdhs]/i.test(plain));
+}

@@ -1,0 +1,137 @@
+import type { CellContent, ReadArea } from "../host/workbook-host";
+import { isDateFormat } from "./formats";
+import { type Role, roleOfHeading } from "./roles";
+import { isHeadings, isWords, rowKinds } from "./row-kinds";
+import { isUnitAlone, unitIn, unitInFormat, type WeightUnit } from "./units";
+
+/** A cell of the sheet, by its row and column there. */
+export interface At {
+  readonly row: number;
+  readonly column: number;
+}
+
+/** A cell whose kind is written down: over its column, or at its left. */
+export interface HeadedCell extends At {
+  readonly role: Role;
+  readonly heading: string;
+  readonly unit: WeightUnit | undefined;
+  /** The row of the heading; undefined where a label says it. */
+  readonly headingRow: number | undefined;
+}
+
+interface Heading {
+  readonly role: Role | undefined;
+  readonly heading: string;
+  readonly unit: WeightUnit | undefined;
+  readonly headingRow: number;
+}
+
+/** Longer texts are sentences. */
+const longestLabel = 60;
+
+/**
+ * Cells below a heading that names their kind, down to the next heading in that column or to where something else
+ * begins, and single cells at the right of such a word.
+ */
+export function headedCells(area: ReadArea, isSpilled: (at: At) => boolean): HeadedCell[] {
+  const sheet = new HeadedSheet(area, isSpilled);
+  for (let right = 0; right < area.columns; right += 1) sheet.readColumn(right);
+  sheet.readLabels();
+  return [...sheet.found.values()];
+}
+
+class HeadedSheet {
+  readonly found = new Map<string, HeadedCell>();
+  readonly #area: ReadArea;
+  readonly #isSpilled: (at: At) => boolean;
+  readonly #kinds: ReturnType<typeof rowKinds>;
+  readonly #isHeadingRow: readonly boolean[];
+  /** What stands over a cell, a word or not. */
+  readonly #over = new Map<string, Heading>();
+
+  constructor(area: ReadArea, isSpilled: (at: At) => boolean) {
+    this.#area = area;
+    this.#isSpilled = isSpilled;
+    this.#kinds = rowKinds(area);
+    this.#isHeadingRow = area.values.map(isHeadings);
+  }
+
+  readColumn(right: number): void {
+    let over: Heading | undefined;
+    for (let down = 0; down < this.#area.rows; down += 1) {
+      if (this.#kinds[down] === "beginning") over = undefined;
+      if (this.#isSpilled(this.#at(down, right))) {
+        over = undefined;
+        continue;
+      }
+      const word = this.#wordAt(down, right);
+      if (word !== undefined && over !== undefined && over.headingRow === down - 1 && isUnitAlone(word)) {
+        over = { ...over, unit: unitIn(word) };
+        continue;
+      }
+      const role = word === undefined ? undefined : roleOfHeading(word);
+      const isHeading =
+        this.#isHeadingRow[down] === true ||
+        (role !== undefined && !this.#isNumber(down, right + 1) && this.#isNumber(down + 1, right));
+      if (word !== undefined && isHeading) over = { role, heading: word, unit: unitIn(word), headingRow: down };
+      else if (over !== undefined) this.#put(down, right, over, word);
+    }
+  }
+
+  /** A word of a cell that has a heading counts as a name only, unless it is the name of a row. */
+  #put(down: number, right: number, over: Heading, word: string | undefined): void {
+    const { role, ...heading } = over;
+    const at = this.#at(down, right);
+    this.#over.set(keyOf(at), over);
+    if (role === undefined || this.#kinds[down] === "summary" || this.#isDate(down, right)) return;
+    if (word !== undefined && role !== "stage" && role !== "lot") return;
+    this.found.set(keyOf(at), { ...at, ...heading, unit: heading.unit ?? this.#unitOfFormat(down, right), role });
+  }
+
+  /** A word with its number at the right is a label, unless both stand in one book, where the heading says more. */
+  readLabels(): void {
+    for (let down = 0; down < this.#area.rows; down += 1) {
+      if (this.#isHeadingRow[down]) continue;
+      for (let right = 0; right + 1 < this.#area.columns; right += 1) {
+        const word = this.#wordAt(down, right);
+        if (word === undefined || word.length > longestLabel || !this.#isNumber(down, right + 1)) continue;
+        const role = roleOfHeading(word);
+        if (role === undefined || this.#isDate(down, right + 1)) continue;
+        const at = this.#at(down, right + 1);
+        if (this.#isOfBook(this.#at(down, right), at)) continue;
+        const behind = this.#wordAt(down, right + 2) ?? "";
+        const unit = unitIn(word) ?? unitIn(behind) ?? this.#unitOfFormat(down, right + 1);
+        this.found.set(keyOf(at), { ...at, role, heading: word, unit, headingRow: undefined });
+      }
+    }
+  }
+
+  #isOfBook(label: At, value: At): boolean {
+    const [overLabel, overValue] = [this.#over.get(keyOf(label)), this.#over.get(keyOf(value))];
+    if (overLabel === undefined || overLabel.headingRow !== overValue?.headingRow) return false;
+    return overLabel.role === "stage" || overLabel.role === "lot" || overValue.role !== undefined;
+  }
+
+  #at = (down: number, right: number): At => ({ row: this.#area.row + down, column: this.#area.column + right });
+
+  #valueAt = (down: number, right: number): CellContent => this.#area.values[down]?.[right] ?? "";
+
+  /** Words that somebody wrote: neither an answer nor a formula shown as text. */
+  #wordAt(down: number, right: number): string | undefined {
+    const value = this.#valueAt(down, right);
+    const isWritten = (this.#area.formulas[down]?.[right] ?? "") === "" && !this.#isSpilled(this.#at(down, right));
+    return isWritten && isWords(value) && !/^\s*=/.test(value) ? value : undefined;
+  }
+
+  #isNumber(down: number, right: number): boolean {
+    return typeof this.#valueAt(down, right) === "number" && !this.#isSpilled(this.#at(down, right));
+  }
+
+  #isDate(down: number, right: number): boolean {
+    return this.#isNumber(down, right) && isDateFormat(this.#area.formats[down]?.[right] ?? "");
+  }
+
+  #unitOfFormat = (down: number, right: number) => unitInFormat(this.#area.formats[down]?.[right] ?? "");
+}
+
+const keyOf = ({ row, column }: At): string => `${row} ${column}`;

@@ -1,0 +1,65 @@
+import type { At } from "./headed-cells";
+import type { KnownCell, TeaFormula } from "./known-sheet";
+import type { Role } from "./roles";
+
+/** The fresh and finished weight of one lot, with its moistures where they are written down. */
+export interface Lot {
+  readonly fresh: KnownCell;
+  readonly finished: KnownCell;
+  readonly freshMoisture: KnownCell | undefined;
+  readonly finishedMoisture: KnownCell | undefined;
+}
+
+/** So many rows below its fresh weight a form may still be about the same lot. */
+const longestForm = 12;
+
+/** Lots by the rows of a book, by forms with their labels at the left, and by the functions that take both weights. */
+export function lotsOf(
+  cells: readonly KnownCell[],
+  formulas: readonly TeaFormula[],
+  knownAt: (at: At) => KnownCell | undefined,
+): Lot[] {
+  const lots = new Map<KnownCell, Lot>();
+  const add = (group: readonly KnownCell[], roleOf: (cell: KnownCell) => Role | undefined) => {
+    const of = (role: Role) => group.find((cell) => roleOf(cell) === role);
+    const [fresh, finished] = [of("fresh weight"), of("finished weight")];
+    if (fresh === undefined || finished === undefined || lots.has(finished)) return;
+    const moistures = { freshMoisture: of("fresh moisture"), finishedMoisture: of("finished moisture") };
+    lots.set(finished, { fresh, finished, ...moistures });
+  };
+  const written = cells.filter(({ heading }) => heading !== undefined);
+  for (const row of grouped(written, (cell) => `${cell.row} ${cell.headingRow ?? "label"}`)) {
+    add(row, ({ role }) => role);
+  }
+  for (const form of formsOf(written)) add(form, ({ role }) => role);
+  for (const { reads } of formulas) {
+    const single = reads.flatMap((read) => knownAt(read) ?? []);
+    if (single.length <= 12) add(single, ({ fedAs }) => fedAs);
+  }
+  return [...lots.values()];
+}
+
+/** Labelled cells below each other, each form from a fresh weight to the next. */
+function formsOf(cells: readonly KnownCell[]): KnownCell[][] {
+  const labelled = cells.filter(({ headingRow }) => headingRow === undefined);
+  return grouped(labelled, ({ column }) => String(column)).flatMap((column) => {
+    const forms: KnownCell[][] = [];
+    for (const cell of column) {
+      if (cell.role === "fresh weight") forms.push([]);
+      const form = forms.at(-1);
+      const top = form?.[0]?.row ?? cell.row;
+      if (cell.row - top <= longestForm) form?.push(cell);
+    }
+    return forms;
+  });
+}
+
+export function grouped<Cell>(cells: readonly Cell[], keyOf: (cell: Cell) => string): Cell[][] {
+  const groups = new Map<string, Cell[]>();
+  for (const cell of cells) {
+    const group = groups.get(keyOf(cell));
+    if (group === undefined) groups.set(keyOf(cell), [cell]);
+    else group.push(cell);
+  }
+  return [...groups.values()];
+}

@@ -1,0 +1,74 @@
+import type { CellContent, ReadArea } from "../host/workbook-host";
+
+/** What a row is to the headings above it; most are none of these. */
+export type RowKind =
+  /** Sums up the rows above: its numbers are no lot and no weighing. */
+  | "summary"
+  /** Something else begins here: the headings above end. */
+  | "beginning";
+
+const summaryWords =
+  /^\s*(Σ|(grand |sub)?totals?|sums?|means?|averages?|avg|medians?|min|max|minimum|maximum|lowest|highest|counts?|days? (worked|of|in|plucked)|working days|days)\b|^\s*(合计|总计|小计|共计|总共|平均|中位|最大|最小|天数|工作日|采摘天数)/iu;
+/** A season with its year, and nothing else. */
+const seasonAlone =
+  /^\s*((whole |the )?(spring|summer|autumn|fall|winter|season|year)\s*[/\d-]*|\d{4}\s*(spring|summer|autumn|fall|winter|season)|(\d{4}\s*年?\s*)?[春夏秋冬]季?茶?(\s*\d{4}\s*年?)?|全年|全季)\s*$/i;
+const sumsUp = /^=\s*(SUM|SUBTOTAL|AGGREGATE|AVERAGE|MEDIAN|COUNTA?|MIN|MAX)\(/i;
+
+/**
+ * The rows of a sheet that do not belong to the book above them: totals and what is written below the one total of a
+ * book, a row that begins with the word of a summary, and what follows a blank row without looking like the rows
+ * before it.
+ */
+export function rowKinds(area: ReadArea): (RowKind | undefined)[] {
+  const kinds: (RowKind | undefined)[] = area.values.map(() => undefined);
+  const books: { readonly totals: number[]; last: number }[] = [];
+  let names = new Set<string>();
+  let afterBlank = false;
+  area.values.forEach((row, index) => {
+    const first = row.find((value) => value !== "");
+    if (first === undefined) {
+      afterBlank = true;
+      return;
+    }
+    const hasNumber = row.some((value) => typeof value === "number");
+    const begins = afterBlank && (!hasNumber || (names.size > 0 && !names.has(looks(first))));
+    afterBlank = false;
+    if (begins || isHeadings(row) || books.length === 0) {
+      names = new Set();
+      books.push({ totals: [], last: index });
+      if (begins) kinds[index] = "beginning";
+      if (begins || isHeadings(row)) return;
+    }
+    const book = books.at(-1);
+    if (book !== undefined) book.last = index;
+    const isTotal = area.formulas[index]?.some((formula) => sumsUp.test(formula) && endsAbove(formula, area, index));
+    if (isTotal) book?.totals.push(index);
+    if (isTotal || (typeof first === "string" && (summaryWords.test(first) || seasonAlone.test(first)))) {
+      kinds[index] = "summary";
+    } else if (hasNumber) names.add(looks(first));
+  });
+  for (const { totals, last } of books) {
+    const [top, bottom] = [totals[0] ?? last, totals.at(-1) ?? last];
+    // Subtotals stand among the rows; one total, or a few below each other, stand below them all.
+    if (bottom - top !== totals.length - 1) continue;
+    for (let index = bottom + 1; index <= last; index += 1) kinds[index] ??= "summary";
+  }
+  return kinds;
+}
+
+/** Two words or more, and no number. */
+export const isHeadings = (row: readonly CellContent[]): boolean =>
+  row.filter(isWords).length >= 2 && !row.some((value) => typeof value === "number");
+
+/** Text with letters: digits stored as text are no heading. */
+export const isWords = (value: CellContent): value is string => typeof value === "string" && /\p{L}/u.test(value);
+
+/** A name by its kind: `L12` is like `L3`, and a number is like a number. */
+const looks = (value: CellContent): string =>
+  typeof value === "string" ? value.replace(/\p{L}+/gu, "a").replace(/\d+/g, "9") : typeof value;
+
+/** Whether a sum is one of the rows above it. */
+function endsAbove(formula: string, area: ReadArea, index: number): boolean {
+  const rows = [...formula.matchAll(/:\$?[A-Z]{1,3}\$?(\d+)/gi)].map(([, row]) => Number(row));
+  return rows.length > 0 && rows.every((row) => row <= area.row + index);
+}
