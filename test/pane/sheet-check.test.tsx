@@ -1,7 +1,7 @@
 import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, test } from "vitest";
 import { catalogue } from "../../src/core/catalogue";
-import type { CellContent, ReadArea } from "../../src/pane/host/workbook-host";
+import type { CellContent, CellPlace, ReadArea } from "../../src/pane/host/workbook-host";
 import { MessagesContext, messagesIn } from "../../src/pane/messages/messages";
 import { type Finding, type Rule, rules } from "../../src/pane/sheet-check/finding";
 import { FindingList } from "../../src/pane/sheet-check/finding-list";
@@ -88,6 +88,16 @@ describe("the sheet check", () => {
     ).toEqual(["B2"]);
     expect(ofRule(rule, [["moisture"], [0.9, { formula: "=TEA.WETBASIS(A2)", value: 0.47 }]])).toEqual(["A2"]);
     expect(ofRule(rule, [["dry basis"], [3.2, { formula: "=TEA.WETBASIS(A2)", value: 0.76 }]])).toEqual([]);
+  });
+
+  test("says one thing only of dry basis where wet basis is taken", () => {
+    const target: Cell = { formula: "=TEA.TARGETWEIGHT(A2,B2,C2)", value: 200 };
+    expect(
+      found([
+        ["weight g", "d.b.", "target"],
+        [320, 2.5, 0.6, target],
+      ]),
+    ).toEqual(["wet and dry basis mixed: B2"]);
   });
 
   test("finds more tea than leaf", () => {
@@ -184,6 +194,57 @@ describe("the sheet check", () => {
     expect(ofRule(rule, [[{ formula: "=TEA.CHARGESPLIT(B1,320)", value: 310 }, 930], [310], [310]])).toEqual([]);
   });
 
+  test("finds a number over the first formula of a column, and none that the formulas begin with", () => {
+    const rule = "a number among formulas";
+    const column = (first: Cell[], formula: (row: number) => string): Cell[][] => [
+      ["a", "b", "c"],
+      first,
+      ...[3, 4, 5, 6, 7, 8].map((row): Cell[] => [1, 2, { formula: formula(row), value: 3 }]),
+    ];
+    expect(
+      ofRule(
+        rule,
+        column([1, 2, 9], (row) => `=A${row}+B${row}`),
+      ),
+    ).toEqual(["C2"]);
+    expect(
+      ofRule(
+        rule,
+        column([1, "", 9], (row) => `=A${row}+B${row}`),
+      ),
+    ).toEqual([]);
+    expect(
+      ofRule(
+        rule,
+        column([1, 2, 3], (row) => `=C${row - 1}+B${row}`),
+      ),
+    ).toEqual([]);
+    expect(
+      ofRule(
+        rule,
+        column([1, 2, 0], (row) => `=B${row}-B${row - 1}`),
+      ),
+    ).toEqual([]);
+    expect(
+      ofRule(
+        rule,
+        column([1, 2, 1], (row) => `=B${row}/B$2`),
+      ),
+    ).toEqual([]);
+  });
+
+  test("finds no number among formulas between subtotals, between spills, and between formulas far apart", () => {
+    const rule = "a number among formulas";
+    const subtotal = (row: number): Cell => ({ formula: `=SUM(A${row - 2}:A${row - 1})`, value: 30 });
+    const groups = [2, 5, 8].flatMap((row): Cell[][] => [[10], [20], [subtotal(row + 2)]]);
+    expect(ofRule(rule, [["fresh g"], ...groups])).toEqual([]);
+    const split = (row: number): Cell => ({ formula: `=TEA.CHARGESPLIT(C${row},320)`, value: 310 });
+    const spills = [1, 4, 7].flatMap((row): Cell[][] => [[split(row), "", 930], [310], [310]]);
+    expect(ofRule(rule, spills)).toEqual([]);
+    const apart = [2, 5, 8].flatMap((row): Cell[][] => [[{ formula: `=B${row}*2`, value: 4 }, 2], [7], [""]]);
+    expect(ofRule(rule, apart)).toEqual([]);
+  });
+
   test("says what, where, why and what to try, in both languages, with cell text as text", () => {
     const hostile = '<img src=x onerror="alert(1)">';
     const findings = rules.map(
@@ -229,6 +290,47 @@ describe("the sheet check", () => {
       "as the host says",
     ]);
     expect(host.written).toEqual([]);
+  });
+
+  test("tells the rest when the message of one error cannot be had", async () => {
+    class Failing extends FakeWorkbookHost {
+      override async errorMessage(place: CellPlace): Promise<string | undefined> {
+        if (place.row === 1) throw new RangeError("the cell lies past the last row");
+        return super.errorMessage(place);
+      }
+    }
+    const formula = "=TEA.DRYBASIS(A1048577)";
+    const host = new Failing({
+      Book: {
+        A2: { formula, value: "#VALUE!" },
+        A3: { formula, value: "#VALUE!", message: "as the host says" },
+      },
+    });
+    const { findings } = await checkedSheet(host);
+    expect(findings.map(({ row, details }) => [row, details.message])).toEqual([
+      [1, undefined],
+      [2, "as the host says"],
+    ]);
+  });
+
+  test("asks the host how far an answer reaches where the sheet alone does not show it", async () => {
+    const sheet = { A1: "weight g", A2: { formula: "=FILTER(Scale!A1:A9,Scale!B1:B9)", value: 320 }, A3: 318.03 };
+    const typed = new FakeWorkbookHost({ Book: { ...sheet, C1: "scale step", D1: 0.1 } });
+    expect((await checkedSheet(typed)).findings.map(({ row }) => row)).toEqual([2]);
+    class Telling extends FakeWorkbookHost {
+      override read(address: string, beside: CellPlace): Promise<ReadArea> {
+        return super.read(address === "A2#" ? "A2:A3" : address, beside);
+      }
+    }
+    const spilled = new Telling({ Book: { ...sheet, C1: "scale step", D1: 0.1 } });
+    expect((await checkedSheet(spilled)).findings).toEqual([]);
+    class Refusing extends FakeWorkbookHost {
+      override async read(): Promise<ReadArea> {
+        throw new RangeError("nothing spills there");
+      }
+    }
+    const refusing = new Refusing({ Book: { ...sheet, C1: "scale step", D1: 0.1 } });
+    expect((await checkedSheet(refusing)).findings.map(({ row }) => row)).toEqual([2]);
   });
 
   test("reads a book of 5,000 lots in a moment", () => {

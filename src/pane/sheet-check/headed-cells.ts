@@ -127,8 +127,9 @@ class HeadedSheet {
     return typeof this.#valueAt(down, right) === "number" && !this.#isSpilled(this.#at(down, right));
   }
 
+  /** A date or a time, also one that is still to be filled in. */
   #isDate(down: number, right: number): boolean {
-    return this.#isNumber(down, right) && isDateFormat(this.#area.formats[down]?.[right] ?? "");
+    return isDateFormat(this.#area.formats[down]?.[right] ?? "");
   }
 
   #unitOfFormat = (down: number, right: number) => unitInFormat(this.#area.formats[down]?.[right] ?? "");

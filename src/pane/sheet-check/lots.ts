@@ -21,7 +21,10 @@ export function lotsOf(
 ): Lot[] {
   const lots = new Map<KnownCell, Lot>();
   const add = (group: readonly KnownCell[], roleOf: (cell: KnownCell) => Role | undefined) => {
-    const of = (role: Role) => group.find((cell) => roleOf(cell) === role);
+    const of = (role: Role) => {
+      const cells = group.filter((cell) => roleOf(cell) === role);
+      return cells.find(({ value }) => typeof value === "number") ?? cells[0];
+    };
     const [fresh, finished] = [of("fresh weight"), of("finished weight")];
     if (fresh === undefined || finished === undefined || lots.has(finished)) return;
     const moistures = { freshMoisture: of("fresh moisture"), finishedMoisture: of("finished moisture") };
@@ -29,7 +32,7 @@ export function lotsOf(
   };
   const written = cells.filter(({ heading }) => heading !== undefined);
   for (const row of grouped(written, (cell) => `${cell.row} ${cell.headingRow ?? "label"}`)) {
-    add(row, ({ role }) => role);
+    for (const book of booksIn(row)) add(book, ({ role }) => role);
   }
   for (const form of formsOf(written)) add(form, ({ role }) => role);
   for (const { reads } of formulas) {
@@ -37,6 +40,16 @@ export function lotsOf(
     if (single.length <= 12) add(single, ({ fedAs }) => fedAs);
   }
   return [...lots.values()];
+}
+
+/** A row of books beside each other, parted where the lot of the next one is named. */
+function booksIn(row: readonly KnownCell[]): KnownCell[][] {
+  const books: KnownCell[][] = [[]];
+  for (const cell of row) {
+    if (cell.role === "lot" && books.at(-1)?.some(({ role }) => role === "lot")) books.push([]);
+    books.at(-1)?.push(cell);
+  }
+  return books;
 }
 
 /** Labelled cells below each other, each form from a fresh weight to the next. */

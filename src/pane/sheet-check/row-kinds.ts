@@ -30,8 +30,9 @@ export function rowKinds(area: ReadArea): (RowKind | undefined)[] {
       afterBlank = true;
       return;
     }
-    const hasNumber = row.some((value) => typeof value === "number");
-    const begins = afterBlank && (!hasNumber || (names.size > 0 && !names.has(looks(first))));
+    const hasNumber = row.some(isNumber);
+    const goesOn = hasNumber ? names.size === 0 || names.has(looks(first)) : isTitleWithin(area.values, index, names);
+    const begins = afterBlank && !goesOn;
     afterBlank = false;
     if (begins || isHeadings(row) || books.length === 0) {
       names = new Set();
@@ -56,16 +57,27 @@ export function rowKinds(area: ReadArea): (RowKind | undefined)[] {
   return kinds;
 }
 
+/** A word alone, such as a day, above a row that looks like those before. */
+function isTitleWithin(rows: ReadArea["values"], index: number, names: ReadonlySet<string>): boolean {
+  const filled = (rows[index] ?? []).filter((value) => value !== "");
+  const next = rows[index + 1] ?? [];
+  return filled.length === 1 && next.some(isNumber) && names.has(looks(next.find((value) => value !== "") ?? ""));
+}
+
+const isNumber = (value: CellContent): boolean => typeof value === "number";
+
 /** Two words or more, and no number. */
 export const isHeadings = (row: readonly CellContent[]): boolean =>
-  row.filter(isWords).length >= 2 && !row.some((value) => typeof value === "number");
+  row.filter(isWords).length >= 2 && !row.some(isNumber);
 
 /** Text with letters: digits stored as text are no heading. */
 export const isWords = (value: CellContent): value is string => typeof value === "string" && /\p{L}/u.test(value);
 
-/** A name by its kind: `L12` is like `L3`, and a number is like a number. */
+/** A name by its kind: `L12` is like `L3`, a word like a word, and a number like a number. */
 const looks = (value: CellContent): string =>
-  typeof value === "string" ? value.replace(/\p{L}+/gu, "a").replace(/\d+/g, "9") : typeof value;
+  typeof value === "string"
+    ? value.replace(/\p{L}+/gu, (letters) => (letters.length === 1 ? "a" : "word")).replace(/\d+/g, "9")
+    : typeof value;
 
 /** Whether a sum is one of the rows above it. */
 function endsAbove(formula: string, area: ReadArea, index: number): boolean {

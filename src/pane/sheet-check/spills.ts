@@ -3,11 +3,11 @@ import { addressOf } from "../../workbook-files/addresses";
 import { areaWithin, partsOf } from "../../workbook-files/references";
 import type { Area } from "../../workbook-files/workbook";
 import { isErrorCode } from "../host/cell-arguments";
-import { HostProblem, type ReadArea, type WorkbookHost } from "../host/workbook-host";
+import type { ReadArea, WorkbookHost } from "../host/workbook-host";
 import { formulaReading, type TeaCall } from "../working/formula-reading";
 
 /** What a host is asked at the most, one formula after the other. */
-const mostAsked = 100;
+const mostAsked = 30;
 
 /**
  * The cells that the answers of the sheet's formulas fill, as far as the sheet alone shows them: a table of the
@@ -32,18 +32,17 @@ export async function spillsKnownTo(
 ): Promise<readonly Area[]> {
   const estimated = spillsOn(area, catalogue);
   const spills = new Map(estimated.map((spill) => [addressOf(spill.row, spill.column), spill]));
-  const mayReach = formulasOf(area).filter(({ row, column, formula }) => {
-    const address = addressOf(row, column);
-    return spills.has(address) || (maySpill(formula) && hasConstantBeside(area, row, column));
-  });
-  for (const { row, column } of mayReach.slice(0, mostAsked)) {
+  const others = formulasOf(area).filter(
+    ({ row, column, formula }) =>
+      !spills.has(addressOf(row, column)) && maySpill(formula) && hasConstantBeside(area, row, column),
+  );
+  for (const { row, column } of [...estimated, ...others].slice(0, mostAsked)) {
     const address = addressOf(row, column);
     try {
       const spill = await host.read(`${address}#`, { sheet: area.sheet, row, column });
       if (spill.row === row && spill.column === column) spills.set(address, spill);
-    } catch (problem) {
+    } catch {
       // A host that knows no spill there leaves the estimate as it is.
-      if (!(problem instanceof HostProblem)) throw problem;
     }
   }
   return [...spills.values()].filter(isLarge);

@@ -78,16 +78,19 @@ function isBetweenFew(formulas: readonly string[], index: number, first: number,
 }
 
 /**
- * Whether the formula of the run would have numbers to calculate with beside the number, and none of its formulas
- * calculates from the number: a running sum begins with one.
+ * Whether the formula of the run, filled to the number's row, would have only numbers to calculate with, and none of
+ * the formulas calculates from the number or from its row: a running sum begins with one, and so does a share of the
+ * first row.
  */
 function wouldCalculate({ formulas, column, top }: Run, index: number, { valueAt }: KnownSheet): boolean {
   const row = top + index;
+  const isBase = formulas.some((formula) =>
+    cellsIn(formula).some((at) => at.row === row && (at.column === column || at.isFixed)),
+  );
   const nearest = index === 0 ? 1 : index - 1;
-  const read = cellsIn(formulas[nearest] ?? "");
-  const isRead = formulas.some((formula) => cellsIn(formula).some((at) => at.row === row && at.column === column));
-  const beside = read.filter((at) => at.row === top + nearest && !at.isFixed);
-  return !isRead && beside.length > 0 && beside.every((at) => typeof valueAt({ ...at, row }) === "number");
+  const filled = cellsIn(formulas[nearest] ?? "").filter(({ isFixed }) => !isFixed);
+  const isNumber = (at: At) => typeof valueAt({ ...at, row: at.row + index - nearest }) === "number";
+  return !isBase && filled.length > 0 && filled.every(isNumber);
 }
 
 /** A formula without texts, and without what it reads on other sheets. */
