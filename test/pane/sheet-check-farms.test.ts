@@ -1,30 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { catalogue } from "../../src/core/catalogue";
-import type { CellContent, ReadArea } from "../../src/pane/host/workbook-host";
+import type { CellContent } from "../../src/pane/host/workbook-host";
 import { findingsOf } from "../../src/pane/sheet-check/findings-of";
 import { addressOf } from "../../src/workbook-files/addresses";
+import { type Cell, type Rows, sheetOf } from "./sheet-of";
 
 /** Sheets as farms keep them, invented: sound ones beside ones with a slip. */
-type Cell = CellContent | { readonly formula?: string; readonly value: CellContent; readonly format?: string };
-type Rows = readonly (readonly Cell[])[];
-
-function sheetOf(rows: Rows): ReadArea {
-  const columns = Math.max(...rows.map((row) => row.length));
-  const grid = <Content>(of: (cell: Exclude<Cell, CellContent>) => Content): Content[][] =>
-    rows.map((row) =>
-      Array.from({ length: columns }, (_, column) => {
-        const cell = row[column] ?? "";
-        return of(typeof cell === "object" ? cell : { value: cell });
-      }),
-    );
-  return {
-    ...{ sheet: "Book", row: 0, column: 0, rows: rows.length, columns },
-    values: grid(({ value }) => value),
-    formulas: grid(({ formula }) => formula ?? ""),
-    formats: grid(({ format }) => format ?? "General"),
-  };
-}
-
 const found = (rows: Rows): string[] =>
   findingsOf(sheetOf(rows), catalogue).map(({ rule, row, column }) => `${rule}: ${addressOf(row, column)}`);
 
@@ -118,6 +99,12 @@ describe("columns that hold something else", () => {
         ["A", 80, 91],
       ]),
     ).toEqual([]);
+    expect(
+      found([
+        ["Lot", "Fresh, kg", "Finished, kg/ha"],
+        ["A", 80, 91],
+      ]),
+    ).toEqual([]);
     const done = ["Lot", "Fresh, g", "Finished", "Made tea, g"];
     expect(found([done, ["A", 1200, day(45760), 258], ["B", 840, day(""), 178]])).toEqual([]);
     expect(found([done, ["A", 1200, day(45760), 1258]])).toEqual(["finished above fresh: D2"]);
@@ -199,6 +186,17 @@ describe("rows that are no lots", () => {
     expect(found(open)).toEqual(["finished above fresh: C5", "finished above fresh: C8"]);
   });
 
+  test("are none of those beside a running mean of the rows before", () => {
+    const mean = (row: number): Cell => sum(`=AVERAGE(B$2:B${row - 1})`, 1000);
+    const running = [
+      [...book, "mean"],
+      ["A", 1200, 258],
+      ["B", 840, 178, mean(3)],
+      ["C", 200, 900, mean(4)],
+    ];
+    expect(found(running)).toEqual(["finished above fresh: C4"]);
+  });
+
   test("are answers of a table and what stands below them", () => {
     const split: Cell = { formula: "=TEA.CHARGESPLIT(C2,320)", value: 310.03 };
     const spill: Rows = [["weight g", "scale step", 0.1], [split, "", 930.1], [310.03], [310.03]];
@@ -254,6 +252,21 @@ describe("forms with their labels at the left", () => {
         ["Fresh weight", 300],
       ]),
     ).toEqual([]);
+  });
+
+  test("are none where the labels speak of no weight", () => {
+    expect(
+      found([
+        ["Fresh leaf spread", 14],
+        ["Finished rolling", 45],
+      ]),
+    ).toEqual([]);
+    expect(
+      found([
+        ["Fresh leaf", 14, "g"],
+        ["Finished tea", 45, "g"],
+      ]),
+    ).toEqual(["finished above fresh: B2"]);
   });
 
   test("keep their labels below the headings of another table", () => {

@@ -1,7 +1,7 @@
 import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, test } from "vitest";
 import { catalogue } from "../../src/core/catalogue";
-import type { CellContent, CellPlace, ReadArea } from "../../src/pane/host/workbook-host";
+import type { CellPlace, ReadArea } from "../../src/pane/host/workbook-host";
 import { MessagesContext, messagesIn } from "../../src/pane/messages/messages";
 import { type Finding, type Rule, rules } from "../../src/pane/sheet-check/finding";
 import { FindingList } from "../../src/pane/sheet-check/finding-list";
@@ -9,35 +9,13 @@ import { findingsOf } from "../../src/pane/sheet-check/findings-of";
 import { checkedSheet } from "../../src/pane/sheet-check/sheet-check";
 import { addressOf } from "../../src/workbook-files/addresses";
 import { FakeWorkbookHost } from "./fake-workbook-host";
-
-/** A cell of a sheet in a test: a value, or a formula that shows one, with a format where it matters. */
-type Cell = CellContent | { readonly formula?: string; readonly value: CellContent; readonly format?: string };
-
-function sheetOf(rows: readonly (readonly Cell[])[]): ReadArea {
-  const columns = Math.max(...rows.map((row) => row.length));
-  const cells = rows.map((row) =>
-    Array.from({ length: columns }, (_, column) => {
-      const cell = row[column] ?? "";
-      return typeof cell === "object" ? cell : { value: cell };
-    }),
-  );
-  return {
-    sheet: "Book",
-    row: 0,
-    column: 0,
-    rows: rows.length,
-    columns,
-    values: cells.map((row) => row.map(({ value }) => value)),
-    formulas: cells.map((row) => row.map(({ formula }) => formula ?? "")),
-    formats: cells.map((row) => row.map(({ format }) => format ?? "General")),
-  };
-}
+import { type Cell, type Rows, sheetOf } from "./sheet-of";
 
 /** `rule: address` for everything found. */
-const found = (rows: readonly (readonly Cell[])[]): string[] =>
+const found = (rows: Rows): string[] =>
   findingsOf(sheetOf(rows), catalogue).map(({ rule, row, column }) => `${rule}: ${addressOf(row, column)}`);
 
-const ofRule = (rule: Rule, rows: readonly (readonly Cell[])[]): string[] =>
+const ofRule = (rule: Rule, rows: Rows): string[] =>
   found(rows).flatMap((line) => (line.startsWith(`${rule}: `) ? [line.slice(rule.length + 2)] : []));
 
 const headings = ["lot", "fresh g", "finished g", "fresh moisture", "finished moisture"];

@@ -1,6 +1,6 @@
 import type { CellContent, ReadArea } from "../host/workbook-host";
 import { isDateFormat } from "./formats";
-import { type Role, roleOfHeading } from "./roles";
+import { isWeight, type Role, roleOfHeading, saysWeight } from "./roles";
 import { isHeadings, isWords, rowKinds } from "./row-kinds";
 import { isUnitAlone, unitIn, unitInFormat, type WeightUnit } from "./units";
 
@@ -101,6 +101,8 @@ class HeadedSheet {
         if (this.#isOfBook(this.#at(down, right), at)) continue;
         const behind = this.#wordAt(down, right + 2) ?? "";
         const unit = unitIn(word) ?? unitIn(behind) ?? this.#unitOfFormat(down, right + 1);
+        // “Fresh leaf spread” may be a height, and “finished rolling” a time.
+        if (isWeight(role) && unit === undefined && !saysWeight(word)) continue;
         this.found.set(keyOf(at), { ...at, role, heading: word, unit, headingRow: undefined });
       }
     }

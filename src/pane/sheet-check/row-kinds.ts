@@ -1,3 +1,4 @@
+import { areaOf } from "../../workbook-files/addresses";
 import type { CellContent, ReadArea } from "../host/workbook-host";
 
 /** What a row is to the headings above it; most are none of these. */
@@ -42,7 +43,7 @@ export function rowKinds(area: ReadArea): (RowKind | undefined)[] {
     }
     const book = books.at(-1);
     if (book !== undefined) book.last = index;
-    const isTotal = area.formulas[index]?.some((formula) => sumsUp.test(formula) && endsAbove(formula, area, index));
+    const isTotal = row.some((_, right) => isTotalAt(area, index, right));
     if (isTotal) book?.totals.push(index);
     if (isTotal || (typeof first === "string" && (summaryWords.test(first) || seasonAlone.test(first)))) {
       kinds[index] = "summary";
@@ -79,8 +80,15 @@ const looks = (value: CellContent): string =>
     ? value.replace(/\p{L}+/gu, (letters) => (letters.length === 1 ? "a" : "word")).replace(/\d+/g, "9")
     : typeof value;
 
-/** Whether a sum is one of the rows above it. */
-function endsAbove(formula: string, area: ReadArea, index: number): boolean {
-  const rows = [...formula.matchAll(/:\$?[A-Z]{1,3}\$?(\d+)/gi)].map(([, row]) => Number(row));
-  return rows.length > 0 && rows.every((row) => row <= area.row + index);
+/** Whether a cell sums up rows above it in its own column: a running mean of another column is no total. */
+function isTotalAt(area: ReadArea, index: number, right: number): boolean {
+  const formula = area.formulas[index]?.[right] ?? "";
+  if (!sumsUp.test(formula)) return false;
+  const ranges = formula.match(/(?<![!\w$])\$?[A-Z]{1,3}\$?[1-9]\d*:\$?[A-Z]{1,3}\$?[1-9]\d*/gi) ?? [];
+  const own = area.column + right;
+  return ranges
+    .map((range) => areaOf(range.replaceAll("$", "")))
+    .some(
+      ({ row, rows, column, columns }) => column <= own && own < column + columns && row + rows <= area.row + index,
+    );
 }
