@@ -137,7 +137,10 @@ export function proofSheet(): Sheet {
     once(waits, `${of("fresh")}*(1-${fresh})-${of("siftOuts")}*(1-${aired})`),
   );
   const atNoLoss = step("At no loss", once([net], `${net}/(1-${finishedMoisture})`));
-  const dryError = `(((1-${fresh})*${of("weightError")})^2+(${of("fresh")}*${of("freshMoistureError")})^2)/${net}^2`;
+  const freshWeighed = `((1-${fresh})*${of("weightError")})^2`;
+  const removedWeighed = `IF(${of("siftOuts")}>0,((1-${aired})*${of("weightError")})^2,0)`;
+  const freshMoist = `(${of("fresh")}*${of("freshMoistureError")})^2`;
+  const dryError = `(${freshWeighed}+${removedWeighed}+${freshMoist})/${net}^2`;
   const moistureError = `(${of("finishedMoistureError")}/(1-${finishedMoisture}))^2`;
   const relative = step(
     "Relative standard error",
