@@ -1,5 +1,5 @@
 import type { At } from "./headed-cells";
-import type { KnownCell, TeaFormula } from "./known-sheet";
+import type { KnownCell, TeaFormula } from "./known-cell";
 import type { Role } from "./roles";
 
 /** The fresh and finished weight of one lot, with its moistures where they are written down. */

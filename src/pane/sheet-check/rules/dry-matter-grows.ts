@@ -2,7 +2,8 @@ import { bind } from "../../../cells/bind";
 import { dryMatter } from "../../../core/moisture/dry-matter";
 import { finishedCheck } from "../../../core/yields/finished-check";
 import type { Finding } from "../finding";
-import { type KnownCell, type KnownSheet, weightOf } from "../known-sheet";
+import { type KnownCell, weightOf } from "../known-cell";
+import type { KnownSheet } from "../known-sheet";
 import { inOneUnit } from "../units";
 
 const check = bind(finishedCheck);

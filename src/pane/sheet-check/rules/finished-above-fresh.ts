@@ -1,5 +1,6 @@
 import type { Finding } from "../finding";
-import { type KnownCell, type KnownSheet, weightOf } from "../known-sheet";
+import { type KnownCell, weightOf } from "../known-cell";
+import type { KnownSheet } from "../known-sheet";
 import { inOneUnit } from "../units";
 
 /** More finished tea than fresh leaf. */

@@ -1,5 +1,6 @@
 import type { Finding } from "../finding";
-import type { KnownCell, KnownSheet } from "../known-sheet";
+import type { KnownCell } from "../known-cell";
+import type { KnownSheet } from "../known-sheet";
 import { grouped } from "../lots";
 import { isWeight } from "../roles";
 import { inOneUnit } from "../units";

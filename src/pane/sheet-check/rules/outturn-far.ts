@@ -1,7 +1,8 @@
 import { bind } from "../../../cells/bind";
 import { lotFlags } from "../../../core/season/lot-flags";
 import type { Finding } from "../finding";
-import { type KnownSheet, weightOf } from "../known-sheet";
+import { weightOf } from "../known-cell";
+import type { KnownSheet } from "../known-sheet";
 import { inOneUnit } from "../units";
 
 const flags = bind(lotFlags);

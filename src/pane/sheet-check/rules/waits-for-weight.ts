@@ -1,7 +1,8 @@
 import { addressOf } from "../../../workbook-files/addresses";
 import type { Finding } from "../finding";
 import type { At } from "../headed-cells";
-import type { KnownSheet, TeaFormula } from "../known-sheet";
+import type { TeaFormula } from "../known-cell";
+import type { KnownSheet } from "../known-sheet";
 
 /**
  * Rows in which something was begun and a weight is still to come: a fresh weight without a finished one, and a formula
