@@ -1,7 +1,7 @@
+import type { Says } from "../messages/messages";
 import type { Entries, Wording } from "./entries";
 import type { Field } from "./job";
 import type { FieldReading, PickedValues } from "./job-answer";
-import type { Said } from "./use-picked";
 
 /** All that the parts of a form share. */
 export interface FormState {
@@ -11,7 +11,7 @@ export interface FormState {
   readonly readings: ReadonlyMap<string, FieldReading>;
   readonly picked: PickedValues;
   /** What went wrong with picking cells, by field. */
-  readonly problems: Readonly<Record<string, Said>>;
+  readonly problems: Readonly<Record<string, Says>>;
   readonly change: (entries: Entries) => void;
   /** Picks the selected cells for a field, or goes back to typing. Absent without a workbook. */
   readonly togglePick: ((field: Field) => void) | undefined;

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from "react";
 import { weight } from "../../core/quantities";
 import type { CellArea, WorkbookHost } from "../host/workbook-host";
-import { type Messages, useMessages } from "../messages/messages";
+import { type Messages, type Says, useMessages } from "../messages/messages";
 import { AnswerPicture } from "../pictures/answer-picture";
 import { type Entries, withAllOf, withoutField, withPicked } from "./entries";
 import type { FormState } from "./form-state";
@@ -12,7 +12,7 @@ import { JobField } from "./job-field";
 import { JobPreview } from "./job-preview";
 import { JobRows } from "./job-rows";
 import { decimalsOf, type WeightUnit } from "./shown-number";
-import { inWords, type Said, usePicked } from "./use-picked";
+import { inWords, usePicked } from "./use-picked";
 import { WriteBlock } from "./write-block";
 
 interface JobFormProps {
@@ -30,7 +30,7 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
   const wording = useMemo(() => ({ messages, unit }), [messages, unit]);
   const form = useRef<HTMLFormElement>(null);
   const title = useRef<HTMLHeadingElement>(null);
-  const [problems, setProblems] = useState<Readonly<Record<string, Said>>>({});
+  const [problems, setProblems] = useState<Readonly<Record<string, Says>>>({});
   const picked = usePicked(host, entries);
   const readings = useMemo(() => readingsOf(job, entries, wording), [job, entries, wording]);
   const answers = useMemo(() => answersOf(job, readings, picked.values, picked.problems), [job, readings, picked]);

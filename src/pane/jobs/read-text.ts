@@ -1,13 +1,13 @@
 import type { Parameter } from "../../core/define";
 import { moistureError, type Quantity } from "../../core/quantities";
-import type { Messages } from "../messages/messages";
+import type { Messages, Says } from "../messages/messages";
 import { shownNumber, type WeightUnit } from "./shown-number";
 
 /** What a form takes a text for. */
 export type Understood =
   | { readonly is: "blank" }
   | { readonly is: "value"; readonly value: number | string }
-  | { readonly is: "problem"; readonly says: (messages: Messages) => string };
+  | { readonly is: "problem"; readonly says: Says };
 
 export type FieldKind = "choice" | "text" | "percent" | "points" | "time" | "number";
 
@@ -37,7 +37,7 @@ export function understood(text: string, { quantity, optional, blank }: Paramete
   return problem((m) => m.problems.must(boundsInWords(quantity, unit, m)));
 }
 
-const problem = (says: (messages: Messages) => string): Understood => ({ is: "problem", says });
+const problem = (says: Says): Understood => ({ is: "problem", says });
 
 function numberOf(typed: string, kind: "percent" | "points" | "number"): number | Understood {
   const [, digits = "", sign] = /^([-−+]?[\d.,\s]+?)\s*(%)?$/.exec(typed) ?? [];

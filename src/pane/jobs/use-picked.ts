@@ -1,22 +1,19 @@
 import { useEffect, useState } from "react";
 import { referenceTo } from "../../workbook-files/references";
 import { HostProblem, type WorkbookHost } from "../host/workbook-host";
-import type { Messages } from "../messages/messages";
+import type { Says } from "../messages/messages";
 import type { Entries } from "./entries";
 import type { PickedValues } from "./job-answer";
 
 export interface Picked {
   readonly values: PickedValues;
   /** Why the cells of a field could not be read, by its name. */
-  readonly problems: Readonly<Record<string, Said>>;
+  readonly problems: Readonly<Record<string, Says>>;
 }
-
-/** Something to say in the language that the pane speaks when it is read. */
-export type Said = (messages: Messages) => string;
 
 /** Whatever the host throws, in plain words. */
 export const inWords =
-  (thrown: unknown): Said =>
+  (thrown: unknown): Says =>
   ({ problems }) =>
     thrown instanceof HostProblem ? problems.host(thrown) : problems.unknown;
 
@@ -36,7 +33,7 @@ export function usePicked(host: WorkbookHost | undefined, entries: Entries): Pic
       reading += 1;
       const own = reading;
       const values: Record<string, PickedValues[string]> = {};
-      const problems: Record<string, Said> = {};
+      const problems: Record<string, Says> = {};
       for (const [name, area] of wanted) {
         try {
           values[name] = (await host.read(referenceTo(area), area)).values;

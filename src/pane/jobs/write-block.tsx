@@ -3,14 +3,14 @@ import { addressOf } from "../../workbook-files/addresses";
 import { referenceTo } from "../../workbook-files/references";
 import { placesOf } from "../host/block-cells";
 import type { Block, CellArea, CellPlace, WorkbookHost } from "../host/workbook-host";
-import { useMessages } from "../messages/messages";
+import { type Says, useMessages } from "../messages/messages";
 import type { BlockOfJob } from "./job-block";
-import { inWords, type Said } from "./use-picked";
+import { inWords } from "./use-picked";
 
 interface WriteBlockProps {
   readonly host: WorkbookHost;
   /** The block for a place, or why there is none. */
-  readonly blockAt: (place: CellPlace) => BlockOfJob | Said;
+  readonly blockAt: (place: CellPlace) => BlockOfJob | Says;
   /** Whether the block has a chart that can be written with it. */
   readonly hasChart: boolean;
   /** Cells that formulas of the block read. */
@@ -31,7 +31,7 @@ export function WriteBlock({ host, blockAt, hasChart, picked }: WriteBlockProps)
   const messages = useMessages();
   const { write } = messages;
   const selected = useSelectedCell(host);
-  const [said, say] = useState<{ readonly says: Said; readonly isProblem: boolean }>();
+  const [said, say] = useState<{ readonly says: Says; readonly isProblem: boolean }>();
   const [question, ask] = useState<Question>();
   const [isBusy, setBusy] = useState(false);
   const [withChart, chooseChart] = useState(false);
@@ -44,7 +44,7 @@ export function WriteBlock({ host, blockAt, hasChart, picked }: WriteBlockProps)
       if (withChart && block.chart) await host.addChart(block.chart);
       say({ says: ({ write }) => write.written(place), isProblem: false });
     } catch (thrown) {
-      const says: Said = (all) => `${all.write.written(place)} ${all.write.noChart} ${inWords(thrown)(all)}`;
+      const says: Says = (all) => `${all.write.written(place)} ${all.write.noChart} ${inWords(thrown)(all)}`;
       say({ says, isProblem: true });
     }
   };

@@ -4,6 +4,9 @@ import { english, type Messages } from "./english";
 
 export type { Messages } from "./english";
 
+/** Something to say in the language that the pane speaks when it is read. */
+export type Says = (messages: Messages) => string;
+
 export const languages = ["en", "zh"] as const;
 export type Language = (typeof languages)[number];
 

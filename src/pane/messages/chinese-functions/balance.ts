@@ -52,8 +52,8 @@ export const balance: Translations = {
     "z 说明一行移动了多远，以它本应移动的量为单位。同一行的重量和含水率一起移动：平衡只看得到它们的干物质，所以能指出是哪一行，却分不出两个读数中哪个错了。两种改法都会给出：若含水率无误，重量应是多少；若重量无误，含水率应是多少，都只由其他各行算出。看一看称重的记录和茶叶，再作决定。",
   "Two rows alone always move alike, so with two rows no answer can tell which is wrong. A third weighing with a moisture is what tells them apart.":
     "只有两行时，两行总是移动得一样多，所以怎么算也看不出哪一行错了。要分清，得有第三次带含水率的称重。",
-  "An error is one standard uncertainty: SCALEERROR gives it for a scale. For a moisture taken from a table or guessed by hand, one to three points is honest. An error of 0 says that a reading is exact: it does not move, and its z is blank when both readings of the row are exact. Two exact rows that contradict each other have no fit, and the answer is #N/A.":
-    "误差是一个标准不确定度：秤的误差由 SCALEERROR 给出。含水率若是查表或凭手感估计的，填一到三个百分点才算实在。误差为 0 表示读数准确：它不移动；一行的两个读数都准确时，z 为空白。两行都准确却互相矛盾，就无法平差，答案为 #N/A。",
+  "An error is one standard uncertainty: SCALEERROR gives it for a scale. For a moisture taken from a table or guessed by hand, one to three points is honest. An error of 0 says that a reading is exact: it does not move, and its z is blank when both readings of the row are exact. Two exact rows that contradict each other have no fit, and the answer is #N/A. Refused: errors more than 100000 times apart in dry matter; type 0 for a reading that is as good as exact beside the others.":
+    "误差是一个标准不确定度：秤的误差由 SCALEERROR 给出。含水率若是查表或凭手感估计的，填一到三个百分点才算实在。误差为 0 表示读数准确：它不移动；一行的两个读数都准确时，z 为空白。两行都准确却互相矛盾，就无法平差，答案为 #N/A。会拒绝：各行误差以干物质计相差超过 100000 倍；与其他读数相比可算准确的，请填 0。",
   "A blank moisture is worked out: the row takes no part in the fit, its weight stays as read, and its fitted moisture follows from the rows around it.":
     "留空的含水率会算出来：这一行不参与平差，重量照读数不变，平差含水率由前后各行得出。",
   "Where leaf was taken out at the row's own moisture, the z of its weight and of its moisture differ a little, and the larger one is shown. When a fit would need a moisture below 0 or of 1 and more, or does not settle, the answer is #N/A and names the row where it went wrong: look for a slipped decimal there and beside it, with STAGEBALANCE. A lot has at most 500 rows.":
