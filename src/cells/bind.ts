@@ -183,6 +183,6 @@ function asCellValue(answer: unknown): CellValue {
     return new CellError("#VALUE!", "the numbers are too large or too small to calculate with");
   }
   if (typeof answer === "string" || answer instanceof CellError) return answer;
-  if (answer instanceof DomainError) return new CellError(answer.code, answer.message);
+  if (answer instanceof DomainError) return new CellError(answer.code, answer.message, answer.refusal);
   return new CellError("#VALUE!", `this answer could not be worked out (${String(answer)})`);
 }

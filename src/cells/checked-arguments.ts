@@ -33,4 +33,4 @@ export function checkedArguments(
 }
 
 const asCellError = (problem: CellError | DomainError): CellError =>
-  problem instanceof CellError ? problem : new CellError(problem.code, problem.message);
+  problem instanceof CellError ? problem : new CellError(problem.code, problem.message, problem.refusal);

@@ -54,7 +54,9 @@ function readBook(columns: readonly Column[], given: readonly unknown[], values:
       return;
     }
     if (list.length < rows) {
-      throw must(parameter.name, `have as many rows as ${longest.parameter.name}`, `got ${list.length} and ${rows}`);
+      throw must(parameter.name, `have as many rows as ${longest.parameter.name}`, `got ${list.length} and ${rows}`, {
+        mentions: [longest.parameter.name],
+      });
     }
     values[place] = list.length === rows ? list : list.slice(0, rows);
   });

@@ -1,6 +1,6 @@
 import { limits } from "../core/bounds";
 import type { Parameter } from "../core/define";
-import { DomainError, mustBe, mustBeNumber, shown } from "../core/errors";
+import { type DomainError, must, mustBe, mustBeNumber, shown } from "../core/errors";
 import type { Quantity } from "../core/quantities";
 import { CellError, isBlank } from "./values";
 
@@ -84,10 +84,8 @@ function choiceReader(name: string, quantity: Quantity): CellReader["read"] {
     const word = canonical.get(spelling);
     if (word !== undefined) return word;
     const reason = refused.get(spelling);
-    return new DomainError(
-      name,
-      `${name} must be ${quantity.requirement}; got ${shown(value)}${reason === undefined ? "" : ` (${reason})`}`,
-    );
+    const why = reason === undefined ? "" : ` (${reason})`;
+    return must(name, `be ${quantity.requirement}`, `got ${shown(value)}${why}`);
   };
 }
 

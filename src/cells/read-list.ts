@@ -82,7 +82,9 @@ function rowCount(lists: readonly RawList[]): number {
     const tooLong = (filled[index] ?? 0) > rows;
     if (!tooShort && !tooLong) return;
     const other = longest === undefined ? "the other list" : longest.parameter.name;
-    throw must(parameter.name, `have as many rows as ${other}`, `got ${filled[index]} and ${rows}`);
+    throw must(parameter.name, `have as many rows as ${other}`, `got ${filled[index]} and ${rows}`, {
+      mentions: [other],
+    });
   });
   return rows;
 }
@@ -122,7 +124,7 @@ function readValues(list: RawList, kept: readonly number[]): Argument | "waits" 
     else if (fallback !== undefined) values.push(fallback);
     else if (parameter.gaps) values.push(null);
     else if (parameter.blank === "waits") waits = true;
-    else throw must(parameter.name, "be filled in every row", `row ${row + 1} is blank`);
+    else throw must(parameter.name, "be filled in every row", `row ${row + 1} is blank`, { item: row + 1 });
   }
   if (values.length === 0 && !waits && parameter.blank === "is refused" && !parameter.optional) {
     throw must(parameter.name, "hold at least one value", "got a blank");
@@ -133,8 +135,7 @@ function readValues(list: RawList, kept: readonly number[]): Argument | "waits" 
 /** Reads one item, with the row in the message: "moistures must be from 0 …; got 76 in place 3 of the list". */
 function readItem(reader: CellReader, cell: unknown, row: number): number | string | boolean | typeof blank {
   const value = reader.read(cell);
-  if (value instanceof DomainError)
-    throw new DomainError(value.argument, `${value.message} in place ${row + 1} of the list`);
+  if (value instanceof DomainError) throw value.ofItem(row + 1);
   // Errors in cells were found before the first item was read.
   return value as Exclude<typeof value, CellError | DomainError>;
 }

@@ -48,5 +48,7 @@ function mismatch(parameters: readonly Parameter[], given: readonly CellArgument
     return `${rows} × ${columns}`;
   };
   const name = (index: number) => parameters[index]?.name ?? "";
-  return must(name(one), `have the size of ${name(other)}`, `got ${size(one)} and ${size(other)} cells`);
+  return must(name(one), `have the size of ${name(other)}`, `got ${size(one)} and ${size(other)} cells`, {
+    mentions: [name(other)],
+  });
 }

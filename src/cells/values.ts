@@ -1,13 +1,18 @@
 /** What goes in and out of cells, whatever the host. Hosts translate their own errors to and from CellError. */
 
+import type { Refusal } from "../core/errors";
+
 /** Any error a spreadsheet knows; `#VALUE!` and `#N/A` of our own carry a message. */
 export class CellError {
   readonly code: string;
   readonly message: string;
+  /** The message in its parts, where a function of ours refused; no host keeps them. */
+  readonly refusal?: Refusal;
 
-  constructor(code: string, message = "") {
+  constructor(code: string, message = "", refusal?: Refusal) {
     this.code = code;
     this.message = message;
+    if (refusal) this.refusal = refusal;
   }
 }
 

@@ -6,33 +6,53 @@
 /** `#VALUE!` for an argument out of its bounds; `#N/A` for sound data that have no answer. */
 export type DomainErrorCode = "#VALUE!" | "#N/A";
 
+/** A refusal in its parts, for whoever calls the arguments by other names, such as a form by its labels. */
+export interface Refusal {
+  /** The parameter that the maker has to look at. */
+  readonly argument: string;
+  /** What is said of it: `must be at least 85.2, the dry matter; got 80`. */
+  readonly demand: string;
+  /** Other parameters, which the demand names. */
+  readonly mentions?: readonly string[];
+  /** Which item of a list it is about, from 1. */
+  readonly item?: number;
+}
+
 /** A refusal that names the argument. Functions throw it; a table may also hold it in a single cell. */
 export class DomainError extends Error {
   override readonly name = "DomainError";
-  /** The parameter that the maker has to look at. */
-  readonly argument: string;
+  readonly refusal: Refusal;
   readonly code: DomainErrorCode;
 
-  constructor(argument: string, message: string, code: DomainErrorCode = "#VALUE!") {
-    super(message);
-    this.argument = argument;
+  constructor(refusal: Refusal, code: DomainErrorCode = "#VALUE!") {
+    super(`${refusal.argument} ${refusal.demand}`);
+    this.refusal = refusal;
     this.code = code;
+  }
+
+  /** The same of one item of a list, which the message then names. */
+  ofItem(item: number): DomainError {
+    const demand = `${this.refusal.demand} in place ${item} of the list`;
+    return new DomainError({ ...this.refusal, demand, item }, this.code);
   }
 }
 
+/** What a refusal is about, beside its argument. */
+type About = Pick<Refusal, "mentions" | "item">;
+
 /** `weightNow must be at least 85.2, the dry matter; got 80`. */
-export function mustBe(argument: string, requirement: string, got: unknown): DomainError {
-  return new DomainError(argument, `${argument} must be ${requirement}; got ${shown(got)}`);
+export function mustBe(argument: string, requirement: string, got: unknown, about?: About): DomainError {
+  return must(argument, `be ${requirement}`, `got ${shown(got)}`, about);
 }
 
 /** As mustBe, where the requirement is another verb than "be" or what happened needs a sentence of its own. */
-export function must(argument: string, requirement: string, whatHappened: string): DomainError {
-  return new DomainError(argument, `${argument} must ${requirement}; ${whatHappened}`);
+export function must(argument: string, requirement: string, whatHappened: string, about?: About): DomainError {
+  return new DomainError({ argument, demand: `must ${requirement}; ${whatHappened}`, ...about });
 }
 
 /** Sound data without an answer. */
 export function noAnswer(argument: string, requirement: string, whatHappened: string): DomainError {
-  return new DomainError(argument, `${argument} must ${requirement}; ${whatHappened}`, "#N/A");
+  return new DomainError({ argument, demand: `must ${requirement}; ${whatHappened}` }, "#N/A");
 }
 
 /** A label as a message can hold it, without half a character at its end. */
@@ -72,5 +92,5 @@ export function mustBeNumber(argument: string, requirement: string, value: strin
     : value.trim() === ""
       ? " (the cell looks empty but holds a space: clear it)"
       : "";
-  return new DomainError(argument, `${argument} must be ${requirement}; got ${shown(value)}${hint}`);
+  return must(argument, `be ${requirement}`, `got ${shown(value)}${hint}`);
 }

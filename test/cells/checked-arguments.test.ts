@@ -39,10 +39,10 @@ describe("the arguments that a calculation is called with", () => {
   });
 
   test("are a refusal with its code and message where one is due", () => {
-    expect(checkedArguments(spec, [8, 5, 1])).toEqual({ instead: new CellError("#VALUE!", partRefused) });
-    expect(checkedArguments(spec, [8, 5, null])).toEqual({ instead: new CellError("#VALUE!", partRefused) });
-    expect(checkedArguments(spec, [8, 0.5, [[-1]]])).toEqual({
-      instead: new CellError("#VALUE!", "dishes must be a weight of 0 or more; got -1 in place 1 of the list"),
+    expect(checkedArguments(spec, [8, 5, 1])).toMatchObject({ instead: { code: "#VALUE!", message: partRefused } });
+    expect(checkedArguments(spec, [8, 5, null])).toMatchObject({ instead: { code: "#VALUE!", message: partRefused } });
+    expect(checkedArguments(spec, [8, 0.5, [[-1]]])).toMatchObject({
+      instead: { code: "#VALUE!", message: "dishes must be a weight of 0 or more; got -1 in place 1 of the list" },
     });
   });
 });

@@ -20,7 +20,8 @@ export function stagesOf(
   removed: readonly (number | null)[] = [],
   removedMoistures: readonly (number | null)[] = [],
 ): Stage[] {
-  if (removed[0]) throw mustBe("removed", "blank or 0 in the first row, before which nothing was weighed", removed[0]);
+  if (removed[0])
+    throw mustBe("removed", "blank or 0 in the first row, before which nothing was weighed", removed[0], { item: 1 });
   return weights.map((weight, row) => ({
     name: names[row] as string,
     weight,

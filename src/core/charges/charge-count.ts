@@ -20,10 +20,12 @@ export const chargeCount = defineFunction({
   result: { shape: "cell", quantity: count },
   calculate: (weight: number, panLoad: number, maxLoad?: number, readability?: number): number => {
     if (readability !== undefined && isAbove(readability / panLoad, 1)) {
-      throw mustBe("panLoad", `at least ${shown(readability)}, the readability`, panLoad);
+      throw mustBe("panLoad", `at least ${shown(readability)}, the readability`, panLoad, {
+        mentions: ["readability"],
+      });
     }
     if (maxLoad !== undefined && isAbove(panLoad / maxLoad, 1)) {
-      throw mustBe("maxLoad", `at least ${shown(panLoad)}, the panLoad`, maxLoad);
+      throw mustBe("maxLoad", `at least ${shown(panLoad)}, the panLoad`, maxLoad, { mentions: ["panLoad"] });
     }
     const steps = readability === undefined ? undefined : wholeSteps(weight, readability);
     const wanted = nearestCount(weight, panLoad);

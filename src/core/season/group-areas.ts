@@ -15,13 +15,15 @@ export interface GroupAreas {
  */
 export const groupKey = (cell: BookCell): string => String(cell).trim().toLowerCase();
 
+const namesAreas = { mentions: ["areaNames"] };
+
 /** A name is text or a number: plots are often numbered. */
 export const isName = (cell: BookCell): cell is string | number =>
   (typeof cell === "number" && Number.isFinite(cell)) || (typeof cell === "string" && cell.trim() !== "");
 
 export function groupAreas(areaNames: BookColumn | undefined, areas: BookColumn | undefined): GroupAreas {
   if (areas === undefined) {
-    if (areaNames !== undefined) throw must("areas", "be given where areaNames are", "got a blank");
+    if (areaNames !== undefined) throw must("areas", "be given where areaNames are", "got a blank", namesAreas);
     return { of: () => undefined, shared: false };
   }
   return areaNames === undefined ? sharedArea(areas) : namedAreas(areaNames, areas);
@@ -34,7 +36,7 @@ function sharedArea(areas: BookColumn): GroupAreas {
   const first = firstArea(areas);
   if (areas.length - first !== 1) {
     const got = `got ${areas.length - first} areas without names`;
-    throw must("areas", "be one number for all groups, or have areaNames beside them", got);
+    throw must("areas", "be one number for all groups, or have areaNames beside them", got, namesAreas);
   }
   const shared = areaIn(areas, first);
   return { of: () => shared, shared: true };
@@ -46,13 +48,16 @@ function namedAreas(areaNames: BookColumn, areas: BookColumn): GroupAreas {
     const name = cellIn(areaNames, row);
     const hasArea = !isBlankAmount(cellIn(areas, row));
     if (!isName(name)) {
-      if (hasArea) throw must("areaNames", "be filled in beside every area", `row ${row + 1} is not`);
+      if (hasArea)
+        throw must("areaNames", "be filled in beside every area", `row ${row + 1} is not`, { item: row + 1 });
       continue;
     }
     const before = byKey.get(groupKey(name));
     if (before !== undefined) {
       const rows = `rows ${before.row + 1} and ${row + 1}`;
-      throw must("areaNames", "name each group once", `"${shortened(String(name).trim())}" stands in ${rows}`);
+      throw must("areaNames", "name each group once", `"${shortened(String(name).trim())}" stands in ${rows}`, {
+        item: row + 1,
+      });
     }
     byKey.set(groupKey(name), { area: hasArea ? areaIn(areas, row) : undefined, row });
   }

@@ -4,7 +4,7 @@
  */
 import { leastAmount, mostAmount } from "../bounds";
 import type { BookCell, BookColumn } from "../define";
-import { DomainError, looksLikeNumber, must, mustBe, mustBeNumber, shown } from "../errors";
+import { type DomainError, looksLikeNumber, must, mustBe, mustBeNumber, shown } from "../errors";
 import { type Quantity, weight } from "../quantities";
 
 /** What the two columns of weights are called in messages. */
@@ -45,6 +45,7 @@ export function lotProblem(fresh: BookCell, finished: BookCell, row: number, nam
     names.finished,
     `be at most ${shown(fresh)}, the fresh weight`,
     `got ${shown(finished)} in place ${row + 1} of the list (are both in the same unit, and not swapped?)`,
+    { item: row + 1 },
   );
 }
 
@@ -55,8 +56,7 @@ export function amountProblem(name: string, { requirement }: Quantity, cell: Boo
 }
 
 /** A refusal with the row of the book it is about, counted from the first row given. */
-export const withRow = ({ argument, message }: DomainError, row: number): DomainError =>
-  new DomainError(argument, `${message} in place ${row + 1} of the list`);
+export const withRow = (problem: DomainError, row: number): DomainError => problem.ofItem(row + 1);
 
 /** The lots of a book that both weights are known of, in its order, and what kept other rows out. */
 export interface PastLots {

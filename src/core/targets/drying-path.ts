@@ -41,12 +41,12 @@ export function dryingPath(start: Leaf, targets: readonly number[], kinds: reado
 
 function nextMoisture(before: number, target: number, kind: TargetKind, step: number): number {
   if (kind !== "moisture") {
-    requirePossible(before, target, kind, "targets", ` in step ${step}`);
+    requirePossible(before, target, kind, "targets", step);
     return moistureLeft(before, target, kind);
   }
   if (isAbove(target, before)) {
     const rise = `step ${step} goes from ${shown(before)} to ${shown(target)}`;
-    throw must("targets", "not rise", `${rise}, begin a new table for leaf that was wetted`);
+    throw must("targets", "not rise", `${rise}, begin a new table for leaf that was wetted`, { item: step });
   }
   return Math.min(target, before);
 }

@@ -1,5 +1,5 @@
 import { isAbove } from "../comparison";
-import { DomainError, shown } from "../errors";
+import { must, mustBe, shown } from "../errors";
 import { choice } from "../quantities";
 
 /**
@@ -15,10 +15,11 @@ export const lossOf = choice("meaning of a loss", {
 });
 
 /** Leaf can lose no more weight, and no more points, than it has moisture. Names the argument and, in a list, the step. */
-export function requirePossible(moisture: number, loss: number, of: LossOf, argument = "loss", where = ""): void {
+export function requirePossible(moisture: number, loss: number, of: LossOf, argument = "loss", step?: number): void {
   if (of === "water" || !isAbove(loss, moisture)) return;
   const requirement = `at most ${shown(moisture)}, the moisture of the leaf, as a loss of ${of}`;
-  throw new DomainError(argument, `${argument} must be ${requirement}; got ${shown(loss)}${where}`);
+  if (step === undefined) throw mustBe(argument, requirement, loss);
+  throw must(argument, `be ${requirement}`, `got ${shown(loss)} in step ${step}`, { item: step });
 }
 
 /** Share of the weight that stays on the scale: 1 − Ml, 1 − l or (1 − M)/(1 − M + l). The loss has to be possible. */

@@ -67,7 +67,9 @@ export const uncertaintyOf = (functions: () => readonly FunctionSpec[]) =>
         const along = (x: number): number => calculate(...given.slice(0, place), x, ...given.slice(place + 1));
         const steepness = slope(along, value, error, parameter.quantity.bounds);
         if (steepness === undefined) {
-          throw must("values", `leave ${parameter.name} room to change, on one side at least`, `got ${shown(value)}`);
+          throw must("values", `leave ${parameter.name} room to change, on one side at least`, `got ${shown(value)}`, {
+            mentions: [parameter.name],
+          });
         }
         return Math.abs(steepness) * error;
       });
@@ -134,10 +136,12 @@ const reading = ({ quantity }: Parameter, value: number | null): number | null =
 
 function refuseError({ name, quantity }: Parameter, given: number | null, error: number | null): void {
   if (given !== null && error === null) {
-    throw must("valueErrors", "be filled beside each value (0 for an exact one)", `the one of ${name} is blank`);
+    throw must("valueErrors", "be filled beside each value (0 for an exact one)", `the one of ${name} is blank`, {
+      mentions: [name],
+    });
   }
   if (quantity.name === moisture.name && !isInside(error ?? 0, moistureError.bounds)) {
-    throw mustBe("valueErrors", `${moistureError.requirement} for ${name}`, error);
+    throw mustBe("valueErrors", `${moistureError.requirement} for ${name}`, error, { mentions: [name] });
   }
 }
 

@@ -50,7 +50,7 @@ export function finishedLimits(
   const [removed, removedMoisture, lowLoss, highLoss] = details;
   const [, , , , weightError, freshMoistureError, finishedMoistureError] = details;
   if (highLoss !== undefined && isAbove(lowLoss, highLoss)) {
-    throw mustBe("highLoss", `at least ${shown(lowLoss)}, the lowLoss`, highLoss);
+    throw mustBe("highLoss", `at least ${shown(lowLoss)}, the lowLoss`, highLoss, { mentions: ["lowLoss"] });
   }
   const dryShare = 1 - freshMoisture;
   const removedDryShare = 1 - (removedMoisture ?? freshMoisture);

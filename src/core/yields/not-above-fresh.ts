@@ -7,5 +7,6 @@ export function refuseAboveFresh(freshWeight: number, finishedWeight: number): v
     "finishedWeight",
     `be at most ${shown(freshWeight)}, the freshWeight`,
     `got ${shown(finishedWeight)} (are both in the same unit, and not swapped?)`,
+    { mentions: ["freshWeight"] },
   );
 }
