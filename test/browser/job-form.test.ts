@@ -176,6 +176,41 @@ describe.skipIf(found === undefined)("the form of a job, beside a workbook in me
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("charges-readability");
   });
 
+  test("unfolds what a function refuses, marks it and goes there when asked to write", async () => {
+    const type = async (field: string, text: string) => page.fill(`#charges-${field}`, text);
+    await page.click("#open-charges");
+    await type("weight", "800");
+    await type("moisture", "76 %");
+    await type("panLoad", "350");
+    await page.waitForSelector(".preview .single");
+    expect(await page.locator(".problem:not(:empty)").count()).toBe(0);
+    await page.click("summary");
+    await type("maxLoad", "400");
+    await page.click("summary");
+    expect(await page.locator("details[open]").count()).toBe(0);
+    await type("panLoad", "420");
+    await page.waitForSelector("details[open]");
+    expect(await page.getAttribute("#charges-maxLoad", "aria-invalid")).toBe("true");
+    const described = (await page.getAttribute("#charges-maxLoad", "aria-describedby")) ?? "";
+    expect(described.split(" ")).toContain("charges-maxLoad-problem");
+    const why = "“Most that a pan may hold” must be at least 420, the “Weight wanted in one pan”; got 400";
+    expect(await page.textContent("#charges-maxLoad-problem")).toBe(why);
+    expect(await page.textContent(".preview .problem")).toBe(english.answer.refused(why));
+    await page.click(".write .primary");
+    await said(english.problems.noAnswer);
+    expect(await focused()).toBe("charges-maxLoad");
+    expect(await page.evaluate(() => host.written.length)).toBe(0);
+  });
+
+  test("keeps a choice of ours apart from the same choice made", async () => {
+    await page.click("#open-scale");
+    await page.fill("#scale-loss", "30 %");
+    expect(await page.textContent(".preview")).toContain(english.inputs.lossOf?.label);
+    await page.selectOption("#scale-lossOf", "water");
+    expect(await page.textContent(".preview")).not.toContain(english.inputs.lossOf?.label);
+    expect(await page.inputValue("#scale-lossOf")).toBe("water");
+  });
+
   test("adds a chart of the workbook's own beside a season, when asked to", async () => {
     await page.click("#open-season");
     await select("D1");

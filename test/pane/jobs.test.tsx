@@ -24,6 +24,7 @@ import { blockAt } from "../../src/pane/jobs/job-block";
 import { JobForm } from "../../src/pane/jobs/job-form";
 import { jobs } from "../../src/pane/jobs/jobs";
 import { kindOf } from "../../src/pane/jobs/read-text";
+import { refusalInWords, refusedFields } from "../../src/pane/jobs/refusals";
 import { decimalsOf, shownNumber } from "../../src/pane/jobs/shown-number";
 import { liesOver } from "../../src/pane/jobs/write-block";
 import { chinese } from "../../src/pane/messages/chinese";
@@ -146,6 +147,14 @@ describe.each(named)("the job $id", ({ job }) => {
     for (const { content } of formulas) expect(content).not.toMatch(/[(,]\d/);
   });
 
+  test("starts with nothing in what is folded away", () => {
+    for (const field of moreOf(job)) {
+      expect(textsOf(field, {}, inEnglish)).toEqual([""]);
+      expect(isExample(field, {}, inEnglish)).toBe(false);
+      expect(field.parameter.optional).toBe(true);
+    }
+  });
+
   test("asks for every required argument of its functions, and for none that they do not have", () => {
     const asked = fieldsOf(job).map(({ name }) => name);
     for (const { id, parameters } of job.functions) {
@@ -204,14 +213,26 @@ describe.each(named)("the job $id", ({ job }) => {
   });
 });
 
-const formMarkup = (job: Job, wording: typeof inEnglish | typeof inChinese) =>
+/** Why an answer is none, as the form says it. */
+const said = (answer: JobAnswer | undefined, { messages }: Wording) =>
+  answer?.refusal && refusalInWords(answer.refusal)(messages);
+
+/** A job with these texts in its fields, each in the first row. */
+const typedInto = (job: Job, texts: Readonly<Record<string, string>>): Entries =>
+  Object.entries(texts).reduce(
+    (entries: Entries, [name, text]) =>
+      withRows(entries, fieldsOf(job).find((each) => each.name === name) as Field, [text]),
+    {},
+  );
+
+const formMarkup = (job: Job, wording: Wording, entries: Entries = {}) =>
   renderToStaticMarkup(
     <MessagesContext.Provider value={wording.messages}>
       <JobForm
         job={job}
         host={new FakeWorkbookHost()}
         unit={wording.unit}
-        entries={{}}
+        entries={entries}
         change={() => {}}
         leave={() => {}}
       />
@@ -307,7 +328,8 @@ describe("cells that are picked from the sheet", () => {
     const [weight] = inputsOf(job) as [Field];
     const readings = readingsOf(job, withPicked({}, weight, lot), inEnglish);
     expect(answersOf(job, readings, { startWeight: [[""]] })?.[0]).toMatchObject({ waits: true });
-    expect(answersOf(job, readings, { startWeight: [["#DIV/0!"]] })?.[0]).toMatchObject({ refusal: "#DIV/0!" });
+    const [answer] = answersOf(job, readings, { startWeight: [["#DIV/0!"]] }) ?? [];
+    expect(said(answer, inEnglish)).toBe("a picked cell shows #DIV/0!");
   });
 });
 
@@ -326,11 +348,7 @@ describe("what is written", () => {
 
   test("shows every decimal that was typed, and weights as finely as the scale does", () => {
     const job = jobNamed("charges");
-    const fields = fieldsOf(job);
-    const typed = Object.entries({ weight: "936.38", moisture: "74.55 %", readability: "0.01" }).reduce(
-      (entries: Entries, [name, text]) => withRows(entries, fields.find((each) => each.name === name) as Field, [text]),
-      {},
-    );
+    const typed = typedInto(job, { weight: "936.38", moisture: "74.55 %", readability: "0.01" });
     const inHundredths = { ...inEnglish, decimals: 2 };
     const cells = written(job, typed, inHundredths);
     expect(contentIn(cells, 936.38)?.format).toBe("0.00");
@@ -425,7 +443,48 @@ describe("a form", () => {
     const now = jobNamed("moisture");
     const field = fieldsOf(now).find(({ name }) => name === "weightNow") as Field;
     const [answer] = answersOf(now, readingsOf(now, withRows({}, field, ["80"]), inEnglish), {}) ?? [];
-    expect(answer?.refusal).toBe("weightNow must be at least 166.4, the dry matter; got 80");
+    expect(said(answer, inEnglish)).toBe("“Weight now” must be at least 166.4, the dry matter; got 80");
+  });
+
+  test("calls every argument of a refusal by its label, in the language of the pane", () => {
+    const charges = jobNamed("charges");
+    const typed = typedInto(charges, { weight: "800", moisture: "76 %", panLoad: "350", maxLoad: "250" });
+    const refused = (wording: Wording) =>
+      said(answersOf(charges, readingsOf(charges, typed, wording), {})?.[1], wording);
+    expect(refused(inEnglish)).toBe(
+      "“Most that a pan may hold” must be at least 350, the “Weight wanted in one pan”; got 250",
+    );
+    expect(refused({ ...inChinese, unit: "g" })).toBe("“一锅最多能放”必须不小于 350（“每锅想要的重量”）；得到的是 250");
+    const lists = typedInto(jobNamed("balance"), { weights: "900" });
+    const [unequal] = answersOf(jobNamed("balance"), readingsOf(jobNamed("balance"), lists, inEnglish), {}) ?? [];
+    expect(said(unequal, inChinese)).toBe("“重量”必须与“阶段”的行数相同；得到 1 和 4");
+  });
+
+  test("marks the row of a list that a function refuses", () => {
+    const route = jobNamed("route");
+    const [[, targets]] = listsOf(route) as [[Field, Field]];
+    const typed = withRows({}, targets, ["28 %", "80 %", "34 %", "6 %"]);
+    const answers = answersOf(route, readingsOf(route, typed, inEnglish), {});
+    expect(refusedFields(answers).get("targets")?.item).toBe(2);
+    const markup = formMarkup(route, inEnglish, typed);
+    expect([...markup.matchAll(/<input id="(route-\S+)"[^>]*aria-invalid/g)].map(([, id]) => id)).toEqual([
+      "route-targets-2",
+    ]);
+    expect(markup).toContain("“Target” must not rise; step 2 goes from ");
+  });
+
+  test("says in the answer which examples it rests on, and nothing once all is typed", () => {
+    const scale = jobNamed("scale");
+    expect(formMarkup(scale, inEnglish)).toContain(english.answer.restsAltogether);
+    const some = typedInto(scale, { weight: "312", loss: "30 %" });
+    expect(formMarkup(scale, inEnglish, some)).toContain(
+      english.answer.rests(["Moisture of the leaf", "Loss of what"]),
+    );
+    const all = typedInto(scale, { weight: "312", moisture: "74 %", loss: "30 %", lossOf: "water" });
+    expect(formMarkup(scale, inEnglish, all)).not.toMatch(/rests on our example/);
+    expect(formMarkup(scale, { ...inChinese, unit: "g" }, some)).toContain(
+      "这里还用着我们的示例：茶叶含水率；什么的损失。",
+    );
   });
 
   test("marks every row of a list as an example until it is typed", () => {
@@ -440,7 +499,8 @@ describe("a form", () => {
     // A row that is removed takes its own mark along.
     const shorter = withRows(typed, weights, rowsOf(weights, typed, inEnglish).slice(1));
     expect(isExampleAt(0, weights, shorter, inEnglish)).toBe(true);
-    expect(written(balance, typed).block.cells[3]?.content).toBe(english.sheet.example);
+    const labels = ["Stage", "Weight", "Moisture", "Leaf taken out"];
+    expect(written(balance, typed).block.cells[3]?.content).toBe(english.sheet.examples(labels));
   });
 
   test("marks an example until something is typed", () => {
@@ -527,7 +587,17 @@ function textsIn(node: unknown): string[] {
       const reasons = ["protected", "busy", "gone", "read-only", "not here", "unknown"] as const;
       return reasons.map((reason) => chinese.problems.host({ reason, message: "English", name: "HostProblem" }));
     }
-    return [node === chinese.problems.must ? chinese.problems.must(["TEST"]) : String(node(filling, filling, filling))];
+    const { problems, answer, sheet } = chinese;
+    for (const says of [problems.must, answer.rests, sheet.examples]) if (node === says) return [says(["TEST"])];
+    if (node === chinese.refusalOf) {
+      const refusal = {
+        argument: "maxLoad",
+        demand: "must be at least 350, the panLoad; got 250",
+        mentions: ["panLoad"],
+      };
+      return [chinese.refusalOf(refusal, () => "TEST")];
+    }
+    return [String(node(filling, filling, filling))];
   }
   return Object.values(node as object).flatMap(textsIn);
 }

@@ -70,6 +70,15 @@ export const isExample = (field: Field, entries: Entries, wording: Wording): boo
   entries[field.name]?.picked === undefined &&
   rowsOf(field, entries, wording).some((_, place) => isExampleAt(place, field, entries, wording));
 
+/** The labels of the fields that an answer rests on though nobody filled them in. */
+export const exampleLabels = (fields: readonly Field[], entries: Entries, wording: Wording): readonly string[] => [
+  ...new Set(
+    fields
+      .filter((field) => isExample(field, entries, wording))
+      .map(({ name }) => wording.messages.inputs[name]?.label ?? name),
+  ),
+];
+
 export const withRows = (entries: Entries, { name }: Field, rows: readonly Row[]): Entries => ({
   ...entries,
   [name]: { ...entries[name], texts: [...rows] },

@@ -2,6 +2,7 @@ import type { Says } from "../messages/messages";
 import type { Entries, Wording } from "./entries";
 import type { Field } from "./job";
 import type { FieldReading, PickedValues } from "./job-answer";
+import type { FieldRefusal } from "./refusals";
 
 /** All that the parts of a form share. */
 export interface FormState {
@@ -12,6 +13,8 @@ export interface FormState {
   readonly picked: PickedValues;
   /** What went wrong with picking cells, by field. */
   readonly problems: Readonly<Record<string, Says>>;
+  /** What functions have against fields that can be read. */
+  readonly refused: ReadonlyMap<string, FieldRefusal>;
   readonly change: (entries: Entries) => void;
   /** Picks the selected cells for a field, or goes back to typing. Absent without a workbook. */
   readonly togglePick: ((field: Field) => void) | undefined;

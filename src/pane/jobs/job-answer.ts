@@ -46,8 +46,8 @@ export interface JobAnswer {
   readonly given: readonly unknown[];
   /** As a cell would give it, without the row of headings. */
   readonly grid: Grid;
-  /** Where it is one error, its message. */
-  readonly refusal: string | undefined;
+  /** Where it is one error. */
+  readonly refusal: CellError | undefined;
   /** A measured input is still blank. */
   readonly waits: boolean;
 }
@@ -79,7 +79,7 @@ export function answersOf(
       spec,
       given,
       grid,
-      refusal: isSingle && first instanceof CellError ? first.message || first.code : undefined,
+      refusal: isSingle && first instanceof CellError ? first : undefined,
       waits: grid.length === 1 && (grid[0]?.every((value) => value === "") ?? false),
     };
   });

@@ -5,7 +5,7 @@ import { addressOf } from "../../workbook-files/addresses";
 import { referenceTo } from "../../workbook-files/references";
 import type { Block, CellArea, CellContent, CellPlace, Chart, WrittenCell } from "../host/workbook-host";
 import { messagesIn } from "../messages/messages";
-import { type Entries, isExample, type Wording } from "./entries";
+import { type Entries, exampleLabels, type Wording } from "./entries";
 import { cautionsOf, type Field, fieldsOf, inputsOf, type Job, listsOf, moreOf } from "./job";
 import type { FieldReading, JobAnswer } from "./job-answer";
 import { decimalsOf, formatOf, isWeight, unitOf } from "./shown-number";
@@ -93,8 +93,9 @@ class JobBlock {
     this.#put(1, "", { look: "heading" });
     this.#put(2, "", { look: "heading" });
     const titles = cautionsOf(job).map(({ id, title }) => messages.cautions[id]?.title ?? title);
+    const examples = exampleLabels(fieldsOf(job), entries, wording);
     const notes = [
-      ...(fieldsOf(job).some((field) => isExample(field, entries, wording)) ? [messages.sheet.example] : []),
+      ...(examples.length > 0 ? [messages.sheet.examples(examples)] : []),
       ...(titles.length > 0 ? [messages.sheet.cautions(titles.join("; "))] : []),
     ];
     for (const note of notes) {

@@ -11,7 +11,7 @@ import { TypedInput } from "./typed-input";
 /** A field with its unit, what it was taken for, and what is wrong with it. */
 export function JobField({ field, form }: { readonly field: Field; readonly form: FormState }) {
   const messages = useMessages();
-  const { entries, wording, readings, problems } = form;
+  const { entries, wording, readings, problems, refused } = form;
   const { name, parameter } = field;
   const { label = name, help = "" } = messages.inputs[name] ?? {};
   const id = `${form.id}-${name}`;
@@ -22,7 +22,8 @@ export function JobField({ field, form }: { readonly field: Field; readonly form
   const text = textsOf(field, entries, wording)[0] ?? "";
   // A percentage is typed with its sign, or taken for one in words.
   const unit = kind === "percent" && text !== "" ? "" : unitOf(parameter.quantity, wording.unit, messages);
-  const problem = problems[name]?.(messages) ?? (understood?.is === "problem" ? understood.says(messages) : undefined);
+  const says = problems[name] ?? (understood?.is === "problem" ? understood.says : refused.get(name)?.says);
+  const problem = says?.(messages);
   const notes = [
     ...(area ? [] : echo(text, understood, field, wording)),
     ...(isExample(field, entries, wording) ? [messages.form.example] : []),

@@ -11,6 +11,8 @@ import { blockAt } from "./job-block";
 import { JobField } from "./job-field";
 import { JobPreview } from "./job-preview";
 import { JobRows } from "./job-rows";
+import { MoreFields } from "./more-fields";
+import { refusalInWords, refusedFields } from "./refusals";
 import { decimalsOf, type WeightUnit } from "./shown-number";
 import { inWords, usePicked } from "./use-picked";
 import { WriteBlock } from "./write-block";
@@ -34,6 +36,7 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
   const picked = usePicked(host, entries);
   const readings = useMemo(() => readingsOf(job, entries, wording), [job, entries, wording]);
   const answers = useMemo(() => answersOf(job, readings, picked.values, picked.problems), [job, readings, picked]);
+  const refused = useMemo(() => refusedFields(answers), [answers]);
 
   // Whoever opens a job with the keyboard goes on from its title.
   useEffect(() => title.current?.focus(), []);
@@ -73,6 +76,7 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
     readings,
     picked: picked.values,
     problems: { ...picked.problems, ...problems },
+    refused,
     change: (changed) => {
       setProblems({});
       change(() => changed);
@@ -82,22 +86,27 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
   const step = useMemo(() => numberIn("readability", readings, picked.values), [readings, picked.values]);
   const fine = step === undefined ? wording : { ...wording, decimals: decimalsOf(step, weight) };
   const limit = useMemo(() => numberIn("maxLoad", readings, picked.values), [readings, picked.values]);
+  const broken = brokenFields(readings, picked.problems);
   const more = moreOf(job);
   const cautions = cautionsOf(job);
 
+  /** To the first marked input of a field, also where it is folded away. */
+  const goTo = (name: string) => {
+    const id = `${job.id}-${name}`;
+    const field = form.current?.querySelector<HTMLElement>(
+      `#${id}[aria-invalid], [id^="${id}-"][aria-invalid], #${id}.reference`,
+    );
+    field?.closest("details")?.setAttribute("open", "");
+    field?.focus();
+  };
   const block = (place: { sheet: string; row: number; column: number }) => {
     const refusal = answers?.find((answer) => answer.refusal !== undefined)?.refusal;
-    if (answers === undefined) {
-      const broken = `${job.id}-${brokenFields(readings, picked.problems)[0]}`;
-      const field = form.current?.querySelector<HTMLElement>(
-        `#${broken}[aria-invalid], [id^="${broken}-"][aria-invalid], #${broken}.reference`,
-      );
-      field?.closest("details")?.setAttribute("open", "");
-      field?.focus();
-      return ({ problems }: Messages) => problems.fixFirst;
-    }
+    const wanting = broken[0] ?? [...refused.keys()][0];
+    if (wanting !== undefined) goTo(wanting);
+    if (answers === undefined) return ({ problems }: Messages) => problems.fixFirst;
     if (refusal !== undefined) {
-      return ({ problems, answer }: Messages) => `${problems.noAnswer} ${answer.refused(refusal)}`;
+      const why = refusalInWords(refusal);
+      return (messages: Messages) => `${messages.problems.noAnswer} ${messages.answer.refused(why(messages))}`;
     }
     return blockAt({ job, entries, readings, answers, wording: fine }, place);
   };
@@ -123,15 +132,12 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
           pickAll={host === undefined ? undefined : () => void pick(fields)}
         />
       ))}
-      {more.length === 0 ? null : (
-        <details>
-          <summary>{messages.form.more}</summary>
-          {more.map((field) => (
-            <JobField key={field.name} field={field} form={state} />
-          ))}
-        </details>
-      )}
-      <JobPreview job={job} answers={answers} wording={fine} />
+      <MoreFields
+        fields={more}
+        form={state}
+        needLook={more.some(({ name }) => broken.includes(name) || refused.has(name))}
+      />
+      <JobPreview job={job} answers={answers} entries={entries} wording={fine} />
       {answers
         ?.filter(({ refusal, waits }) => refusal === undefined && !waits)
         .map(({ spec, given, grid }) => (

@@ -1,22 +1,24 @@
-import { CellError, type CellValue, type Grid } from "../../cells/values";
+import { CellError, type CellValue } from "../../cells/values";
 import type { Quantity } from "../../core/quantities";
-import { useMessages } from "../messages/messages";
-import type { Wording } from "./entries";
-import type { Job } from "./job";
+import { type Messages, useMessages } from "../messages/messages";
+import { type Entries, exampleLabels, type Wording } from "./entries";
+import { fieldsOf, type Job } from "./job";
 import type { JobAnswer } from "./job-answer";
 import { columnsOf } from "./job-block";
+import { refusalInWords } from "./refusals";
 import { isWeight, shownNumber, unitOf } from "./shown-number";
 
 interface JobPreviewProps {
   readonly job: Job;
   readonly answers: readonly JobAnswer[] | undefined;
+  readonly entries: Entries;
   readonly wording: Wording;
 }
 
 /** What the cells will show, as it is typed. */
-export function JobPreview({ job, answers, wording }: JobPreviewProps) {
+export function JobPreview({ job, answers, entries, wording }: JobPreviewProps) {
   const messages = useMessages();
-  const refusals = [...new Set(answers?.flatMap(({ refusal }) => (refusal === undefined ? [] : [refusal])))];
+  const refusals = inWordsOnce(answers?.map(({ refusal }) => refusal) ?? [], messages);
   const waits = answers?.some((answer) => answer.waits) ?? false;
   return (
     <section className="preview" aria-label={messages.answer.heading}>
@@ -34,6 +36,7 @@ export function JobPreview({ job, answers, wording }: JobPreviewProps) {
           .map((answer) => (
             <SingleAnswer key={answer.spec.id} answer={answer} wording={wording} />
           ))}
+        {answers?.some(isGiven) ? <RestsOn job={job} entries={entries} wording={wording} /> : null}
       </div>
       {answers
         ?.filter((answer) => answer.spec.result.shape !== "cell" && isGiven(answer))
@@ -52,6 +55,16 @@ export function JobPreview({ job, answers, wording }: JobPreviewProps) {
 }
 
 const isGiven = ({ refusal, waits }: JobAnswer): boolean => refusal === undefined && !waits;
+
+/** Says which examples of ours an answer rests on. */
+function RestsOn({ job, entries, wording }: Omit<JobPreviewProps, "answers">) {
+  const messages = useMessages();
+  const fields = fieldsOf(job);
+  const labels = exampleLabels(fields, entries, wording);
+  if (labels.length === 0) return null;
+  const isUntouched = fields.every(({ name }) => entries[name] === undefined);
+  return <p className="notes">{isUntouched ? messages.answer.restsAltogether : messages.answer.rests(labels)}</p>;
+}
 
 function SingleAnswer({ answer: { spec, grid }, wording }: { answer: JobAnswer; wording: Wording }) {
   const messages = useMessages();
@@ -112,9 +125,9 @@ function AnswerTable({ job, answer: { spec, grid }, wording }: { job: Job; answe
           </tbody>
         </table>
       </section>
-      {messagesIn(rows).map((message) => (
-        <p key={message} className="problem">
-          {messages.answer.refused(message)}
+      {inWordsOnce(rows.flat(), messages).map((reason) => (
+        <p key={reason} className="problem">
+          {reason}
         </p>
       ))}
     </>
@@ -123,7 +136,7 @@ function AnswerTable({ job, answer: { spec, grid }, wording }: { job: Job; answe
 
 /** The verdict of a fit. */
 function LastRow({ row, wording }: { row: readonly CellValue[]; wording: Wording }) {
-  const { fitted, refusal } = useMessages();
+  const messages = useMessages();
   const [verdict, gamma, freedom, probability] = row;
   const number = (value: CellValue | undefined) => (typeof value === "number" ? Number(value.toPrecision(3)) : "–");
   return (
@@ -131,15 +144,15 @@ function LastRow({ row, wording }: { row: readonly CellValue[]; wording: Wording
       <p className="single">
         <strong>{inWords(verdict, undefined, wording, false)}</strong>
       </p>
-      <p className="notes">{fitted(`${number(gamma)}`, `${number(freedom)}`, `${number(probability)}`)}</p>
-      {verdict instanceof CellError ? <p className="problem">{refusal(verdict.message)}</p> : null}
+      <p className="notes">{messages.fitted(`${number(gamma)}`, `${number(freedom)}`, `${number(probability)}`)}</p>
+      {verdict instanceof CellError ? <p className="problem">{refusalInWords(verdict)(messages)}</p> : null}
     </>
   );
 }
 
-/** The messages of errors that stand in single cells of a table. */
-const messagesIn = (rows: Grid): string[] => [
-  ...new Set(rows.flat().flatMap((value) => (value instanceof CellError && value.message ? [value.message] : []))),
+/** What the errors among these values say, each once. */
+const inWordsOnce = (values: readonly (CellValue | undefined)[], messages: Messages): string[] => [
+  ...new Set(values.flatMap((value) => (value instanceof CellError ? [refusalInWords(value)(messages)] : []))),
 ];
 
 function inWords(value: CellValue | undefined, quantity: Quantity | undefined, wording: Wording, withUnit: boolean) {

@@ -20,12 +20,18 @@ interface JobRowsProps {
 /** Lists that are typed side by side; those that were picked from the sheet stand above. */
 export function JobRows({ fields, form, pickAll }: JobRowsProps) {
   const messages = useMessages();
-  const { entries, wording, problems } = form;
+  const { entries, wording, problems, refused } = form;
   const label = ({ name }: Field) => messages.inputs[name]?.label ?? name;
   const picked = fields.filter(({ name }) => entries[name]?.picked);
   const typed = fields.filter(({ name }) => !entries[name]?.picked);
   const rows = Math.max(0, ...typed.map((field) => textsOf(field, entries, wording).length));
   const id = `${form.id}-${fields[0]?.name ?? ""}`;
+
+  /** Which of the typed rows a function refuses. */
+  const rowOf = ({ name }: Field) => {
+    const { item } = refused.get(name) ?? {};
+    return item !== undefined && item <= rows && !entries[name]?.picked ? item : undefined;
+  };
 
   /** The same change to the rows of every list, so that they stay side by side. */
   const changeRows = (change: (rows: Row[], field: Field) => Row[]) => {
@@ -66,13 +72,15 @@ export function JobRows({ fields, form, pickAll }: JobRowsProps) {
           <PickButton form={form} field={field} label={label(field)} />
         </div>
       ))}
-      {fields.map(({ name }) =>
-        problems[name] === undefined ? null : (
-          <p key={name} className="problem" role="alert">
-            {problems[name](messages)}
+      {fields.map((field) => {
+        // What is said of a row that is typed stands below that row.
+        const says = problems[field.name] ?? (rowOf(field) === undefined ? refused.get(field.name)?.says : undefined);
+        return says === undefined ? null : (
+          <p key={field.name} id={problemId(form, field)} className="problem" role="alert">
+            {says(messages)}
           </p>
-        ),
-      )}
+        );
+      })}
       {typed.length === 0 ? null : (
         <>
           {typed.some((field) => isExample(field, entries, wording)) ? (
@@ -96,7 +104,7 @@ export function JobRows({ fields, form, pickAll }: JobRowsProps) {
                 <tr key={row}>
                   {typed.map((field) => (
                     <td key={field.name}>
-                      <RowInput field={field} row={row} form={form} label={label(field)} />
+                      <RowInput field={field} row={row} form={form} label={label(field)} refusedRow={rowOf(field)} />
                     </td>
                   ))}
                   <td className="remove">
@@ -124,6 +132,8 @@ export function JobRows({ fields, form, pickAll }: JobRowsProps) {
   );
 }
 
+const problemId = ({ id }: FormState, { name }: Field): string => `${id}-${name}-problem`;
+
 function heading(label: string, { parameter }: Field, { wording }: FormState): string {
   const kind = kindOf(parameter.quantity);
   const unit = kind === "number" ? unitOf(parameter.quantity, wording.unit, wording.messages) : "";
@@ -135,8 +145,10 @@ function RowInput(props: {
   readonly row: number;
   readonly form: FormState;
   readonly label: string;
+  /** The row that a function refuses, from 1; without, a refusal is about all of them. */
+  readonly refusedRow: number | undefined;
 }) {
-  const { field, row, form, label } = props;
+  const { field, row, form, label, refusedRow } = props;
   const messages = useMessages();
   const { entries, wording, readings } = form;
   const rows = rowsOf(field, entries, wording);
@@ -144,7 +156,10 @@ function RowInput(props: {
   const understood = reading && "typed" in reading ? reading.typed[row] : undefined;
   const text = textsOf(field, entries, wording)[row] ?? "";
   const id = `${form.id}-${field.name}-${row + 1}`;
-  const problem = understood?.is === "problem" ? understood.says(messages) : undefined;
+  const refusal = form.refused.get(field.name);
+  const isRefused = refusal !== undefined && (refusedRow === undefined || refusedRow === row + 1);
+  const refusalHere = isRefused && refusedRow !== undefined ? refusal.says : undefined;
+  const problem = (understood?.is === "problem" ? understood.says : refusalHere)?.(messages);
   const [note] = echo(text, understood, field, wording);
   return (
     <>
@@ -158,8 +173,8 @@ function RowInput(props: {
           changed[row] = typed;
           form.change(withRows(entries, field, changed));
         }}
-        describedBy={`${id}-notes`}
-        isBroken={problem !== undefined}
+        describedBy={isRefused && refusalHere === undefined ? `${id}-notes ${problemId(form, field)}` : `${id}-notes`}
+        isBroken={problem !== undefined || isRefused}
         isExample={isExampleAt(row, field, entries, wording)}
       />
       <p id={`${id}-notes`} className={problem === undefined ? "notes" : "problem"}>

@@ -15,8 +15,8 @@ export interface Job {
   readonly functions: readonly FunctionSpec[];
   /** Fields, in the order of the form. Weights in grams: other units are converted. */
   readonly inputs: Readonly<Record<string, string>>;
-  /** Fields that most makers leave as they are. */
-  readonly more?: Readonly<Record<string, string>>;
+  /** Fields that most makers leave blank. They are folded away: nothing stands in them that nobody typed. */
+  readonly more?: readonly string[];
   /** Lists that are typed side by side, row by row. */
   readonly lists?: readonly Readonly<Record<string, readonly string[] | ExampleWords>>[];
   /** Rows kept free below the answer, into which it can grow when an input changes. */
@@ -42,11 +42,11 @@ function field(job: Job, name: string, start: Field["start"]): Field {
   return { name, parameter, start };
 }
 
-const fields = (job: Job, inputs: Readonly<Record<string, string>> = {}): Field[] =>
+const fields = (job: Job, inputs: Readonly<Record<string, string>>): Field[] =>
   Object.entries(inputs).map(([name, start]) => field(job, name, [start]));
 
 export const inputsOf = (job: Job): Field[] => fields(job, job.inputs);
-export const moreOf = (job: Job): Field[] => fields(job, job.more);
+export const moreOf = (job: Job): Field[] => (job.more ?? []).map((name) => field(job, name, [""]));
 export const listsOf = (job: Job): Field[][] =>
   (job.lists ?? []).map((list) => Object.entries(list).map(([name, start]) => field(job, name, start)));
 

@@ -18,7 +18,7 @@ const planTheCharges: Job = {
   id: "charges",
   functions: [chargeCount, chargePlan],
   inputs: { weight: "936", moisture: "74.5 %", panLoad: "240" },
-  more: { maxLoad: "250", readability: "0.5" },
+  more: ["maxLoad", "readability"],
   lists: [{ targets: ["28 %", "48 %"], targetKinds: ["water", "moisture"] }],
   spareRows: 4,
 };
@@ -58,14 +58,7 @@ const finishedAddsUp: Job = {
     finishedWeight: "291",
     highLoss: "12 %",
   },
-  more: {
-    removed: "",
-    removedMoisture: "",
-    lowLoss: "",
-    weightError: "0.5",
-    freshMoistureError: "1",
-    finishedMoistureError: "",
-  },
+  more: ["removed", "removedMoisture", "lowLoss", "weightError", "freshMoistureError", "finishedMoistureError"],
   cautions: [paidWeight],
 };
 
@@ -111,7 +104,7 @@ const fit: Job = {
   id: "fit",
   functions: [balanceFit],
   inputs: { weightErrors: "0.5", moistureErrors: "1" },
-  more: { dryLosses: "1 %", confidence: "" },
+  more: ["dryLosses", "confidence"],
   lists: balance.lists ?? [],
   lastRow: ["General", "0.000", "0", "0.0000", "General", "General"],
 };

@@ -15,6 +15,9 @@ interface TypedInputProps {
   readonly label?: string;
 }
 
+/** The choice that nobody made. */
+const example = "example";
+
 /** A text field, or a choice of words. Numbers are typed as text: browsers refuse 0,76 and 76 % in fields for numbers. */
 export function TypedInput({ id, quantity, text, change, describedBy, isBroken, isExample, label }: TypedInputProps) {
   const messages = useMessages();
@@ -28,7 +31,16 @@ export function TypedInput({ id, quantity, text, change, describedBy, isBroken, 
   };
   if (kind === "choice") {
     return (
-      <select {...shared} onChange={(event) => change(event.target.value)}>
+      <select
+        {...shared}
+        value={isExample ? example : text}
+        className={isExample ? "example" : undefined}
+        onChange={(event) => change(event.target.value)}
+      >
+        {/* Whoever means the choice that stands here anyway takes it from those below. */}
+        {isExample ? (
+          <option value={example}>{messages.form.exampleChoice(messages.choices[text] ?? text)}</option>
+        ) : null}
         {Object.keys(quantity.choices ?? {}).map((word) => (
           <option key={word} value={word}>
             {messages.choices[word] ?? word}

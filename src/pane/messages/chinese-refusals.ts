@@ -163,16 +163,25 @@ export const chineseRequirement = (requirement: string): string | undefined => r
 export function chineseRefusal(message: string): string | undefined {
   const whole = rewritten(message, wholeMessages);
   if (whole !== undefined) return whole;
-  const [, argument, rest] = /^(\S+) must (.*)$/s.exec(message) ?? [];
-  if (argument === undefined || rest === undefined) return undefined;
+  const [, argument, said = ""] = /^(\S+) (must .*)$/s.exec(message) ?? [];
+  const translated = chineseDemand(said);
+  return translated === undefined ? undefined : `${argument} ${translated}`;
+}
+
+/** What a refusal says of its argument. */
+export function chineseDemand(said: string): string | undefined {
+  if (!said.startsWith(must)) return undefined;
+  const rest = said.slice(must.length);
   // A label inside the message may hold the same mark as stands between its parts.
   for (let mark = rest.indexOf("; "); mark !== -1; mark = rest.indexOf("; ", mark + 1)) {
     const asked = demand(rest.slice(0, mark));
     const found = happening(rest.slice(mark + 2));
-    if (asked !== undefined && found !== undefined) return `${argument} ${asked}；${found}`;
+    if (asked !== undefined && found !== undefined) return `${asked}；${found}`;
   }
   return undefined;
 }
+
+const must = "must ";
 
 /** The message in Chinese, or as it is where it is not known. */
 export const inChinese = (message: string): string => chineseRefusal(message) ?? message;

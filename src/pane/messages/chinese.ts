@@ -1,10 +1,11 @@
 import type { HostProblem } from "../host/workbook-host";
 import { chinesePieces } from "./chinese-pieces";
 import { chineseReference } from "./chinese-reference";
-import { inChinese } from "./chinese-refusals";
+import { chineseDemand, inChinese } from "./chinese-refusals";
 import { chineseTexts } from "./chinese-texts";
 import type { Messages } from "./english";
 import { type Patterns, rewritten } from "./patterns";
+import { withLabels } from "./with-labels";
 
 const hostProblems: Readonly<Record<HostProblem["reason"], string>> = {
   protected: "工作表受保护，无法写入。请先取消保护，或换一个位置。",
@@ -198,6 +199,7 @@ export const chinese: Messages = {
     allJobs: "所有工作",
     example: "（示例。）",
     exampleRows: "这些行是示例，请改成自己的。",
+    exampleChoice: (choice) => `${choice}（示例）`,
     understood: (value) => `读作 ${value}。`,
     pick: "选取",
     pickName: (label) => `选取所选单元格：${label}`,
@@ -218,7 +220,10 @@ export const chinese: Messages = {
     heading: "答案",
     waits: "答案在等一个尚未填写的重量或含水率。",
     needsInput: "标出的各项填好后，答案就会出现。",
-    refused: (message) => `单元格会报错：${inChinese(message)}`,
+    refused: (reason) => `没有答案：${reason}。`,
+    cellError: (code) => `选取的单元格显示 ${code}`,
+    rests: (labels) => `这里还用着我们的示例：${labels.join("；")}。`,
+    restsAltogether: "这里用的全是我们的示例：请输入自己的数字。",
     scroll: "答案，可左右滚动",
     picture: "图",
   },
@@ -257,7 +262,7 @@ export const chinese: Messages = {
     noChart: "但没有画出图表。",
   },
   sheet: {
-    example: "有底色的数字是示例，请改成自己的。",
+    examples: (labels) => `仍是示例，请改成自己的：${labels.join("；")}。`,
     cautions: (titles) => `注意：${titles}。以当地法规为准。`,
   },
   cautions: {
@@ -290,6 +295,12 @@ export const chinese: Messages = {
   reference: chineseReference,
   says: (english) => chineseTexts[english] ?? english,
   refusal: inChinese,
+  // Around the name of an argument stand spaces, around the label of one quotation marks.
+  refusalOf: ({ argument, demand, mentions }, label) =>
+    `“${label(argument)}”${withLabels(chineseDemand(demand) ?? demand, mentions, label)}`.replace(
+      / ?(“[^“”]*”) ?/g,
+      "$1",
+    ),
   examples: {
     steps: ["初炒", "复炒", "三炒", "足干"],
     plots: ["井边地", "墙内园", "井边地", "墙内园"],

@@ -1,8 +1,10 @@
 import { cautions, deferral } from "../../core/cautions";
 import type { FunctionSpec, Parameter } from "../../core/define";
 import { accepts, resultInWords, whenBlank } from "../../core/describe";
+import type { Refusal } from "../../core/errors";
 import type { HostProblem } from "../host/workbook-host";
 import { englishPieces, type PieceMessages } from "./english-pieces";
+import { withLabels } from "./with-labels";
 
 interface Words {
   /** What stands beside the field, the column or the job. */
@@ -30,6 +32,8 @@ export interface Messages extends PieceMessages {
     readonly allJobs: string;
     readonly example: string;
     readonly exampleRows: string;
+    /** A choice that is still ours. */
+    readonly exampleChoice: (choice: string) => string;
     readonly understood: (value: string) => string;
     readonly pick: string;
     readonly pickName: (label: string) => string;
@@ -50,7 +54,13 @@ export interface Messages extends PieceMessages {
     readonly heading: string;
     readonly waits: string;
     readonly needsInput: string;
-    readonly refused: (message: string) => string;
+    /** What stands where the answer would, with the reason. */
+    readonly refused: (reason: string) => string;
+    /** Of a cell that was picked. */
+    readonly cellError: (code: string) => string;
+    /** What an answer rests on that nobody typed: the labels of these fields. */
+    readonly rests: (labels: readonly string[]) => string;
+    readonly restsAltogether: string;
     readonly scroll: string;
     readonly picture: string;
   };
@@ -89,7 +99,7 @@ export interface Messages extends PieceMessages {
   };
   /** What stands in the sheet beside inputs and answers. */
   readonly sheet: {
-    readonly example: string;
+    readonly examples: (labels: readonly string[]) => string;
     readonly cautions: (titles: string) => string;
   };
   readonly cautions: Readonly<Record<string, { readonly title: string; readonly text: string }>>;
@@ -112,6 +122,8 @@ export interface Messages extends PieceMessages {
   readonly says: (english: string) => string;
   /** What a function says when it refuses. */
   readonly refusal: (message: string) => string;
+  /** The same in the words of a form, whose fields have labels in the place of names. */
+  readonly refusalOf: (refusal: Refusal, label: (name: string) => string) => string;
   /** Invented words that forms start with. */
   readonly examples: Readonly<Record<"steps" | "plots" | "stages", readonly string[]>>;
   /** The last row of a fit: sum of squares, degrees of freedom, probability. */
@@ -285,6 +297,7 @@ export const english: Messages = {
     allJobs: "All jobs",
     example: "(An example.)",
     exampleRows: "These rows are an example: type your own.",
+    exampleChoice: (choice) => `${choice} (example)`,
     understood: (value) => `Taken as ${value}.`,
     pick: "Pick",
     pickName: (label) => `Pick from the selected cells: ${label}`,
@@ -305,7 +318,10 @@ export const english: Messages = {
     heading: "Answer",
     waits: "The answer waits for a weight or moisture that is still blank.",
     needsInput: "The answer comes when the marked fields are right.",
-    refused: (message) => `The cell will say: ${message}`,
+    refused: (reason) => `No answer: ${reason}.`,
+    cellError: (code) => `a picked cell shows ${code}`,
+    rests: (labels) => `This rests on our example for: ${labels.join("; ")}.`,
+    restsAltogether: "This rests on our example altogether: type your own numbers.",
     scroll: "Answer, can be scrolled sideways",
     picture: "Picture",
   },
@@ -346,7 +362,7 @@ export const english: Messages = {
     noChart: "But there is no chart.",
   },
   sheet: {
-    example: "The tinted numbers are examples until you type your own.",
+    examples: (labels) => `Still our example, type your own: ${labels.join("; ")}.`,
     cautions: (titles) => `Take care: ${titles}. Local codes come first.`,
   },
   cautions: Object.fromEntries(cautions.map(({ id, title, text }) => [id, { title, text }])),
@@ -378,6 +394,7 @@ export const english: Messages = {
   },
   says: (text) => text,
   refusal: (message) => message,
+  refusalOf: ({ argument, demand, mentions }, label) => `“${label(argument)}” ${withLabels(demand, mentions, label)}`,
   examples: {
     steps: ["First firing", "Second firing", "Third firing", "Last drying"],
     plots: ["Field by the well", "Wall garden", "Field by the well", "Wall garden"],

@@ -1,0 +1,30 @@
+import { useEffect, useRef } from "react";
+import { useMessages } from "../messages/messages";
+import type { FormState } from "./form-state";
+import type { Field } from "./job";
+import { JobField } from "./job-field";
+
+interface MoreFieldsProps {
+  readonly fields: readonly Field[];
+  readonly form: FormState;
+  /** Whether one of them needs another look: then they unfold, so that nobody has to search. */
+  readonly needLook: boolean;
+}
+
+/** Fields that most makers leave blank, folded away. */
+export function MoreFields({ fields, form, needLook }: MoreFieldsProps) {
+  const { more } = useMessages().form;
+  const folded = useRef<HTMLDetailsElement>(null);
+  useEffect(() => {
+    if (needLook && folded.current) folded.current.open = true;
+  }, [needLook]);
+  if (fields.length === 0) return null;
+  return (
+    <details ref={folded}>
+      <summary>{more}</summary>
+      {fields.map((field) => (
+        <JobField key={field.name} field={field} form={form} />
+      ))}
+    </details>
+  );
+}
