@@ -1,10 +1,13 @@
-import type { ICellData, Injector } from "@univerjs/core";
+import type { ICellData, Injector, IRange } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
+import type { Area } from "../workbook-files/workbook";
 
 /** What formulas have spilled, as the engine holds it beside the cells. Sheets by id, rows and columns from 0. */
 export interface Spills {
   /** The size of the answer of the formula in a cell; undefined where nothing spills. */
   sizeAt(sheet: string, row: number, column: number): { rows: number; columns: number } | undefined;
+  /** The whole spill that a cell is part of; undefined where it is part of none. */
+  areaAround(sheet: string, row: number, column: number): Area | undefined;
   /** All sizes in one text, to see whether any has changed. */
   sizes(): string;
   /** The spilled cell in a place; undefined where nothing was spilled. */
@@ -21,6 +24,20 @@ export function spillsOf(injector: Injector, workbookId: string): Spills {
       const range = model.getArrayFormulaRange()[workbookId]?.[sheet]?.[row]?.[column];
       if (!range) return undefined;
       return { rows: range.endRow - range.startRow + 1, columns: range.endColumn - range.startColumn + 1 };
+    },
+    areaAround(sheet, row, column) {
+      for (const cells of Object.values(model.getArrayFormulaRange()[workbookId]?.[sheet] ?? {})) {
+        for (const { startRow, endRow, startColumn, endColumn } of Object.values(
+          cells as Readonly<Record<number, IRange>>,
+        )) {
+          if (row < startRow || row > endRow || column < startColumn || column > endColumn) continue;
+          return {
+            ...{ row: startRow, column: startColumn },
+            ...{ rows: endRow - startRow + 1, columns: endColumn - startColumn + 1 },
+          };
+        }
+      }
+      return undefined;
     },
     sizes: () => JSON.stringify(model.getArrayFormulaRange()[workbookId] ?? {}),
     cellAt(sheet, row, column) {

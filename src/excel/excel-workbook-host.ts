@@ -1,6 +1,7 @@
 /// <reference types="office-js" />
 import { holdsFormula, isFormula, placesOf } from "../pane/host/block-cells";
 import { looks } from "../pane/host/looks";
+import { freeSheetName } from "../pane/host/sheet-name";
 import type {
   Block,
   CellArea,
@@ -151,6 +152,37 @@ export class ExcelWorkbookHost implements WorkbookHost {
       },
       () => ({ isProtected }),
     );
+  }
+
+  addSheet(wish: string): Promise<string> {
+    return inExcel(async (context) => {
+      const { worksheets } = context.workbook;
+      worksheets.load("items/name");
+      await context.sync();
+      const taken = worksheets.items.map(({ name }) => name);
+      const name = freeSheetName(wish, taken);
+      worksheets.add(name);
+      await context.sync();
+      return name;
+    });
+  }
+
+  spillAround({ sheet, row, column }: CellPlace): Promise<CellArea | undefined> {
+    return inExcel(async (context) => {
+      // An older Excel does not tell.
+      if (!Office.context.requirements.isSetSupported("ExcelApi", "1.12")) return undefined;
+      const cell = context.workbook.worksheets.getItem(sheet).getCell(row, column);
+      const first = cell.getSpillParentOrNullObject();
+      first.load("rowIndex,columnIndex");
+      await context.sync();
+      if (first.isNullObject) return undefined;
+      const whole = first.getSpillingToRangeOrNullObject();
+      whole.load("rowIndex,columnIndex,rowCount,columnCount");
+      await context.sync();
+      if (whole.isNullObject) return undefined;
+      const { rowIndex, columnIndex, rowCount, columnCount } = whole;
+      return { sheet, row: rowIndex, column: columnIndex, rows: rowCount, columns: columnCount };
+    });
   }
 
   goTo({ sheet, row, column }: CellPlace): Promise<void> {

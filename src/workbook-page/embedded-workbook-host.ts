@@ -5,6 +5,7 @@ import { constantData, constantOf } from "../engine/snapshot";
 import { engineStyle } from "../engine/style";
 import { holdsFormula, placesOf } from "../pane/host/block-cells";
 import { looks } from "../pane/host/looks";
+import { freeSheetName } from "../pane/host/sheet-name";
 import {
   type Block,
   type CellArea,
@@ -128,6 +129,21 @@ export class EmbeddedWorkbookHost implements WorkbookHost {
     });
     if (!isDone) throw new HostProblem("protected", "The grid does not allow changes here: choose another place.");
     return { written: { ...at, rows: block.rows, columns: block.columns } };
+  }
+
+  async addSheet(wish: string): Promise<string> {
+    await this.#grid.finishTyping();
+    const taken = this.#book()
+      .getSheets()
+      .map((sheet) => sheet.getSheetName());
+    const name = freeSheetName(wish, taken);
+    this.#book().insertSheet(name);
+    return name;
+  }
+
+  async spillAround({ sheet, row, column }: CellPlace): Promise<CellArea | undefined> {
+    const area = this.#grid.spills.areaAround(this.#sheet(sheet).getSheetId(), row, column);
+    return area && { sheet, ...area };
   }
 
   async goTo({ sheet, row, column }: CellPlace): Promise<void> {

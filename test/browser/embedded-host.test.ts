@@ -169,6 +169,40 @@ describe.skipIf(!found)("the grid as the pane sees it", () => {
     expect([used.sheet, used.rows]).toEqual(["Lot", 67]);
   });
 
+  test("a cell that an answer spills over is known with the whole of that answer", async () => {
+    await openPane();
+    await write();
+    await expect.poll(async () => (await cells()).get("B66"), patience).toBe(80);
+    const around = (row: number, column: number) =>
+      page.evaluate((place) => workbookHost.spillAround(place), { sheet: "Lot", row, column });
+    expect(await around(65, 1)).toEqual({ sheet: "Lot", row: 63, column: 1, rows: 4, columns: 1 });
+    expect(await around(63, 1)).toEqual(await around(65, 1));
+    expect(await around(65, 2)).toBeUndefined();
+    expect(await around(60, 2)).toBeUndefined();
+  });
+
+  test("a block goes on a new sheet, which is shown and is there again after a reload", async () => {
+    await openPane();
+    const names = await page.evaluate(async () => [
+      await workbookHost.addSheet("Job's plan"),
+      await workbookHost.addSheet("Job's plan"),
+    ]);
+    expect(names).toEqual(["Job's plan", "Job's plan 2"]);
+    await page.evaluate(async (block) => {
+      const at = { sheet: "Job's plan 2", row: 0, column: 0 };
+      await workbookHost.write(block, { ...at, row: 59, column: 1 });
+      await workbookHost.goTo(at);
+    }, block);
+    await expect.poll(async () => (await values(page, "Job's plan 2")).get("C63"), patience).toBe(200);
+    expect(await page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.getActiveSheet().getSheetName())).toBe(
+      "Job's plan 2",
+    );
+    await expect.poll(() => page.textContent("#status"), patience).toContain("Kept in this browser");
+    await page.reload();
+    await untilReady(page);
+    expect((await values(page, "Job's plan 2")).get("C61")).toBe(320);
+  });
+
   test("the selection is told of and read, and an error comes with its message", async () => {
     await openPane();
     await write();

@@ -211,6 +211,75 @@ describe.skipIf(found === undefined)("the form of a job, beside a workbook in me
     expect(await page.inputValue("#scale-lossOf")).toBe("water");
   });
 
+  test("goes from field to field with Tab, and picks with Ctrl+Enter there", async () => {
+    await page.click("#open-moisture");
+    await page.focus("#moisture-startWeight");
+    await page.keyboard.press("Tab");
+    expect(await focused()).toBe("moisture-startMoisture");
+    await select("B4");
+    await page.focus("#moisture-startWeight");
+    await page.keyboard.press("Control+Enter");
+    await page.waitForSelector("output#moisture-startWeight");
+    expect(await focused()).toBe("moisture-startWeight-pick");
+    await page.keyboard.press("Enter");
+    await page.waitForSelector("input#moisture-startWeight");
+    expect(await focused()).toBe("moisture-startWeight");
+    expect(await page.getAttribute("#moisture-startWeight", "aria-keyshortcuts")).toBe("Control+Enter");
+    // In a list the whole column.
+    await page.click(".back");
+    await page.click("#open-balance");
+    await select("B8:B9");
+    await page.focus("#balance-weights-2");
+    await page.keyboard.press("Control+Enter");
+    await page.waitForSelector("output.reference");
+    expect(await focused()).toBe("balance-weights-pick");
+    await page.keyboard.press("Enter");
+    await page.waitForSelector("#balance-weights-1");
+    expect(await focused()).toBe("balance-weights-1");
+  });
+
+  test("asks in words what 3 is, and types the answer", async () => {
+    await page.click("#open-turns");
+    await page.fill("#turns-duration", "3");
+    expect(await page.textContent("#turns-duration-problem")).toContain(english.problems.whichOne("3"));
+    await page.focus("#turns-duration");
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    expect(await page.inputValue("#turns-duration")).toBe("3:00");
+    expect(await focused()).toBe("turns-duration");
+    expect(await page.getAttribute("#turns-duration", "aria-invalid")).toBe(null);
+  });
+
+  test("writes on a new sheet, and shows it", async () => {
+    await page.click("#open-charges");
+    for (const name of ["Plan the charges", "Plan the charges 2"]) {
+      await page.click(`text=${english.write.newSheet}`);
+      await said(english.write.writtenOnNewSheet(name));
+      const { at, visited } = await page.evaluate(() => ({
+        at: host.written.at(-1)?.at,
+        visited: host.visited.at(-1),
+      }));
+      expect(at).toEqual({ sheet: name, row: 0, column: 0 });
+      expect(visited).toEqual(at);
+    }
+  });
+
+  test("adds no sheet while a field needs another look", async () => {
+    await page.click("#open-charges");
+    await page.fill("#charges-weight", "abc");
+    await page.click(`text=${english.write.newSheet}`);
+    await said(english.problems.fixFirst);
+    expect(await focused()).toBe("charges-weight");
+    expect(
+      await page.evaluate(() =>
+        host.read("'Plan the charges'!A1", host.written[0]?.at ?? { sheet: "Book", row: 0, column: 0 }).then(
+          () => "there",
+          () => "none",
+        ),
+      ),
+    ).toBe("none");
+  });
+
   test("adds a chart of the workbook's own beside a season, when asked to", async () => {
     await page.click("#open-season");
     await select("D1");

@@ -11,6 +11,8 @@ let host: ExcelWorkbookHost;
 const office = {
   context: { displayLanguage: "zh-CN" },
 };
+/** Which calls this Excel knows. */
+let knows = 1.12;
 
 /** Two inputs, a formula on them, and one that spills. */
 const block: Block = {
@@ -35,7 +37,9 @@ beforeEach(() => {
   excel = new FakeExcel();
   excel.addSheet("Lot", { A1: "One lot", B1: 12 });
   vi.stubGlobal("Excel", excel);
-  vi.stubGlobal("Office", structuredClone(office));
+  knows = 1.12;
+  const requirements = { isSetSupported: (_: string, version: string) => Number(version) <= knows };
+  vi.stubGlobal("Office", { context: { ...office.context, requirements } });
   host = new ExcelWorkbookHost();
 });
 
@@ -128,6 +132,15 @@ describe("reading", () => {
     expect(await host.read("'Past lots'!B2#", at)).toMatchObject({ rows: 2, values: [[5], [6]] });
   });
 
+  test("finds the answer that spills over a cell, in an Excel that tells", async () => {
+    excel.addSheet("Past lots", { B2: 5, B3: 6 }, { spills: { B2: "B2:C9" } });
+    const whole = { sheet: "Past lots", row: 1, column: 1, rows: 8, columns: 2 };
+    expect(await host.spillAround({ sheet: "Past lots", row: 4, column: 2 })).toEqual(whole);
+    expect(await host.spillAround({ sheet: "Past lots", row: 9, column: 2 })).toBeUndefined();
+    knows = 1.11;
+    expect(await host.spillAround({ sheet: "Past lots", row: 4, column: 2 })).toBeUndefined();
+  });
+
   test.each(["Nowhere!A1", "Nothing", "Lot!B9#"])("says that there is no %s", async (address) => {
     await expect(host.read(address, at)).rejects.toMatchObject({
       reason: "not here",
@@ -139,6 +152,22 @@ describe("reading", () => {
     expect(await host.usedCells()).toMatchObject({ sheet: "Lot", values: [["One lot", 12]] });
     excel.addSheet("Empty", {});
     expect(await host.usedCells("Empty")).toMatchObject({ rows: 1, columns: 1, values: [[""]] });
+  });
+});
+
+describe("a new sheet", () => {
+  test("gets the name that is wished for, or the like where that is taken", async () => {
+    expect(await host.addSheet("Plan the charges")).toBe("Plan the charges");
+    expect(await host.addSheet("Plan the charges")).toBe("Plan the charges 2");
+    expect([...excel.sheets.keys()]).toEqual(["Lot", "Plan the charges", "Plan the charges 2"]);
+    expect(await host.write(block, { ...at, sheet: "Plan the charges 2" })).toMatchObject({ written: { rows: 3 } });
+    expect(excel.cell("Plan the charges 2", "C3")).toMatchObject({ formula: 320 });
+  });
+
+  test("is refused in plain words where the workbook does not allow one", async () => {
+    excel.isReadOnly = true;
+    await expect(host.addSheet("Plan")).rejects.toMatchObject({ reason: "protected" });
+    expect([...excel.sheets.keys()]).toEqual(["Lot"]);
   });
 });
 

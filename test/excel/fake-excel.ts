@@ -97,6 +97,7 @@ export class FakeExcel {
     return {
       workbook: {
         worksheets: {
+          ...this.#worksheets(),
           getItem: (name: string) => this.#sheet(name),
           getItemOrNullObject: (name: string) => this.#sheet(name),
           getActiveWorksheet: () => this.#sheet(this.selected[0]),
@@ -120,6 +121,26 @@ export class FakeExcel {
         if (this.#changes.length > 0) this.batches.push(this.#changes);
         this.#changes = [];
       },
+    };
+  }
+
+  #worksheets() {
+    const items: Record<string, unknown>[] = [];
+    return {
+      items,
+      load: (names: string) => {
+        for (const name of this.sheets.keys()) {
+          const sheet = this.#sheet(name);
+          (sheet as { load(names: string): void }).load(names.replaceAll("items/", ""));
+          items.push(sheet);
+        }
+      },
+      add: (name: string) =>
+        this.#queue.push(() => {
+          if (this.isReadOnly || this.sheets.has(name)) throw refusal("AccessDenied");
+          this.#changes.push(`add ${name}`);
+          this.sheets.set(name, { cells: new Map() });
+        }),
     };
   }
 
@@ -336,6 +357,14 @@ export class FakeExcel {
               delete cell.value;
             });
           });
+        },
+        getSpillParentOrNullObject: () => {
+          const first = Object.entries(known?.spills ?? {}).find(([, address]) => {
+            const over = areaWithin(address, whole);
+            const [down, right] = [row - (over?.row ?? 0), column - (over?.column ?? 0)];
+            return down >= 0 && right >= 0 && down < (over?.rows ?? 0) && right < (over?.columns ?? 0);
+          })?.[0];
+          return first === undefined ? this.#object({}, { isNullObject: () => true }) : this.#rangeAt(sheet, first);
         },
         getSpillingToRangeOrNullObject: () =>
           spill === undefined ? this.#object({}, { isNullObject: () => true }) : this.#rangeAt(sheet, spill),

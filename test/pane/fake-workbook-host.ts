@@ -1,4 +1,5 @@
 import { isFormula, placesOf } from "../../src/pane/host/block-cells";
+import { freeSheetName } from "../../src/pane/host/sheet-name";
 import type {
   Block,
   CellArea,
@@ -49,6 +50,8 @@ export class FakeWorkbookHost implements WorkbookHost {
   /** What was asked of the host, in order. */
   readonly written: { block: Block; at: CellPlace; over: boolean }[] = [];
   readonly charts: Chart[] = [];
+  /** Where answers spill, in the place of a formula that is worked out. */
+  readonly spills: CellArea[] = [];
   readonly visited: CellPlace[] = [];
   /** When set, everything that is asked of the host fails with it. */
   problem: HostProblem | undefined;
@@ -161,6 +164,25 @@ export class FakeWorkbookHost implements WorkbookHost {
       if (isFormula(cell.content)) this.#calculate(kept, place);
     }
     return { written: { ...at, rows: block.rows, columns: block.columns } };
+  }
+
+  async addSheet(wish: string): Promise<string> {
+    this.#failIfTold();
+    const name = freeSheetName(wish, [...this.#sheets.keys()]);
+    this.#sheets.set(name, new Map());
+    return name;
+  }
+
+  async spillAround({ sheet, row, column }: CellPlace): Promise<CellArea | undefined> {
+    this.#failIfTold();
+    return this.spills.find(
+      (each) =>
+        each.sheet === sheet &&
+        row >= each.row &&
+        row < each.row + each.rows &&
+        column >= each.column &&
+        column < each.column + each.columns,
+    );
   }
 
   async goTo(place: CellPlace): Promise<void> {

@@ -29,7 +29,7 @@ import { decimalsOf, shownNumber } from "../../src/pane/jobs/shown-number";
 import { liesOver } from "../../src/pane/jobs/write-block";
 import { chinese } from "../../src/pane/messages/chinese";
 import { english } from "../../src/pane/messages/english";
-import { MessagesContext } from "../../src/pane/messages/messages";
+import { type Messages, MessagesContext } from "../../src/pane/messages/messages";
 import { addressOf } from "../../src/workbook-files/addresses";
 import type { Cell } from "../../src/workbook-files/workbook";
 import { FakeWorkbookHost } from "./fake-workbook-host";
@@ -372,6 +372,8 @@ describe("what is written", () => {
   });
 });
 
+const catty = "a catty is 500 g on the mainland of China, 600 g and others elsewhere: type the one you mean in g";
+
 describe("a form", () => {
   const job = jobNamed("finished");
   const answered = (name: string, text: string) => {
@@ -402,13 +404,24 @@ describe("a form", () => {
     ["640.5", 640.5],
     ["0,125", 0.125],
     ["1 040", 1040],
+    ["1,234.5", 1234.5],
+    ["1.234,5", 1234.5],
+    ["350 g", 350],
+    ["0.35 kg", 350],
+    ["0,35kg", 350],
+    ["３５０ｇ", 350],
+    ["1 lb", 453.59237],
+    ["2 斤", 1000],
+    ["1.5 公斤", 1500],
   ])("takes %s for a weight of %d", (text, value) => {
     expect(answered("freshWeight", text)).toBe(value);
   });
 
   test.each([
-    ["freshWeight", "1,234", english.problems.twoWays("1,234")],
-    ["freshWeight", "1,234.5", english.problems.twoWays("1,234.5")],
+    ["freshWeight", "1,234", english.problems.whichOne("1,234")],
+    ["freshWeight", "1,23,4", english.problems.notNumber("1,23,4")],
+    ["freshWeight", "3 catties", english.problems.unitInDoubt("catties", catty)],
+    ["freshWeight", "3 pans", english.problems.notNumber("3 pans")],
     ["freshWeight", "76 %", english.problems.notNumber("76 %")],
     ["freshWeight", "abc", english.problems.notNumber("abc")],
     ["freshWeight", "-3", "Must be above 0.0 g."],
@@ -429,6 +442,63 @@ describe("a form", () => {
     expect(readings("3：05")).toEqual([]);
     expect(readings("5")).toEqual(["duration"]);
     expect(readings("3:75")).toEqual(["duration"]);
+  });
+
+  const turns = jobNamed("turns");
+  const timeIn = (name: string, text: string, messages: Messages = english) => {
+    const reading = readingsOf(turns, typedInto(turns, { [name]: text }), inEnglish).get(name);
+    const [read] = reading && "typed" in reading ? reading.typed : [];
+    if (read?.is === "value") return Math.round(Number(read.value) * 86_400) / 60;
+    return read?.is === "problem" ? (read.readings ?? []).map(({ becomes, says }) => [becomes, says(messages)]) : "";
+  };
+
+  test.each([
+    ["duration", "3 h", 180],
+    ["duration", "3h20", 200],
+    ["duration", "3 h 20 min", 200],
+    ["duration", "1,5 hours", 90],
+    ["duration", "20 min", 20],
+    ["duration", "3小时20分", 200],
+    ["duration", "45 分钟", 45],
+    ["start", "2:30 pm", 870],
+    ["start", "12 a.m.", 0],
+    ["start", "13:40:30", 820.5],
+  ])("takes for %s the text %s as %d minutes", (name, text, minutes) => {
+    expect(timeIn(name, text)).toBe(minutes);
+  });
+
+  test("asks in words what a bare number is as a time", () => {
+    expect(timeIn("duration", "3")).toEqual([
+      ["3:00", "3 hours"],
+      ["0:03", "3 minutes"],
+    ]);
+    expect(timeIn("duration", "3", chinese)).toEqual([
+      ["3:00", "3 小时"],
+      ["0:03", "3 分钟"],
+    ]);
+    expect(timeIn("duration", "9.30")).toEqual([
+      ["9:18", "9 hours 18 minutes"],
+      ["9:30", "9 hours 30 minutes"],
+    ]);
+    expect(timeIn("duration", "1,5")).toEqual([["1:30", "1 hour 30 minutes"]]);
+    expect(timeIn("interval", "90")).toEqual([["1:30", "1 hour 30 minutes"]]);
+    expect(timeIn("start", "9.30")).toEqual([["9:30", "9:30"]]);
+    expect(timeIn("start", "1430")).toEqual([["14:30", "14:30"]]);
+    for (const text of ["9999", "abc", "3 pm", "0", "-3"]) expect(timeIn("duration", text)).toEqual([]);
+  });
+
+  test("converts a weight that comes with a unit into the unit of the form, and shows it", () => {
+    const [weight] = inputsOf(job) as [Field];
+    const reading = readingsOf(job, withRows({}, weight, ["350 g"]), inChinese).get(weight.name);
+    const [read] = reading && "typed" in reading ? reading.typed : [];
+    expect(read).toEqual({ is: "value", value: 0.35 });
+    expect(formMarkup(job, inChinese, withRows({}, weight, ["350 g"]))).toContain("读作 0.35 公斤。");
+  });
+
+  test("asks which number it is where a comma may mark thousands", () => {
+    const [weight] = inputsOf(job) as [Field];
+    const markup = formMarkup(job, inEnglish, withRows({}, weight, ["1,234 g"]));
+    expect(markup).toMatch(/What is “1,234 g” here\?<span class="readings"><button[^>]*>1234 g<.*?>1.234 g</);
   });
 
   test("waits for a measured input, and asks for a setting", () => {
@@ -537,8 +607,8 @@ describe("the messages", () => {
   });
 
   test("leave no English in Chinese", () => {
-    // The way back to English; names of programs and functions; placeholders.
-    const allowed = /English|Excel|TEA(?:\.[A-Z]+)?|°C|\bz\b|TEST|%/g;
+    // The way back to English; names of programs, keys and functions; placeholders.
+    const allowed = /English|Ctrl\+Enter|Excel|TEA(?:\.[A-Z]+)?|°C|\bz\b|TEST|%/g;
     for (const text of textsIn(chinese)) {
       expect(text.replaceAll(allowed, ""), text).not.toMatch(/[A-Za-z]/);
     }

@@ -240,6 +240,22 @@ describe("the working of a cell", () => {
     expect(markup).toContain("&lt;img src=x");
   });
 
+  test("of a cell that an answer spills into is that of its formula, with the place of the cell in it", async () => {
+    const host = new FakeWorkbookHost({
+      Lot: { D2: { formula: "=TEA.CHARGESPLIT(B2,320)", value: 312 }, D3: 312, D4: 312, B2: 936, E3: 7 },
+    });
+    host.spills.push({ sheet: "Lot", row: 1, column: 3, rows: 3, columns: 1 });
+    host.select("Lot", "D4");
+    const found = (await workingOf(host, catalogue)) as CellWorking;
+    expect(found.place).toEqual({ sheet: "Lot", row: 1, column: 3 });
+    expect(markupOf(found)).toContain("D4 shows 312: row 3 of 3, column 1 of 1 of this answer.");
+    expect(markupOf(found, "zh")).toContain("D4 显示 312：这个答案共 3 行 1 列，这里是第 3 行第 1 列。");
+    host.select("Lot", "E3");
+    expect(await workingOf(host, catalogue)).toBeUndefined();
+    host.select("Lot", "D2");
+    expect((await workingOf(host, catalogue))?.partOf).toBeUndefined();
+  });
+
   test("is nothing where no TEA function is", async () => {
     const host = new FakeWorkbookHost({ Lot: { A1: 3, A2: { formula: "=A1*2", value: 6 } } });
     expect(await workingOf(host, catalogue)).toBeUndefined();

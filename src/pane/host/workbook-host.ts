@@ -94,6 +94,10 @@ export interface WorkbookHost {
   errorMessage(place: CellPlace): Promise<string | undefined>;
   /** Writes a block at a place, in one step that the host can undo where it can. Filled cells only with `over`. */
   write(block: Block, at: CellPlace, options?: { readonly over?: boolean }): Promise<WriteOutcome>;
+  /** Adds an empty sheet behind the others, and gives its name: the one wished for, or the like where that is taken. */
+  addSheet(wish: string): Promise<string>;
+  /** The cells of an answer that spills over this cell, its formula first; undefined for any other cell. */
+  spillAround(place: CellPlace): Promise<CellArea | undefined>;
   /** Shows a cell and selects it. */
   goTo(place: CellPlace): Promise<void>;
   /** Whether `addChart` does anything here. */

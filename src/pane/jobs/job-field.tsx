@@ -3,7 +3,8 @@ import { useMessages } from "../messages/messages";
 import { isExample, textsOf, type Wording, withRows } from "./entries";
 import type { FormState } from "./form-state";
 import type { Field } from "./job";
-import { PickButton } from "./pick-button";
+import { OfferedReadings } from "./offered-readings";
+import { PickButton, pickWithKey } from "./pick-button";
 import { kindOf, type Understood } from "./read-text";
 import { shownNumber, typedNumber, unitOf } from "./shown-number";
 import { TypedInput } from "./typed-input";
@@ -24,6 +25,7 @@ export function JobField({ field, form }: { readonly field: Field; readonly form
   const unit = kind === "percent" && text !== "" ? "" : unitOf(parameter.quantity, wording.unit, messages);
   const says = problems[name] ?? (understood?.is === "problem" ? understood.says : refused.get(name)?.says);
   const problem = says?.(messages);
+  const type = (typed: string) => form.change(withRows(entries, field, [typed]));
   const notes = [
     ...(area ? [] : echo(text, understood, field, wording)),
     ...(isExample(field, entries, wording) ? [messages.form.example] : []),
@@ -44,10 +46,11 @@ export function JobField({ field, form }: { readonly field: Field; readonly form
             id={id}
             quantity={parameter.quantity}
             text={text}
-            change={(typed) => form.change(withRows(entries, field, [typed]))}
+            change={type}
             describedBy={`${id}-help ${id}-problem`}
             isBroken={problem !== undefined}
             isExample={isExample(field, entries, wording)}
+            keys={pickWithKey(form, field)}
           />
         )}
         {unit === "" || area ? null : <span className="unit">{unit}</span>}
@@ -58,6 +61,7 @@ export function JobField({ field, form }: { readonly field: Field; readonly form
       </p>
       <p id={`${id}-problem`} className="problem">
         {problem}
+        <OfferedReadings understood={area ? undefined : understood} id={id} take={type} />
       </p>
     </div>
   );
@@ -68,7 +72,7 @@ export function echo(text: string, understood: Understood | undefined, { paramet
   if (understood?.is !== "value" || typeof understood.value !== "number") return [];
   const kind = kindOf(parameter.quantity);
   // 76 % and 12.5 say themselves what they are.
-  const isPlain = kind === "percent" ? /^[\d.]+ ?%$/ : kind === "time" ? /^/ : /^[\d.]+$/;
+  const isPlain = kind === "percent" ? /^[\d.]+ ?%$/ : kind === "time" ? /^\d{1,3}:\d\d$/ : /^[\d.]+$/;
   if (isPlain.test(text.trim())) return [];
   const { messages, unit } = wording;
   return [messages.form.understood(typedNumber(understood.value, parameter.quantity, unit, messages))];

@@ -12,6 +12,7 @@ import { JobField } from "./job-field";
 import { JobPreview } from "./job-preview";
 import { JobRows } from "./job-rows";
 import { MoreFields } from "./more-fields";
+import { pickId } from "./pick-button";
 import { refusalInWords, refusedFields } from "./refusals";
 import { decimalsOf, type WeightUnit } from "./shown-number";
 import { inWords, usePicked } from "./use-picked";
@@ -38,6 +39,14 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
   const answers = useMemo(() => answersOf(job, readings, picked.values, picked.problems), [job, readings, picked]);
   const refused = useMemo(() => refusedFields(answers), [answers]);
 
+  // What the keyboard was on goes when cells take its place, or it theirs.
+  const keyboardTo = useRef<string>();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a change of the entries is what brings the other thing
+  useEffect(() => {
+    if (keyboardTo.current !== undefined) form.current?.querySelector<HTMLElement>(keyboardTo.current)?.focus();
+    keyboardTo.current = undefined;
+  }, [entries]);
+
   // Whoever opens a job with the keyboard goes on from its title.
   useEffect(() => title.current?.focus(), []);
 
@@ -51,6 +60,7 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
         return setProblems({ [at]: ({ problems }) => problems.pickColumns(areas.least, areas.most) });
       }
       setProblems({});
+      if (fields.length === 1) keyboardTo.current = `#${pickId(job, fields[0] as Field)}`;
       // Columns that the selection does not have are left out, and no example of ours stands in for them.
       change((now) =>
         fields.reduce((all, field, index) => {
@@ -65,6 +75,7 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
   const togglePick = (field: Field) => {
     if (entries[field.name]?.picked === undefined) return void pick([field]);
     setProblems({});
+    keyboardTo.current = `#${job.id}-${field.name}, #${job.id}-${field.name}-1`;
     const beside = listsOf(job).find((list) => list.some(({ name }) => name === field.name)) ?? [];
     change((now) => withAllOf(withPicked(now, field, undefined), beside));
   };
@@ -156,6 +167,7 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
         <WriteBlock
           host={host}
           blockAt={block}
+          title={messages.jobs[job.id]?.title ?? ""}
           hasChart={job.chart !== undefined}
           picked={Object.values(entries).flatMap(({ picked }) => (picked ? [picked] : []))}
         />

@@ -5,7 +5,8 @@ import { type Entries, isExample, isExampleAt, type Row, rowsOf, textsOf, withAl
 import type { FormState } from "./form-state";
 import type { Field } from "./job";
 import { echo, pickedInWords } from "./job-field";
-import { PickButton } from "./pick-button";
+import { OfferedReadings } from "./offered-readings";
+import { PickButton, pickWithKey } from "./pick-button";
 import { kindOf } from "./read-text";
 import { unitOf } from "./shown-number";
 import { TypedInput } from "./typed-input";
@@ -160,6 +161,11 @@ function RowInput(props: {
   const isRefused = refusal !== undefined && (refusedRow === undefined || refusedRow === row + 1);
   const refusalHere = isRefused && refusedRow !== undefined ? refusal.says : undefined;
   const problem = (understood?.is === "problem" ? understood.says : refusalHere)?.(messages);
+  const type = (typed: string) => {
+    const changed = Array.from({ length: Math.max(rows.length, row + 1) }, (_, index) => rows[index] ?? "");
+    changed[row] = typed;
+    form.change(withRows(entries, field, changed));
+  };
   const [note] = echo(text, understood, field, wording);
   return (
     <>
@@ -168,17 +174,15 @@ function RowInput(props: {
         quantity={field.parameter.quantity}
         text={text}
         label={`${label}, ${messages.form.row(row + 1)}`}
-        change={(typed) => {
-          const changed = Array.from({ length: Math.max(rows.length, row + 1) }, (_, index) => rows[index] ?? "");
-          changed[row] = typed;
-          form.change(withRows(entries, field, changed));
-        }}
+        change={type}
         describedBy={isRefused && refusalHere === undefined ? `${id}-notes ${problemId(form, field)}` : `${id}-notes`}
         isBroken={problem !== undefined || isRefused}
         isExample={isExampleAt(row, field, entries, wording)}
+        keys={pickWithKey(form, field)}
       />
       <p id={`${id}-notes`} className={problem === undefined ? "notes" : "problem"}>
         {problem ?? note}
+        <OfferedReadings understood={understood} id={id} take={type} />
       </p>
     </>
   );

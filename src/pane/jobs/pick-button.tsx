@@ -1,8 +1,26 @@
+import type { KeyboardEvent } from "react";
 import { useMessages } from "../messages/messages";
 import type { FormState } from "./form-state";
 import type { Field } from "./job";
 
-/** Takes the selected cells for a field, and gives the field back to the keyboard; one button, which keeps the focus. */
+export const pickId = ({ id }: Pick<FormState, "id">, { name }: Field): string => `${id}-${name}-pick`;
+
+/** For an input whose field can be picked. */
+export const pickWithKey = ({ togglePick }: FormState, field: Field) =>
+  togglePick && {
+    "aria-keyshortcuts": "Control+Enter",
+    onKeyDown: (event: KeyboardEvent) => {
+      if (event.key !== "Enter" || !(event.ctrlKey || event.metaKey)) return;
+      event.preventDefault();
+      togglePick(field);
+    },
+  };
+
+/**
+ * Takes the selected cells for a field, or gives the field back to the keyboard. The Tab key goes from field to field
+ * and skips it, since Ctrl+Enter in the field does the same; where cells were picked there is no field to type in, and
+ * the Tab key comes here.
+ */
 export function PickButton(props: { readonly form: FormState; readonly field: Field; readonly label: string }) {
   const { form, field, label } = props;
   const words = useMessages().form;
@@ -12,7 +30,9 @@ export function PickButton(props: { readonly form: FormState; readonly field: Fi
   return (
     <button
       type="button"
+      id={pickId(form, field)}
       className="pick"
+      tabIndex={isPicked ? undefined : -1}
       aria-label={isPicked ? words.typeInsteadName(label) : words.pickName(label)}
       onClick={() => togglePick(field)}
     >

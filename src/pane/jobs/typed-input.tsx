@@ -1,5 +1,6 @@
 import type { Quantity } from "../../core/quantities";
 import { useMessages } from "../messages/messages";
+import type { pickWithKey } from "./pick-button";
 import { kindOf } from "./read-text";
 
 interface TypedInputProps {
@@ -13,13 +14,25 @@ interface TypedInputProps {
   readonly isExample: boolean;
   /** Where no label element points at it. */
   readonly label?: string;
+  /** What the keyboard does beside typing. */
+  readonly keys?: ReturnType<typeof pickWithKey>;
 }
 
 /** The choice that nobody made. */
 const example = "example";
 
 /** A text field, or a choice of words. Numbers are typed as text: browsers refuse 0,76 and 76 % in fields for numbers. */
-export function TypedInput({ id, quantity, text, change, describedBy, isBroken, isExample, label }: TypedInputProps) {
+export function TypedInput({
+  id,
+  quantity,
+  text,
+  change,
+  describedBy,
+  isBroken,
+  isExample,
+  label,
+  keys,
+}: TypedInputProps) {
   const messages = useMessages();
   const kind = kindOf(quantity);
   const shared = {
@@ -28,6 +41,7 @@ export function TypedInput({ id, quantity, text, change, describedBy, isBroken, 
     "aria-label": label,
     "aria-describedby": describedBy,
     "aria-invalid": isBroken || undefined,
+    ...keys,
   };
   if (kind === "choice") {
     return (

@@ -11,6 +11,8 @@ interface WriteBlockProps {
   readonly host: WorkbookHost;
   /** The block for a place, or why there is none. */
   readonly blockAt: (place: CellPlace) => BlockOfJob | Says;
+  /** What a new sheet for it is called. */
+  readonly title: string;
   /** Whether the block has a chart that can be written with it. */
   readonly hasChart: boolean;
   /** Cells that formulas of the block read. */
@@ -27,7 +29,7 @@ interface Question {
 const mostNamed = 12;
 
 /** The button that writes a block at the selected cell. Filled cells are not touched before someone says so. */
-export function WriteBlock({ host, blockAt, hasChart, picked }: WriteBlockProps) {
+export function WriteBlock({ host, blockAt, title, hasChart, picked }: WriteBlockProps) {
   const messages = useMessages();
   const { write } = messages;
   const selected = useSelectedCell(host);
@@ -40,11 +42,15 @@ export function WriteBlock({ host, blockAt, hasChart, picked }: WriteBlockProps)
     const outcome = await host.write(block, at, { over });
     if ("filled" in outcome) return ask({ block, at, filled: outcome.filled });
     const place = referenceTo(outcome.written);
+    return finish(block, ({ write }) => write.written(place));
+  };
+  /** The chart, and what is then said. */
+  const finish = async (block: BlockOfJob, written: Says) => {
     try {
       if (withChart && block.chart) await host.addChart(block.chart);
-      say({ says: ({ write }) => write.written(place), isProblem: false });
+      say({ says: written, isProblem: false });
     } catch (thrown) {
-      const says: Says = (all) => `${all.write.written(place)} ${all.write.noChart} ${inWords(thrown)(all)}`;
+      const says: Says = (all) => `${written(all)} ${all.write.noChart} ${inWords(thrown)(all)}`;
       say({ says, isProblem: true });
     }
   };
@@ -70,6 +76,17 @@ export function WriteBlock({ host, blockAt, hasChart, picked }: WriteBlockProps)
       if (liesOver(block, at, picked)) return say({ says: ({ problems }) => problems.overPicked, isProblem: true });
       return writeAt(block, at, false);
     });
+  const startOnNewSheet = () =>
+    attempt(async () => {
+      // No sheet is added for a block that there is none of.
+      const refusal = blockAt({ sheet: "", row: 0, column: 0 });
+      if (typeof refusal === "function") return say({ says: refusal, isProblem: true });
+      const at = { sheet: await host.addSheet(title), row: 0, column: 0 };
+      const block = blockAt(at) as BlockOfJob;
+      await host.write(block, at);
+      await host.goTo(at);
+      return finish(block, ({ write }) => write.writtenOnNewSheet(at.sheet));
+    });
 
   return (
     <div className="write">
@@ -90,6 +107,9 @@ export function WriteBlock({ host, blockAt, hasChart, picked }: WriteBlockProps)
       ) : null}
       <button type="button" className="primary" onClick={start} aria-disabled={isBusy}>
         {write.button}
+      </button>
+      <button type="button" className="plain" onClick={startOnNewSheet} aria-disabled={isBusy}>
+        {write.newSheet}
       </button>
       <p className="notes">{selected === undefined ? "" : write.where(selected)}</p>
       <p role="status" className={said?.isProblem ? "problem" : "done"}>

@@ -3,8 +3,10 @@ import type { PieceMessages } from "./english-pieces";
 
 export const chinesePieces: PieceMessages = {
   working: {
-    none: "请选择含有 TEA 函数的单元格，这里会显示它的计算过程。若答案占多个单元格，请选择第一个。",
+    none: "请选择含有 TEA 函数的单元格，这里会显示它的计算过程。",
     title: (address) => `${address} 是怎样算出来的`,
+    partOf: (address, shows, { row, rows, column, columns }) =>
+      `${address} 显示 ${shows}：这个答案共 ${rows} 行 ${columns} 列，这里是第 ${row} 行第 ${column} 列。`,
     inSymbols: "公式",
     arguments: "代入的数",
     steps: "逐步计算",

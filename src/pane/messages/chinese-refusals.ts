@@ -148,6 +148,9 @@ const hints: Patterns = [
   [/^it may mean moisture or water: write 含水率 or 水$/, "它既可指含水率也可指水：请写 含水率 或 水"],
 ];
 
+/** What may be the matter, or as it is where it is not known. */
+export const chineseHint = (hint: string): string => rewritten(hint, hints) ?? hint;
+
 const wholeMessages: Patterns = [
   [/^the numbers are too large or too small to calculate with$/, "数字太大或太小，无法计算"],
   [/^this answer could not be worked out \((.*)\)$/s, "这个答案无法算出（$1）"],

@@ -1,7 +1,7 @@
 import type { HostProblem } from "../host/workbook-host";
 import { chinesePieces } from "./chinese-pieces";
 import { chineseReference } from "./chinese-reference";
-import { chineseDemand, inChinese } from "./chinese-refusals";
+import { chineseDemand, chineseHint, inChinese } from "./chinese-refusals";
 import { chineseTexts } from "./chinese-texts";
 import type { Messages } from "./english";
 import { type Patterns, rewritten } from "./patterns";
@@ -195,12 +195,13 @@ export const chinese: Messages = {
     mayBeBlank: "可留空",
   },
   form: {
-    intro: "请把示例改成自己的数字，或先在表格中选中单元格，再按“选取”。",
+    intro: "请把示例改成自己的数字，或先在表格中选中单元格，再按“选取”；用键盘时，在该项中按 Ctrl+Enter。",
     allJobs: "所有工作",
     example: "（示例。）",
     exampleRows: "这些行是示例，请改成自己的。",
     exampleChoice: (choice) => `${choice}（示例）`,
     understood: (value) => `读作 ${value}。`,
+    span: (hours, minutes) => `${hours > 0 ? `${hours} 小时` : ""}${minutes > 0 ? `${minutes} 分钟` : ""}`,
     pick: "选取",
     pickName: (label) => `选取所选单元格：${label}`,
     pickAll: "从所选区域选取所有列",
@@ -230,7 +231,8 @@ export const chinese: Messages = {
   problems: {
     needed: "请填写。",
     notNumber: (text) => `“${text}”不是数字。`,
-    twoWays: (text) => `“${text}”可以有两种读法：请不要写千位分隔符。`,
+    whichOne: (text) => `这里的“${text}”是指：`,
+    unitInDoubt: (unit, why) => `“${unit}”可指几种单位：${chineseHint(why)}。`,
     notTime: (text) => `“${text}”不是时间：请写小时和分钟，如 0:20 或 14:30。`,
     must: (bounds) => `必须${bounds.join("，且")}。`,
     above: (value) => `大于 ${value}`,
@@ -250,6 +252,8 @@ export const chinese: Messages = {
   },
   write: {
     button: "写到所选单元格",
+    newSheet: "写到新工作表",
+    writtenOnNewSheet: (sheet) => `已写到新工作表“${sheet}”。有底色的单元格可以改。`,
     where: (place) => `现在选中：${place}`,
     written: (place) => `已写到 ${place}。有底色的单元格可以改；撤销即可收回。`,
     filledTitle: "这些单元格已有内容",

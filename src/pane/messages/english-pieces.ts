@@ -8,11 +8,20 @@ export interface RuleWords {
   readonly advice: string;
 }
 
+interface PlaceInAnswer {
+  readonly row: number;
+  readonly rows: number;
+  readonly column: number;
+  readonly columns: number;
+}
+
 /** The words of the working, the sheet check and the pictures. */
 export interface PieceMessages {
   readonly working: {
     readonly none: string;
     readonly title: (address: string) => string;
+    /** A cell that an answer spills into: which of its rows and columns it shows. */
+    readonly partOf: (address: string, shows: string, place: PlaceInAnswer) => string;
     readonly inSymbols: string;
     readonly arguments: string;
     readonly steps: string;
@@ -88,8 +97,10 @@ export interface PieceMessages {
 
 export const englishPieces: PieceMessages = {
   working: {
-    none: "Select a cell that holds a TEA function, and its working appears here. Of an answer that spills, select the first cell.",
+    none: "Select a cell that holds a TEA function, and its working appears here.",
     title: (address) => `How ${address} is worked out`,
+    partOf: (address, shows, { row, rows, column, columns }) =>
+      `${address} shows ${shows}: row ${row} of ${rows}, column ${column} of ${columns} of this answer.`,
     inSymbols: "In symbols",
     arguments: "What it was given",
     steps: "Step by step",

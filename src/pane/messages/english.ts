@@ -35,6 +35,7 @@ export interface Messages extends PieceMessages {
     /** A choice that is still ours. */
     readonly exampleChoice: (choice: string) => string;
     readonly understood: (value: string) => string;
+    readonly span: (hours: number, minutes: number) => string;
     readonly pick: string;
     readonly pickName: (label: string) => string;
     readonly pickAll: string;
@@ -67,7 +68,9 @@ export interface Messages extends PieceMessages {
   readonly problems: {
     readonly needed: string;
     readonly notNumber: (text: string) => string;
-    readonly twoWays: (text: string) => string;
+    /** Before what a text may mean. */
+    readonly whichOne: (text: string) => string;
+    readonly unitInDoubt: (unit: string, why: string) => string;
     readonly notTime: (text: string) => string;
     readonly must: (bounds: readonly string[]) => string;
     readonly above: (value: string) => string;
@@ -86,7 +89,9 @@ export interface Messages extends PieceMessages {
   };
   readonly write: {
     readonly button: string;
+    readonly newSheet: string;
     readonly where: (place: string) => string;
+    readonly writtenOnNewSheet: (sheet: string) => string;
     readonly written: (place: string) => string;
     readonly filledTitle: string;
     readonly filled: (addresses: string) => string;
@@ -293,12 +298,14 @@ export const english: Messages = {
     mayBeBlank: "may be blank",
   },
   form: {
-    intro: "Type your own numbers over the examples, or select a cell in the sheet and press Pick.",
+    intro:
+      "Type your own numbers over the examples, or select a cell in the sheet and press Pick: with the keyboard, Ctrl+Enter in the field.",
     allJobs: "All jobs",
     example: "(An example.)",
     exampleRows: "These rows are an example: type your own.",
     exampleChoice: (choice) => `${choice} (example)`,
     understood: (value) => `Taken as ${value}.`,
+    span: (hours, minutes) => [...counted(hours, "hour"), ...counted(minutes, "minute")].join(" "),
     pick: "Pick",
     pickName: (label) => `Pick from the selected cells: ${label}`,
     pickAll: "Pick all columns from the selection",
@@ -328,7 +335,8 @@ export const english: Messages = {
   problems: {
     needed: "Fill this in.",
     notNumber: (text) => `“${text}” is not a number.`,
-    twoWays: (text) => `“${text}” can be read two ways: write it without a mark for thousands.`,
+    whichOne: (text) => `What is “${text}” here?`,
+    unitInDoubt: (unit, why) => `“${unit}” can mean several units: ${why}.`,
     notTime: (text) => `“${text}” is not a time: write hours and minutes, such as 0:20 or 14:30.`,
     must: (bounds) => `Must be ${bounds.join(" and ")}.`,
     above: (value) => `above ${value}`,
@@ -350,6 +358,8 @@ export const english: Messages = {
   },
   write: {
     button: "Write it at the selected cell",
+    newSheet: "Write it on a new sheet",
+    writtenOnNewSheet: (sheet) => `Written on the new sheet “${sheet}”. The tinted cells are yours to change.`,
     where: (place) => `Selected now: ${place}`,
     written: (place) => `Written at ${place}. The tinted cells are yours to change; Undo takes it back.`,
     filledTitle: "These cells are filled",
@@ -405,3 +415,7 @@ export const english: Messages = {
   verdict: "Verdict",
   answerText: (text) => text,
 };
+
+/** "1 hour", "3 hours"; nothing of 0. */
+const counted = (count: number, what: string): string[] =>
+  count === 0 ? [] : [`${count} ${what}${count === 1 ? "" : "s"}`];

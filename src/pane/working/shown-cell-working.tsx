@@ -1,5 +1,6 @@
 import { headers } from "../../core/define";
 import { signature } from "../../core/describe";
+import { addressOf } from "../../workbook-files/addresses";
 import { isWeight } from "../jobs/shown-number";
 import { useMessages } from "../messages/messages";
 import { Said } from "../said";
@@ -25,6 +26,7 @@ export function ShownCellWorking({ found, ask }: { readonly found: CellWorking; 
   const weightUnit = quantity === undefined || isWeight(quantity) ? unit : "";
   return (
     <>
+      {found.partOf === undefined ? null : <PlaceInSpill {...found.partOf} />}
       <pre>
         <code>{found.formula}</code>
       </pre>
@@ -41,6 +43,13 @@ export function ShownCellWorking({ found, ask }: { readonly found: CellWorking; 
       {weightUnit === "" ? <p className="bounds">{working.inYourUnit}</p> : null}
     </>
   );
+}
+
+/** Which part of an answer the selected cell shows. */
+function PlaceInSpill({ spill, row, column, shows }: NonNullable<CellWorking["partOf"]>) {
+  const { working } = useMessages();
+  const place = { ...spill, row: row - spill.row + 1, column: column - spill.column + 1 };
+  return <p>{working.partOf(addressOf(row, column), shownValue(shows, undefined), place)}</p>;
 }
 
 function AskWorkbook({ onAsk, problem }: Ask) {

@@ -4,8 +4,16 @@ import { shapeOfAll } from "../../cells/shape";
 import { headers, type Parameter, type Step } from "../../core/define";
 import type { Entry } from "../../core/entry";
 import { DomainError } from "../../core/errors";
+import { referenceTo } from "../../workbook-files/references";
 import { asArgument, isErrorCode } from "../host/cell-arguments";
-import { type CellContent, type CellPlace, HostProblem, type ReadArea, type WorkbookHost } from "../host/workbook-host";
+import {
+  type CellArea,
+  type CellContent,
+  type CellPlace,
+  HostProblem,
+  type ReadArea,
+  type WorkbookHost,
+} from "../host/workbook-host";
 import { arithmetic } from "./arithmetic";
 import { type ArgumentReading, formulaReading, type TeaCall } from "./formula-reading";
 
@@ -50,6 +58,13 @@ export interface CellWorking {
   readonly unit: string;
   /** Of the error that the cell shows, where the host knows it. */
   readonly message: string | undefined;
+  /** The cell that is selected, where it only shows a part of what this formula gives. */
+  readonly partOf?: {
+    readonly spill: CellArea;
+    readonly row: number;
+    readonly column: number;
+    readonly shows: CellContent;
+  };
   /** Whether the workbook could still work something out here, which it does not do unasked. */
   readonly canAsk: boolean;
 }
@@ -65,8 +80,19 @@ export async function workingOf(
   catalogue: readonly Entry[],
   options: Options = {},
 ): Promise<CellWorking | undefined> {
-  return workingIn(await host.selection(), host, catalogue, options);
+  const selected = await host.selection();
+  const shows = selected.values[0]?.[0] ?? "";
+  const spill = isConstant(selected) ? await host.spillAround(selected) : undefined;
+  if (spill === undefined) return workingIn(selected, host, catalogue, options);
+  const first = await host.read(referenceTo({ ...spill, rows: 1, columns: 1 }), selected);
+  const found = await workingIn(first, host, catalogue, options);
+  const { row, column } = selected;
+  return found && { ...found, partOf: { spill, row, column, shows } };
 }
+
+/** Whether the first cell holds something, and no formula. */
+const isConstant = ({ values, formulas }: ReadArea): boolean =>
+  (values[0]?.[0] ?? "") !== "" && (formulas[0]?.[0] ?? "") === "";
 
 /** The working of the first cell of an area that was read. */
 export async function workingIn(
