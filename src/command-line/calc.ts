@@ -2,12 +2,14 @@
 import { createInterface } from "node:readline";
 import { CellError } from "../cells/values";
 import { Calculator } from "./calculator";
+import { formulasIn } from "./formulas-typed";
 import { functionHelp, functionList } from "./function-help";
 import { holdsError, jsonAnswer, writtenAnswer } from "./written-answer";
 
 const usage = `Answers a formula of the tea functions, or of ordinary worksheet arithmetic.
 
   npm run calc -- "=TEA.TARGETWEIGHT(320, 0.75, 0.6)"    one answer
+  npm run calc -- "=TEA.DRYBASIS(0.75)" "=1/3"           several, each in quotes
   npm run calc -- --json "=TEA.TARGETWEIGHT(320, 0.75, 0.6)"    for another program
   npm run calc -- help                                   the functions
   npm run calc -- help TARGETWEIGHT                      one function
@@ -21,10 +23,7 @@ const welcome = "Type a formula, help, or quit.";
 
 async function main(given: readonly string[]): Promise<number> {
   const options = given.filter((word) => word.startsWith("--") || word === "-h");
-  const typed = given
-    .filter((word) => !options.includes(word))
-    .join(" ")
-    .trim();
+  const words = given.filter((word) => !options.includes(word));
   const unknown = options.find((option) => !["--json", "--help", "-h"].includes(option));
   if (unknown !== undefined) {
     console.error(`options must be --json or --help; got ${unknown}`);
@@ -37,7 +36,8 @@ async function main(given: readonly string[]): Promise<number> {
   const calculator = new Calculator();
   try {
     const json = options.includes("--json");
-    return typed === "" ? await talk(calculator, json) : await answerOnce(calculator, typed, json);
+    const typed = /^help$/i.test(words[0]?.trim() ?? "") ? [words.join(" ")] : formulasIn(words);
+    return typed.length === 0 ? await talk(calculator, json) : await answerAll(calculator, typed, json);
   } finally {
     calculator.close();
   }
@@ -59,11 +59,17 @@ async function reply(calculator: Calculator, typed: string, json: boolean): Prom
   return { ...writtenAnswer(grid), isError };
 }
 
-async function answerOnce(calculator: Calculator, typed: string, json: boolean): Promise<number> {
-  const { text, problems, isError } = await reply(calculator, typed, json);
-  if (text !== "") console.log(text);
-  if (problems !== "") console.error(problems);
-  return isError ? 1 : 0;
+/** An answer to each, in their order. */
+async function answerAll(calculator: Calculator, formulas: readonly string[], json: boolean): Promise<number> {
+  let holdsErrors = false;
+  for (const formula of formulas) {
+    const { text, problems, isError } = await reply(calculator, formula, json);
+    if (text !== "") console.log(text);
+    // Of several, which one it is about.
+    if (problems !== "") console.error(formulas.length > 1 ? `${formula}: ${problems}` : problems);
+    holdsErrors ||= isError;
+  }
+  return holdsErrors ? 1 : 0;
 }
 
 /**

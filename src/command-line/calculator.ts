@@ -4,6 +4,7 @@ import { wrongCount } from "../cells/wrong-count";
 import { catalogue } from "../core/catalogue";
 import { namespace } from "../core/describe";
 import type { NodeWorkbook } from "../engine/node-workbook";
+import { cellIn } from "./cell-address";
 import { calledNames, hasDecimalCommas, plainCall, worksheetFormula } from "./formula-text";
 import { nearestNames } from "./nearest-names";
 
@@ -26,7 +27,12 @@ export class Calculator {
   async #answerFormula(formula: string): Promise<Grid> {
     const unknown = calledNames(formula).find((name) => name.startsWith(`${namespace}.`) && !specs.has(name));
     if (unknown !== undefined) return [[unknownFunction(unknown)]];
-    return answerOfPlainCall(formula) ?? (await this.#worksheetAnswer(formula));
+    const plain = answerOfPlainCall(formula);
+    if (plain !== undefined) return plain;
+    const cell = cellIn(formula);
+    if (cell !== undefined)
+      throw new Error(`a value must stand in the place of a cell, no workbook is open; got ${cell}`);
+    return this.#worksheetAnswer(formula);
   }
 
   close(): void {

@@ -19,6 +19,13 @@ export function worksheetFormula(typed: string): string {
   return `=${parts.map((part, index) => (isKept(index) ? part : plain(part, separates))).join("")}`;
 }
 
+/** What a formula holds beside quoted texts and array constants, which are left blank. */
+export const outsideTexts = (formula: string): string =>
+  formula
+    .split(kept)
+    .map((part, index) => (isKept(index) ? '""' : part))
+    .join("");
+
 const isKept = (index: number): boolean => index % 2 === 1;
 
 /** ，（）；＝ and the like, each 0xFEE0 above its plain sign. */

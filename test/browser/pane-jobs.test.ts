@@ -214,8 +214,8 @@ describe.skipIf(!found)("the pane beside the grid, 350 pixels wide", () => {
       sheet?.getRange("A1").activate();
     }, hostile);
     await openJob("moisture");
-    await tabTo(page, "#pane .pick");
-    await page.keyboard.press("Enter");
+    await tabTo(page, "#moisture-startWeight");
+    await page.keyboard.press("Control+Enter");
     await expect.poll(() => page.textContent("#pane output.reference"), patience).toContain("<img src=x");
     for (const tab of await tabs()) {
       await page.click(`#${tab}`);

@@ -53,6 +53,33 @@ describe("the command line", () => {
     });
   });
 
+  it("answers several formulas in quotes, one after the other, and says which one is wrong", async () => {
+    // 0.75 / (1 − 0.75) = 3; 12 × 3 = 36.
+    expect(await calc(["=TEA.DRYBASIS(0.75)", "=TEA.DRYBASIS(75)", "=12*3"])).toEqual({
+      status: 1,
+      out: "3\n36\n",
+      problems: "=TEA.DRYBASIS(75): #VALUE! moisture must be from 0 up to, not including, 1 (76% or 0.76); got 75\n",
+    });
+    const { out } = await calc(["--json", "=1+1", "=2+2"]);
+    expect(
+      out
+        .trim()
+        .split("\n")
+        .map((line) => JSON.parse(line)),
+    ).toEqual([
+      { formula: "=1+1", value: 2 },
+      { formula: "=2+2", value: 4 },
+    ]);
+  });
+
+  it("refuses a cell, since no workbook is open", async () => {
+    expect(await calc(["=TEA.DRYBASIS(B4)"])).toEqual({
+      status: 1,
+      out: "",
+      problems: "#VALUE! a value must stand in the place of a cell, no workbook is open; got B4\n",
+    });
+  });
+
   it("takes an equals sign alone for a mistake", async () => {
     const { status, problems } = await calc(["="]);
     expect(status).toBe(1);
