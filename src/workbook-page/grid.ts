@@ -21,6 +21,7 @@ import { descriptionsFor, executorsFor } from "../engine/executors";
 import { constantOf, snapshotOf, workbookOf } from "../engine/snapshot";
 import { type Spills, spillsOf } from "../engine/spills";
 import type { Workbook } from "../workbook-files/workbook";
+import { startTouch } from "./touch";
 
 export type Api = FUniver;
 
@@ -113,6 +114,8 @@ export async function openGrid(container: string, workbook: Workbook): Promise<G
   if (workbook.sheets.some(({ cells }) => cells.some(({ formula }) => formula !== undefined))) await isCalculated;
   errors.settle(rawValue);
   await injector.get(LifecycleService).onStage(LifecycleStages.Rendered);
+  const element = document.getElementById(container);
+  if (element) startTouch(element, api, injector);
 
   const spilledPlaces = () =>
     new Set(

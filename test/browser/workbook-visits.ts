@@ -1,5 +1,5 @@
 import type { Server } from "node:http";
-import type { Browser, Page } from "playwright-core";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, expect } from "vitest";
 import { type findBrowser, openBrowser } from "../../src/build/open-browser";
 import { serve } from "../../src/build/serve";
@@ -18,7 +18,7 @@ export interface Visit {
 /** Serves the built workbook page for the tests of a group. Each visit is that of a visitor who has kept nothing yet. */
 export function workbookVisits(found: Awaited<ReturnType<typeof findBrowser>>): {
   /** `prepare` is done with the page before it opens. */
-  begin(prepare?: (page: Page) => Promise<unknown>): Promise<Visit>;
+  begin(prepare?: (page: Page) => Promise<unknown>, screen?: BrowserContextOptions): Promise<Visit>;
 } {
   let browser: Browser;
   let server: Server;
@@ -36,8 +36,8 @@ export function workbookVisits(found: Awaited<ReturnType<typeof findBrowser>>): 
   });
 
   return {
-    async begin(prepare) {
-      const visitor = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+    async begin(prepare, screen = { viewport: { width: 1280, height: 800 } }) {
+      const visitor = await browser.newContext(screen);
       const page = await visitor.newPage();
       const complaints: string[] = [];
       const fetched: string[] = [];
