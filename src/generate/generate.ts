@@ -9,6 +9,7 @@ import { fileURLToPath } from "node:url";
 import { catalogue } from "../core/catalogue";
 import { asMarkdown } from "./blocks";
 import { checksPage } from "./checks-page";
+import { corrections } from "./corrections";
 import type { Lockfile } from "./dependencies";
 import { dependenciesPage } from "./dependencies-page";
 import { fluentTokensFor } from "./fluent-tokens";
@@ -69,13 +70,14 @@ export function staleFiles(project = "."): string[] {
   return [...differing, ...leftovers(project, files)];
 }
 
-/** What the catalogue would break in saved workbooks, by the signatures that were recorded last. */
+/** What the catalogue would break in saved workbooks, by the signatures that were recorded last, beyond the corrections. */
 export function signatureBreaches(): string[] {
   const recorded = textOf(signaturesFile);
   if (recorded === undefined) return [`${signaturesFile} is missing`];
   return breaches(
     JSON.parse(recorded) as Signature[],
     catalogue.map(({ spec }) => signatureRecord(spec)),
+    corrections,
   );
 }
 

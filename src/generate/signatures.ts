@@ -41,45 +41,114 @@ const recordOf = ({ name, optional, takes, book, oneForAll, gaps, quantity, fall
   ...(quantity.choices && { choices: quantity.choices }),
 });
 
-/**
- * What would break a workbook that was saved with the recorded signatures, one line each. Allowed are new functions,
- * optional parameters at the end, columns on the right, wider bounds, and more words for a choice.
- */
-export function breaches(recorded: readonly Signature[], now: readonly Signature[]): string[] {
-  return recorded.flatMap((before) => {
-    const after = now.find(({ id }) => id === before.id);
-    if (after === undefined) return [`${before.id} is gone`];
-    return breachesOf(before, after).map((breach) => `${before.id}: ${breach}`);
-  });
+/** One thing that would break saved workbooks. */
+export interface Breach {
+  readonly id: string;
+  /** Absent where it is about the whole function. */
+  readonly parameter?: string;
+  /** What of it changed: the greatest or the least number it takes, what stands for it left out, or anything else. */
+  readonly of: "greatest" | "least" | "left out" | "form";
+  readonly before: number | string | boolean;
+  readonly after: number | string | boolean;
 }
 
-function breachesOf(before: Signature, after: Signature): string[] {
+/** A breach of another form says in words what is wrong. */
+interface Worded extends Breach {
+  readonly line: string;
+}
+
+/**
+ * What would break a workbook that was saved with the recorded signatures, one line each. Allowed are new functions,
+ * optional parameters at the end, columns on the right, wider bounds, more words for a choice, and the corrections.
+ */
+export function breaches(
+  recorded: readonly Signature[],
+  now: readonly Signature[],
+  corrections: readonly Breach[] = [],
+): string[] {
+  return recorded
+    .flatMap((before) => {
+      const after = now.find(({ id }) => id === before.id);
+      if (after === undefined) return [other(before.id, "is gone")];
+      return breachesOf(before, after);
+    })
+    .filter((breach) => !corrections.some((correction) => isSame(correction, breach)))
+    .map(({ line }) => line);
+}
+
+/** Corrections that correct nothing between these signatures, one line each. */
+export function unusedCorrections(
+  recorded: readonly Signature[],
+  now: readonly Signature[],
+  corrections: readonly Breach[],
+): string[] {
+  const found = recorded.flatMap((before) =>
+    now.filter(({ id }) => id === before.id).flatMap((after) => breachesOf(before, after)),
+  );
+  return corrections
+    .filter((correction) => !found.some((breach) => isSame(correction, breach)))
+    .map(
+      ({ id, parameter, before, after }) =>
+        `${id}: the correction of ${parameter} from ${before} to ${after} is not needed`,
+    );
+}
+
+/** A change of form is never corrected: the workbook could not be read any more. */
+const isSame = (one: Breach, another: Breach): boolean =>
+  another.of !== "form" &&
+  (["id", "parameter", "of", "before", "after"] as const).every((part) => one[part] === another[part]);
+
+const other = (id: string, problem: string): Worded => ({
+  id,
+  of: "form",
+  before: "",
+  after: "",
+  line: problem.startsWith("is ") ? `${id} ${problem}` : `${id}: ${problem}`,
+});
+
+function breachesOf(before: Signature, after: Signature): Worded[] {
+  const { id } = before;
   const appended = after.parameters.slice(before.parameters.length).filter(({ optional }) => !optional);
+  const asOther = (lines: readonly string[]) => lines.map((line) => other(id, line));
   return [
-    ...changed("the answer", before.shape, after.shape),
+    ...asOther(changed("the answer", before.shape, after.shape)),
     ...before.parameters.flatMap((parameter, index) => {
       const same = after.parameters[index];
-      if (same?.name === parameter.name) return parameterBreaches(parameter, same);
-      return changed(`parameter ${index + 1}`, parameter.name, same?.name ?? "gone");
+      if (same?.name === parameter.name) return parameterBreaches(id, parameter, same);
+      return asOther(changed(`parameter ${index + 1}`, parameter.name, same?.name ?? "gone"));
     }),
-    ...appended.map(({ name }) => `${name} was appended and is not optional`),
+    ...asOther(appended.map(({ name }) => `${name} was appended and is not optional`)),
     ...before.columns.flatMap((column, index) =>
-      changed(`column ${index + 1}`, column, after.columns[index] ?? "gone"),
+      asOther(changed(`column ${index + 1}`, column, after.columns[index] ?? "gone")),
     ),
   ];
 }
 
-function parameterBreaches(before: RecordedParameter, after: RecordedParameter): string[] {
+function parameterBreaches(id: string, before: RecordedParameter, after: RecordedParameter): Worded[] {
   const { name } = before;
+  const [were, are] = [limits(before.bounds ?? {}), limits(after.bounds ?? {})];
+  const asOther = (lines: readonly string[]) => lines.map((line) => other(id, line));
+  const about = { id, parameter: name };
+  const [fallback, fallbackNow] = [before.fallback ?? "nothing", after.fallback ?? "nothing"];
   return [
-    ...changed(name, wanted(before), wanted(after)),
-    ...changed(name, before.takes, after.takes),
-    ...changed(name, before.holds, after.holds),
-    ...changed(`${name} left out`, before.fallback ?? "nothing", after.fallback ?? "nothing"),
-    ...(before.oneForAll && !after.oneForAll ? [`${name} could be one value for all rows and no longer can`] : []),
-    ...(before.gaps && !after.gaps ? [`${name} could have gaps and no longer can`] : []),
-    ...narrowed(name, before.bounds, after.bounds),
-    ...lostWords(name, before.choices, after.choices),
+    ...asOther(changed(name, wanted(before), wanted(after))),
+    ...asOther(changed(name, before.takes, after.takes)),
+    ...asOther(changed(name, before.holds, after.holds)),
+    ...changed(`${name} left out`, fallback, fallbackNow).map((line) => ({
+      ...about,
+      of: "left out" as const,
+      before: fallback,
+      after: fallbackNow,
+      line: `${id}: ${line}`,
+    })),
+    ...asOther(
+      before.oneForAll && !after.oneForAll ? [`${name} could be one value for all rows and no longer can`] : [],
+    ),
+    ...asOther(before.gaps && !after.gaps ? [`${name} could have gaps and no longer can`] : []),
+    ...(are.low > were.low ? [narrowed(about, "least", were.low, are.low)] : []),
+    ...(are.high < were.high ? [narrowed(about, "greatest", were.high, are.high)] : []),
+    ...asOther(after.bounds?.whole && !before.bounds?.whole ? [`${name} could have decimals and has to be whole`] : []),
+    ...asOther(lostWords(name, before.choices, after.choices)),
   ];
 }
 
@@ -89,14 +158,18 @@ const changed = (what: string, before: unknown, after: unknown): string[] =>
 const wanted = ({ optional }: RecordedParameter): string => (optional ? "optional" : "required");
 
 /** Numbers that a saved workbook may hold and that would be refused. */
-function narrowed(name: string, before: Bounds = {}, after: Bounds = {}): string[] {
-  const [were, are] = [limits(before), limits(after)];
-  return [
-    ...(are.low > were.low ? [`${name} could be ${were.low} and has to be ${are.low} or more`] : []),
-    ...(are.high < were.high ? [`${name} could be ${were.high} and has to be ${are.high} or less`] : []),
-    ...(after.whole && !before.whole ? [`${name} could have decimals and has to be whole`] : []),
-  ];
-}
+const narrowed = (
+  about: { readonly id: string; readonly parameter: string },
+  of: "least" | "greatest",
+  before: number,
+  after: number,
+): Worded => ({
+  ...about,
+  of,
+  before,
+  after,
+  line: `${about.id}: ${about.parameter} could be ${before} and has to be ${after} or ${of === "least" ? "more" : "less"}`,
+});
 
 /** Words that a saved workbook may hold and that would be refused, or be read as another choice. */
 function lostWords(name: string, before: Choices = {}, after: Choices = {}): string[] {

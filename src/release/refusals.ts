@@ -2,14 +2,16 @@ import { execFileSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { catalogue } from "../core/catalogue";
+import type { Correction } from "../generate/corrections";
 import { staleFiles } from "../generate/generate";
 import { untranslated } from "../pane/messages/untranslated";
-import { type Release, reasonsAgainst } from "./last-release";
+import { correctionsSince, type Release, reasonsAgainst } from "./last-release";
 
 /** What speaks against a release before anything is built: what is wrong, with a line for each case. */
 export const refusals = (project: string, next: Release, last: Release | undefined): [string, readonly string[]][] => [
   ["Workbooks that were saved with the last release would break", reasonsAgainst(next, last)],
   ["The changelog", changelogProblems(readFileSync(join(project, "docs", "changelog.md"), "utf8"), next.version)],
+  ["The changelog lists no", unlisted(readFileSync(join(project, "docs", "changelog.md"), "utf8"), last)],
   ["The pane has no Chinese for", untranslated(catalogue)],
   ["Stale, run npm run generate", staleFiles(project)],
   ["The types do not fit", typeProblems(project)],
@@ -17,6 +19,16 @@ export const refusals = (project: string, next: Release, last: Release | undefin
 
 export const changelogProblems = (text: string, version: string): string[] =>
   text.split(/\r?\n/).includes(`## ${version}`) ? [] : [`has no part for ${version}`];
+
+/** Corrections that no line of the changelog names, with what was and what is. */
+const unlisted = (text: string, last: Release | undefined): string[] =>
+  last === undefined ? [] : unlistedCorrections(text, correctionsSince(last));
+
+export const unlistedCorrections = (text: string, made: readonly Correction[]): string[] =>
+  made
+    .map(({ id, parameter = "", before, after }) => [id, parameter, `${before}`, `${after}`])
+    .filter((parts) => !text.split(/\r?\n/).some((line) => parts.every((part) => line.includes(part))))
+    .map(([id, parameter, before, after]) => `correction of ${id}: ${parameter} from ${before} to ${after}`);
 
 /** What the type check says: the bundler reads the sources without it. */
 function typeProblems(project: string): string[] {

@@ -1,7 +1,16 @@
 import { describe, expect, test } from "vitest";
 import { catalogue } from "../../src/core/catalogue";
+import { corrections } from "../../src/generate/corrections";
 import { signatureBreaches, staleFiles } from "../../src/generate/generate";
-import { breaches, type RecordedParameter, type Signature, signatureRecord } from "../../src/generate/signatures";
+import {
+  type Breach,
+  breaches,
+  type RecordedParameter,
+  type Signature,
+  signatureRecord,
+  unusedCorrections,
+} from "../../src/generate/signatures";
+import { correctionsSince, lastRelease } from "../../src/release/last-release";
 
 const required = (name: string): RecordedParameter => ({ name, optional: false, takes: "cell", holds: "number" });
 const optional = (name: string): RecordedParameter => ({ ...required(name), optional: true });
@@ -146,4 +155,49 @@ test("the catalogue keeps every signature that was recorded", () => {
 
 test("no generated page, signature or token is stale (npm run generate writes them)", () => {
   expect(staleFiles()).toEqual([]);
+});
+
+describe("a correction", () => {
+  const narrower = [{ ...recorded, parameters: [{ ...first, bounds: { above: 0, atMost: 9 } }, second, third] }];
+  const correction: Breach = { id: "LEAFSHARE", parameter: "weight", of: "greatest", before: 10, after: 9 };
+  const gone: Breach = { id: "LEAFSHARE", parameter: "readability", of: "left out", before: 0.1, after: "nothing" };
+
+  test("lets exactly itself pass", () => {
+    expect(breaches([recorded], narrower, [correction])).toEqual([]);
+    expect(unusedCorrections([recorded], narrower, [correction])).toEqual([]);
+    const { fallback: _, ...withoutFallback } = second;
+    const changedFallback = [{ ...recorded, parameters: [first, withoutFallback, third] }];
+    expect(breaches([recorded], changedFallback, [gone])).toEqual([]);
+  });
+
+  test.each<Partial<Breach>>([{ id: "OTHER" }, { parameter: "unit" }, { of: "least" }, { before: 11 }, { after: 8 }])(
+    "of %j is another one, and is not needed",
+    (change) => {
+      const other = { ...correction, ...change };
+      expect(breaches([recorded], narrower, [other])).toEqual([
+        "LEAFSHARE: weight could be 10 and has to be 9 or less",
+      ]);
+      expect(unusedCorrections([recorded], narrower, [other])).toHaveLength(1);
+    },
+  );
+
+  test("cannot take a function, a parameter or a word away", () => {
+    expect(breaches([recorded], [], [correction, gone])).toEqual(["LEAFSHARE is gone"]);
+    const form: Breach = { id: "LEAFSHARE", of: "form", before: "", after: "" };
+    expect(breaches([recorded], [], [form])).toEqual(["LEAFSHARE is gone"]);
+  });
+});
+
+test("the corrections since the last release are exactly what the catalogue takes back", () => {
+  const last = lastRelease() as NonNullable<ReturnType<typeof lastRelease>>;
+  const now = catalogue.map(({ spec }) => signatureRecord(spec));
+  const due = correctionsSince(last);
+  expect(breaches(last.signatures, now, due)).toEqual([]);
+  expect(unusedCorrections(last.signatures, now, due)).toEqual([]);
+});
+
+test("every correction says why, and no two are of the same thing in one version", () => {
+  const keys = corrections.map(({ version, id, parameter, of }) => `${version} ${id} ${parameter} ${of}`);
+  expect(new Set(keys).size).toBe(keys.length);
+  for (const { why } of corrections) expect(why.split(" ").length).toBeGreaterThan(5);
 });

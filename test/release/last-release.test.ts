@@ -61,3 +61,29 @@ test("a release is recorded and read again", () => {
   expect(lastRelease(file)).toEqual(last);
   rmSync(folder, { recursive: true });
 });
+
+test("a correction passes with the next minor version, and has to be needed", () => {
+  const narrower = [{ ...one, parameters: [{ ...weight, bounds: { above: 0, atMost: 5 } }] }];
+  const correction = {
+    version: "1.3.0",
+    id: "ONE",
+    parameter: "weight",
+    of: "greatest",
+    before: 1e12,
+    after: 5,
+    why: "more is no weight of tea",
+  } as const;
+  const because = (version: string, made = [correction]) =>
+    reasonsAgainst({ version, signatures: narrower }, last, made);
+  expect(because("1.3.0")).toEqual([]);
+  expect(because("2.0.0")).toEqual([]);
+  expect(because("1.2.4")).toEqual(["1.2.4 corrects what 1.2.3 did: raise the minor version"]);
+  expect(because("1.3.0", [])).toEqual(["ONE: weight could be 1000000000000 and has to be 5 or less"]);
+  expect(reasonsAgainst({ version: "1.3.0", signatures: [one] }, last, [correction])).toEqual([
+    "ONE: the correction of weight from 1000000000000 to 5 is not needed",
+  ]);
+  // What a release already brought is history.
+  expect(reasonsAgainst({ version: "1.4.0", signatures: [one] }, { ...last, version: "1.3.0" }, [correction])).toEqual(
+    [],
+  );
+});

@@ -1,11 +1,21 @@
 /** A project of the same form as ours, and then what a release must not be made of. */
-import { appendFileSync, cpSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import {
+  appendFileSync,
+  cpSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join, resolve } from "node:path";
 import { afterAll, beforeEach, expect, test } from "vitest";
 import { catalogue } from "../../src/core/catalogue";
+import { corrections } from "../../src/generate/corrections";
 import { signatureRecord } from "../../src/generate/signatures";
-import { changelogProblems, refusals } from "../../src/release/refusals";
+import { changelogProblems, refusals, unlistedCorrections } from "../../src/release/refusals";
 
 const project = mkdtempSync(join(tmpdir(), "tea-project-"));
 const next = { version: "1.2.3", signatures: catalogue.map(({ spec }) => signatureRecord(spec)) };
@@ -67,4 +77,11 @@ test("a part of the changelog is found whatever the line ends", () => {
   expect(changelogProblems("# Changelog\r\n\r\n## 1.2.3\r\n\r\n- Add tea.\r\n", "1.2.3")).toEqual([]);
   expect(changelogProblems("# Changelog\n\n## 1.2.3", "1.2.3")).toEqual([]);
   expect(changelogProblems("# Changelog\n\n## 1.2.30\n### 1.2.3\n", "1.2.3")).toHaveLength(1);
+});
+
+test("the changelog lists every correction, with what was and what is", () => {
+  expect(unlistedCorrections(readFileSync("docs/changelog.md", "utf8"), corrections)).toEqual([]);
+  expect(unlistedCorrections("- Change WETBASIS: dryBasis is at most 25.", corrections.slice(0, 1))).toEqual([
+    "correction of WETBASIS: dryBasis from 1000000 to 25",
+  ]);
 });

@@ -1,13 +1,16 @@
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
-import { dryBasisMoisture, moisture } from "../quantities";
+import { dryBasisMoisture, moisture, within } from "../quantities";
 import { foodBalanceNotes } from "../sources";
 import { percent, step } from "../working";
 
-/** Moisture on wet basis from dry basis, M = X / (1 + X). Dry basis 0 or more. */
+/** Up to 25, 96.2 % on wet basis: no leaf holds more, and 300 typed for 300 % has to be caught. */
+const givenDryBasis = within(dryBasisMoisture, { atLeast: 0, atMost: 25 }, "from 0 to 25 (300% or 3)");
+
+/** Moisture on wet basis from dry basis, M = X / (1 + X). Dry basis from 0 to 25. */
 export const wetBasis = defineFunction({
   id: "WETBASIS",
   group: "moisture",
-  parameters: [measured("dryBasis", dryBasisMoisture)],
+  parameters: [measured("dryBasis", givenDryBasis)],
   result: { shape: "cell", quantity: moisture },
   smooth: true,
   calculate: (dryBasis: number): number => dryBasis / (1 + dryBasis),
@@ -29,7 +32,7 @@ export const wetBasisPage: FunctionPage = {
   guide: [
     "Drying curves and laboratory papers often state moisture on dry basis. Turn such a figure into wet basis before you give it to any other function here: they all work on wet basis.",
     "Percentages above 100 % are a sign that a figure is on dry basis. One below 100 % may be on either: ask before you trust it, 50 % on dry basis is only 33.3 % on wet basis.",
-    "A negative figure is refused.",
+    "Refused: a negative figure, and one above 25, which is 2500 %. No leaf holds that much water: 300 is most often a 300 % that was typed without its sign.",
   ],
   sources: [{ work: foodBalanceNotes, place: "conversion formula and example 5" }],
   cautions: [],
@@ -56,9 +59,17 @@ export const wetBasisPage: FunctionPage = {
     {
       status: "exact",
       given: [-0.1],
-      expected: { error: "#VALUE!", message: "dryBasis must be 0 or more (300% or 3); got -0.1" },
+      expected: { error: "#VALUE!", message: "dryBasis must be from 0 to 25 (300% or 3); got -0.1" },
       working: "there is no leaf with less than no water",
       ...exactly,
     },
+    {
+      status: "exact",
+      given: [300],
+      expected: { error: "#VALUE!", message: "dryBasis must be from 0 to 25 (300% or 3); got 300" },
+      working: "300 for each 1 would be 30000 %, and 99.67 % of the whole; 300 % is 3",
+      ...exactly,
+    },
+    { status: "exact", given: [25], expected: 25 / 26, working: "25 / (1 + 25) = 0.9615384615", ...exactly },
   ],
 };

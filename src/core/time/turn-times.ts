@@ -8,6 +8,8 @@ const secondsInDay = 86_400;
 const longestDays = 3;
 const shortestInterval = 60;
 const mostTurns = 500;
+/** Dates of this trade begin in 1954: a number between a day and that is a time typed with a point. */
+const firstDate = 20_000;
 
 /**
  * The times at which a wrap or a wither is turned: start + k × interval, strictly before start + duration, in whole
@@ -19,6 +21,9 @@ export const turnTimes = defineFunction({
   parameters: [measured("start", clock), setting("duration", timeSpan), setting("interval", timeSpan)],
   result: { shape: "column", quantity: clock },
   calculate: (start: number, duration: number, interval: number): number[] => {
+    if (start > 1 && start < firstDate) {
+      throw mustBe("start", "a time typed with a colon, or a date with a time (type 14:20)", start);
+    }
     if (duration > longestDays) throw mustBe("duration", "at most 3 days (for five hours type 5:00)", duration);
     const first = wholeSeconds(start);
     const whole = wholeSeconds(duration);
@@ -91,7 +96,7 @@ export const turnTimesPage: FunctionPage = {
     "Type the time at which the leaf went into the wrap, and write the answers on the card beside it. At the end itself there is no turn: there the leaf comes out.",
     "A spreadsheet counts a day as 1, so a bare 5 is five days. Three hours are 3:00, or =3/24; twenty minutes are 0:20. Set the format of the answers to hh:mm; past midnight they count on into the next day and show the right hour.",
     "The answer is a column, and a spill cannot stand inside a worksheet table. Put it beside the table, or ask for one turn in one cell: =INDEX(TEA.TURNTIMES(A2, B2, C2), 1) is the first.",
-    "Refused: a duration above three days, an interval under one minute, and more than 500 turns. Where the interval is as long as the duration, no turn comes before the end, and the answer is #N/A.",
+    "Refused: a start such as 14.2, which is neither a time, below 1, nor a date of our days, above 20000: type 14:20. Also a duration above three days, an interval under one minute, and more than 500 turns. Where the interval is as long as the duration, no turn comes before the end, and the answer is #N/A.",
   ],
   sources: [],
   cautions: [warmLeaf],
@@ -148,6 +153,23 @@ export const turnTimesPage: FunctionPage = {
       fact: "a wrap of 5:00 turned every 0:30 is turned 9 times",
       tolerance: { absolute: 1e-9 },
       because: "times written to nine decimals, less than a tenth of a millisecond",
+    },
+    {
+      status: "exact",
+      given: [14.2, 3 * hour, hour],
+      expected: {
+        error: "#VALUE!",
+        message: "start must be a time typed with a colon, or a date with a time (type 14:20); got 14.2",
+      },
+      working: "14.2 is the fifteenth day at 0.2 × 24 = 4.8 hours, which is 4:48 in the morning",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [45_000.5, 2 * hour, hour],
+      expected: [[45_000.5 + hour]],
+      working: "a date with a time: noon and one hour",
+      ...exactly,
     },
     {
       status: "exact",

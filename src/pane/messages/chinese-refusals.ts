@@ -19,6 +19,7 @@ const requirements: Patterns = [
   [/^0 or more$/, "不小于 0"],
   [/^0 or more \((.+) or (.+)\)$/, "不小于 0（如 $1 或 $2）"],
   [/^from 0 up to, not including, 1 \((.+) or (.+)\)$/, "不小于 0 且小于 1（如 $1 或 $2）"],
+  [/^from 0 to 25 \((.+) or (.+)\)$/, "在 0 到 25 之间（如 $1 或 $2）"],
   [/^from 0 to 1 \((.+) or (.+)\)$/, "在 0 到 1 之间（如 $1 或 $2）"],
   [/^above 0 and below 1 \((.+) or (.+)\)$/, "大于 0 且小于 1（如 $1 或 $2）"],
   [/^above 0 and at most (\S+) \((\S+) points is (\S+)\)$/, "大于 0 且不大于 $1（$2 个百分点是 $3）"],
@@ -54,6 +55,10 @@ const requirements: Patterns = [
   [/^above the dry matter that the other rows leave for (".*"), (\S+)$/, "大于其他各行留给 $1 的干物质 $2"],
   [/^large enough to make (\d+) charges at most of (\S+), the weight$/, "足够大，使 $2（重量）最多分成 $1 锅"],
   [/^at most 3 days \(for five hours type 5:00\)$/, "不超过 3 天（五小时请输入 5:00）"],
+  [
+    /^a time typed with a colon, or a date with a time \(type 14:20\)$/,
+    "是带冒号的时刻，或带时刻的日期（请输入 14:20）",
+  ],
   [/^at least one minute, 0:01$/, "不短于一分钟，即 0:01"],
   [/^long enough for (\d+) turns at most$/, "足够长，使翻动不超过 $1 次"],
   [/^shorter than the duration, (\S+), for a turn before the end$/, "短于时长 $1，才能在结束前翻动一次"],

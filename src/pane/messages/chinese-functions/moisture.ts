@@ -22,7 +22,8 @@ export const moisture: Translations = {
     "干燥曲线和实验室的论文常用干基含水率。把这样的数交给这里的其他函数之前，先换成湿基：它们都按湿基计算。",
   "Percentages above 100 % are a sign that a figure is on dry basis. One below 100 % may be on either: ask before you trust it, 50 % on dry basis is only 33.3 % on wet basis.":
     "百分数超过 100 %，说明这个数是干基的。低于 100 % 的，两种都有可能：先问清楚再用，干基 50 % 只是湿基 33.3 %。",
-  "A negative figure is refused.": "负数会被拒绝。",
+  "Refused: a negative figure, and one above 25, which is 2500 %. No leaf holds that much water: 300 is most often a 300 % that was typed without its sign.":
+    "会拒绝：负数，以及大于 25（即 2500 %）的数。没有哪种叶子含这么多水：300 多半是漏了百分号的 300 %。",
   "60 g of water on 100 g of dry matter is 37.5 % of the whole 160 g":
     "100 克干物质带 60 克水，水占总重 160 克的 37.5 %",
 
