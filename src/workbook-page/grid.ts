@@ -22,6 +22,7 @@ import { constantOf, snapshotOf, workbookOf } from "../engine/snapshot";
 import { type Spills, spillsOf } from "../engine/spills";
 import type { Workbook } from "../workbook-files/workbook";
 import { startTouch } from "./touch";
+import { withSteadyTyping } from "./typing";
 
 export type Api = FUniver;
 
@@ -74,10 +75,7 @@ export async function openGrid(container: string, workbook: Workbook): Promise<G
       initialFormulaComputing: CalculationMode.FORCED,
     },
   });
-  for (const plugin of plugins) {
-    if (Array.isArray(plugin)) univer.registerPlugin(...plugin);
-    else univer.registerPlugin(plugin);
-  }
+  for (const plugin of plugins) univer.registerPlugin(...withSteadyTyping(plugin));
   const api = FUniver.newAPI(univer);
   darkScheme.addEventListener("change", ({ matches }) => api.toggleDarkMode(matches));
   const formulas = api.getFormula();

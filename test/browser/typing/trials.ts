@@ -1,0 +1,127 @@
+import type { Page } from "playwright-core";
+import { openInNode } from "../../../src/engine/node-workbook";
+import { addressOf, placeOf } from "../../../src/workbook-files/addresses";
+import type { Workbook } from "../../../src/workbook-files/workbook";
+import { writeWorkbook } from "../../../src/workbook-files/write-workbook";
+import type { Grid } from "../../../src/workbook-page/grid";
+import { openWorkbook, select, untilReady } from "../workbook-driver";
+import { chance, Hands, weights } from "./hands";
+
+declare const workbookGrid: Grid;
+
+/** Where numbers are typed, one under the other. */
+export interface Place {
+  readonly name: string;
+  readonly sheet: string;
+  readonly first: string;
+  readonly rows: number;
+  open(page: Page, address: string): Promise<void>;
+}
+
+const lot: Place = {
+  name: "Lot, B9:B13",
+  sheet: "Lot",
+  first: "B9",
+  rows: 5,
+  open: openWorkbook,
+};
+
+const lots: Place = {
+  name: "Lots, E2:E31",
+  sheet: "Lots",
+  first: "E2",
+  rows: 30,
+  open: (page, address) => openWorkbook(page, `${address}?workbook=season`),
+};
+
+const feeding: Place = {
+  name: "a sheet that feeds 300 formulas",
+  sheet: "Weights",
+  first: "A2",
+  rows: 30,
+  open: async (page, address) => {
+    await openWorkbook(page, address);
+    await openOwn(page, "feeding.xlsx", feedingBook());
+  },
+};
+
+export const places: readonly Place[] = [lot, lots, feeding];
+
+/** Thirty weights, each with ten formulas that hang on it, beside it and at the same place of another sheet. */
+function feedingBook(): Workbook {
+  const sheet = { columnWidths: {}, rowHeights: {}, merges: [] };
+  const rows = Array.from({ length: 30 }, (_, index) => index + 1);
+  return {
+    name: "feeding",
+    sheets: [
+      {
+        ...sheet,
+        name: "Weights",
+        cells: rows.flatMap((row) => [
+          { row, column: 0, value: 1000 + row },
+          ...[1, 2, 3, 4, 5].map((column) => ({
+            row,
+            column,
+            formula: `=TEA.WATER(A${row + 1},${column}/10)+SUM($A$2:$A$31)`,
+          })),
+        ]),
+      },
+      {
+        ...sheet,
+        name: "Elsewhere",
+        cells: rows.flatMap((row) =>
+          [0, 1, 2, 3, 4].map((column) => ({ row, column, formula: `=SUM(Weights!$A$2:$A$31)*${column + 1}` })),
+        ),
+      },
+    ],
+  };
+}
+
+/** Opens a workbook as a file of the visitor's own. */
+export async function openOwn(page: Page, name: string, book: Workbook): Promise<void> {
+  const open = openInNode(book);
+  await open.calculate();
+  const buffer = Buffer.from(await writeWorkbook(open.toWorkbook()));
+  open.close();
+  await page.setInputFiles("#file", { name, mimeType: "", buffer });
+  await page.getByRole("button", { name: "Open it" }).click();
+  await page.waitForURL(/workbook=own-file/);
+  await untilReady(page);
+}
+
+/** What a cell that was typed into should hold and does not. */
+export interface Wrong {
+  readonly cell: string;
+  readonly typed: string;
+  readonly holds: unknown;
+}
+
+/** Types so many numbers down the cells of the place, again and again over what was typed before. */
+export async function typeNumbers(page: Page, place: Place, count: number, pace: number): Promise<Wrong[]> {
+  const hands = await Hands.on(page);
+  const typed = weights(count, chance(pace * 7919));
+  const wrong: Wrong[] = [];
+  for (let start = 0; start < count; start += place.rows) {
+    const round = typed.slice(start, start + place.rows);
+    await select(page, place.sheet, place.first);
+    await hands.type(round.map((number) => `${number}\n`).join(""), pace);
+    await page.waitForTimeout(300);
+    wrong.push(...(await wrongOf(page, place.sheet, place.first, round)));
+  }
+  return wrong;
+}
+
+/** Of texts typed down from a cell, those that the cells do not hold as numbers. */
+export async function wrongOf(page: Page, sheet: string, first: string, typed: readonly string[]): Promise<Wrong[]> {
+  const { row, column } = placeOf(first);
+  const held = await page.evaluate(
+    ([name, row, column, count]) => {
+      const id = workbookGrid.api.getActiveWorkbook()?.getSheetByName(name)?.getSheetId() ?? "";
+      return Array.from({ length: count }, (_, index) => workbookGrid.value(id, row + index, column) ?? null);
+    },
+    [sheet, row, column, typed.length] as const,
+  );
+  return typed.flatMap((text, index) =>
+    held[index] === Number(text) ? [] : [{ cell: addressOf(row + index, column), typed: text, holds: held[index] }],
+  );
+}
