@@ -4,8 +4,8 @@
  */
 import { spawnSync } from "node:child_process";
 import { join, resolve as resolvePath } from "node:path";
+import { runWebpack } from "../build/run-webpack";
 import { resolve, rulesInPlainLanguage } from "../build/webpack-rules";
-import { runWebpack } from "../build/workbook-page-build";
 
 const project = resolvePath(__dirname, "../..");
 const folder = join(project, ".cache", "bench");

@@ -8,8 +8,8 @@ import { escaped } from "../generate/blocks";
 import { functionsJson } from "../generate/functions-json";
 import { writeFunctionSite } from "./function-site";
 import { officeOrigin } from "./page-policy";
+import { runWebpack } from "./run-webpack";
 import { plainLanguage, resolve, rulesInPlainLanguage, rulesWithStyleFiles } from "./webpack-rules";
-import { runWebpack } from "./workbook-page-build";
 
 const project = resolvePath(dirname(fileURLToPath(import.meta.url)), "../..");
 const source = (...path: string[]): string => join(project, "src", ...path);

@@ -9,8 +9,7 @@ async function build(): Promise<void> {
   const origin = originFrom(process.argv.slice(2));
   const folder = siteFolder(resolve());
   await buildAddIn({ origin, folder });
-  // Minified, unlike at home: here it travels.
-  await buildPage(join(folder, "workbook"), { minimize: true });
+  await buildPage(join(folder, "workbook"));
   console.log(
     `Wrote dist/site/. Put its contents at ${origin}/ and load ${origin}/manifest.xml into Excel.\nThe workbook page for those without Excel is then at ${origin}/workbook/`,
   );

@@ -1,8 +1,10 @@
 import { createReadStream } from "node:fs";
-import { stat } from "node:fs/promises";
+import { readFile, stat } from "node:fs/promises";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import { extname, join, resolve, sep } from "node:path";
+import { promisify } from "node:util";
+import { brotliCompress, constants } from "node:zlib";
 import { pagePolicy } from "./page-policy";
 
 /** Only this computer can reach the page. */
@@ -25,7 +27,7 @@ const kinds: Readonly<Record<string, string>> = {
 };
 
 /** The bundler writes a hash of the content into the name: the browser may keep the file, and what it compiled of it. */
-const isNamedByContent = /\.[0-9a-f]{8}\.\w+$/;
+const isNamedByContent = /\.(?:[0-9a-f]{8}|[0-9A-Z]{8})\.\w+$/;
 
 /**
  * Serves the files of a folder at the port; port 0 takes any that is free. Rejects when the port is taken. The policy
@@ -70,9 +72,12 @@ async function answer(
   const url = request.url ?? "/";
   const file = url.startsWith(path) ? await fileFor(folder, url.slice(path.length - 1)) : undefined;
   if (file === undefined) return refuse(response, 404, "there is no such page");
+  const packed = /\bbr\b/.test(String(request.headers["accept-encoding"])) ? await compressed(file.path) : undefined;
   response.writeHead(200, {
     "content-type": kinds[extname(file.path)] ?? "application/octet-stream",
-    "content-length": file.size,
+    "content-length": packed?.length ?? file.size,
+    ...(isWorthCompressing(file.path) && { vary: "accept-encoding" }),
+    ...(packed && { "content-encoding": "br" }),
     ...(policy !== "" && { "content-security-policy": policy }),
     "cache-control": isNamedByContent.test(file.path) ? "max-age=31536000, immutable" : "no-cache",
     "referrer-policy": "no-referrer",
@@ -80,7 +85,27 @@ async function answer(
     server: serverName,
   });
   if (request.method === "HEAD") response.end();
+  else if (packed) response.end(packed);
   else createReadStream(file.path).pipe(response);
+}
+
+const compressing = new Map<string, Promise<Buffer>>();
+
+const isWorthCompressing = (path: string): boolean =>
+  isNamedByContent.test(path) && /\.(?:css|js|json|svg|wasm)$/.test(path);
+
+/** Compressed once and kept, as its name says that it stays as it is; undefined for what is not worth it. */
+function compressed(path: string): Promise<Buffer> | undefined {
+  if (!isWorthCompressing(path)) return undefined;
+  let packed = compressing.get(path);
+  if (!packed) {
+    // A third larger than at the best quality, and fifty times as fast.
+    const options = { params: { [constants.BROTLI_PARAM_QUALITY]: 5 } };
+    packed = readFile(path).then((content) => promisify(brotliCompress)(content, options));
+    packed.catch(() => compressing.delete(path));
+    compressing.set(path, packed);
+  }
+  return packed;
 }
 
 /** The file that an address names; undefined when there is none inside the folder. */

@@ -11,14 +11,7 @@ const scripts = (compilerOptions: Readonly<Record<string, unknown>> = {}): RuleS
 // Some libraries import their own files without an ending.
 const importsWithoutEnding: RuleSetRule = { test: /\.m?js$/, resolve: { fullySpecified: false } };
 
-/** How bundles of this project read their sources. */
-export const rules: RuleSetRule[] = [
-  scripts(),
-  { test: /\.css$/, use: ["style-loader", "css-loader"] },
-  importsWithoutEnding,
-];
-
-/** As `rules`, with styles in a file of their own: for a page whose security policy forbids styles in scripts. */
+/** With styles in a file of their own: a page's security policy forbids styles in scripts. */
 export const rulesWithStyleFiles: RuleSetRule[] = [scripts(), { test: /\.css$/, type: "css" }, importsWithoutEnding];
 
 /** The language that Excel's own script engine, without a page, can be trusted to know on all its systems. */

@@ -1,14 +1,13 @@
 import { createHash } from "node:crypto";
 import { existsSync } from "node:fs";
-import { mkdir, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { dirname, join, resolve, sep } from "node:path";
 import { fileURLToPath } from "node:url";
-import HtmlWebpackPlugin from "html-webpack-plugin";
-import webpack, { type Configuration } from "webpack";
-import { bundledPackages } from "./bundled-packages";
+import { escaped } from "../generate/blocks";
+import { bundlePage } from "./bundle-pages";
+import { packagesOf } from "./bundled-packages";
 import { writeFunctionSite } from "./function-site";
 import { pagePolicy } from "./page-policy";
-import { resolve as resolving, rules } from "./webpack-rules";
 
 const project = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
 
@@ -26,57 +25,39 @@ export async function buildPageOnce(): Promise<boolean> {
   if (there === wanted && existsSync(join(pageFolder, "index.html"))) return false;
   // An interrupted build must not pass for a finished one.
   await rm(builtFrom, { force: true });
-  await mkdir(pageFolder, { recursive: true });
-  await buildPage(pageFolder, { minimize: false });
+  await buildPage(pageFolder);
   await writeFile(builtFrom, wanted);
   return true;
 }
 
 /** Writes the page and the pages of the functions that its pane links to. Gives the packages that it holds code of. */
-export async function buildPage(folder: string, options: { minimize: boolean }): Promise<readonly string[]> {
-  const packages = await runWebpack(workbookPageConfiguration(folder, options));
-  writeFunctionSite(folder);
-  return packages;
-}
-
-/** How the page is bundled. Minifying takes a minute and saves nothing on one's own computer. */
-function workbookPageConfiguration(folder: string, { minimize }: { minimize: boolean }): Configuration {
-  return {
-    mode: "production",
-    context: project,
-    entry: { "workbook-page": join(project, "src/workbook-page/workbook-page.ts") },
-    output: {
-      path: folder,
-      filename: "[name].[contenthash:8].js",
-      chunkFilename: "[name].[contenthash:8].js",
-      assetModuleFilename: "[name].[contenthash:8][ext]",
-      clean: true,
+export async function buildPage(folder: string): Promise<readonly string[]> {
+  const { scripts, styles, sources } = await bundlePage({
+    project,
+    folder,
+    scripts: {
+      "first-sight": "src/workbook-page/first-sight.ts",
+      "workbook-page": "src/workbook-page/workbook-page.ts",
     },
-    resolve: resolving,
-    module: { rules },
-    plugins: [
-      new HtmlWebpackPlugin({
-        template: join(project, "src/workbook-page/workbook-page.html"),
-        meta: { policy: { "http-equiv": "Content-Security-Policy", content: pagePolicy } },
-        minify: false,
-      }),
-    ],
-    optimization: { minimize },
-    devtool: false,
-    performance: false,
-  };
-}
-
-/** Gives the packages that the bundles hold code of. */
-export function runWebpack(configuration: Configuration): Promise<readonly string[]> {
-  return new Promise((done, failed) => {
-    webpack(configuration, (problem, stats) => {
-      if (problem) failed(problem);
-      else if (stats === undefined) failed(new Error("the bundler gave no result"));
-      else if (stats.hasErrors()) failed(new Error(stats.toString({ all: false, errors: true, colors: false })));
-      else done(bundledPackages(stats.compilation));
-    });
   });
+  const template = await readFile(join(project, "src/workbook-page/workbook-page.html"), "utf8");
+  const [firstSight = [], page = []] = [scripts["first-sight"], scripts["workbook-page"]];
+  const head = [
+    `<meta http-equiv="Content-Security-Policy" content="${escaped(pagePolicy)}" />`,
+    `<link rel="stylesheet" href="${styles["workbook-page"]}" />`,
+    // In this order: the first look at the workbook comes before all else.
+    `<script type="module" src="${firstSight[0]}"></script>`,
+    ...[...new Set([...firstSight.slice(1), ...page.slice(1)])].map(
+      (name) => `<link rel="modulepreload" href="${name}" />`,
+    ),
+    `<script type="module" src="${page[0]}"></script>`,
+  ];
+  await writeFile(
+    join(folder, "index.html"),
+    template.replace("</title>", () => `</title>\n    ${head.join("\n    ")}`),
+  );
+  writeFunctionSite(folder);
+  return packagesOf(sources);
 }
 
 async function hashOfSources(): Promise<string> {

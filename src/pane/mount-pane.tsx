@@ -2,10 +2,7 @@ import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import type { WorkbookHost } from "./host/workbook-host";
 import { Pane } from "./pane";
-import "./fluent-tokens.css";
-import "./pane.css";
-import "./pieces.css";
-import "./pictures/pictures.css";
+import "./all-styles";
 
 /**
  * Shows the pane in an element of any page, for a workbook; without one only what can be read. The answer takes it

@@ -42,7 +42,7 @@ async function release(): Promise<void> {
   await writeSite(folder, project, version);
   const samples = await staleSamples(join(project, "sample-workbooks"), join(folder, "sample-workbooks"));
   stopFor("Stale, run npm run samples", samples);
-  const inPage = await buildPage(join(folder, "workbook"), { minimize: true });
+  const inPage = await buildPage(join(folder, "workbook"));
   writeFileSync(join(folder, "sbom.cdx.json"), billOfMaterials(project));
   const lockfile = JSON.parse(text("package-lock.json")) as Lockfile;
   const licences = licenceTexts({ lockfile, project, bundled: [...new Set([...inAddIn, ...inPage])] });

@@ -1,3 +1,4 @@
+import "../pane/all-styles";
 import type { Grid } from "./grid";
 import { byId, showStatus } from "./show";
 

@@ -3,7 +3,7 @@ export interface SampleWorkbook {
   /** In the page's address, and the name that its work is kept under: for ever once shipped. */
   readonly key: string;
   readonly title: string;
-  /** Where the page finds the file. */
+  /** Where the page finds the workbook: the build puts it there as ready data (build/bundle-pages.ts). */
   readonly file: URL;
 }
 

@@ -3,7 +3,7 @@ import "./workbook-page.css";
 import type { Workbook } from "../workbook-files/workbook";
 import { ask } from "./ask";
 import { showCellMessages } from "./cell-messages";
-import { downloadAsText, downloadXlsx, readXlsx } from "./files";
+import { downloadAsText, downloadXlsx } from "./files";
 import { isCard, printFiringCard } from "./firing-card";
 import { type Grid, openGrid } from "./grid";
 import { forget, type KeptWork, readKept, readSetAside, setAside } from "./kept-work";
@@ -22,6 +22,7 @@ try {
   const reason = isTooLarge(problem)
     ? "This workbook is too large for this page: it needs more memory than the browser has for it."
     : "The workbook could not be opened. Is the program that serves this page still running?";
+  byId("first-sight").remove();
   showStatus(reason, "warning");
   throw problem;
 }
@@ -39,6 +40,7 @@ async function open(): Promise<void> {
   const workbook = kept?.workbook ?? (await readSample(sample ?? sampleWorkbooks[0]));
   showLinks(own);
   const grid = await openGrid("grid", workbook);
+  byId("first-sight").remove();
   showCellMessages(grid, byId("line"));
   startSaving(key, grid, kept?.savedAt);
   prepareActions(grid, own !== undefined);
@@ -64,7 +66,7 @@ async function keptWork(): Promise<KeptWork | undefined> {
 async function readSample({ file, title }: SampleWorkbook): Promise<Workbook> {
   const response = await fetch(file);
   if (!response.ok) throw new Error(`the sample workbook could not be fetched: ${response.status}`);
-  return (await readXlsx(await response.arrayBuffer(), title)).workbook;
+  return { ...(await response.json()), name: title };
 }
 
 function showLinks(own: KeptWork | undefined): void {

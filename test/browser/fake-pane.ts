@@ -3,8 +3,8 @@ import { tmpdir } from "node:os";
 import { dirname, join, resolve as resolvePath } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { runWebpack } from "../../src/build/run-webpack";
 import { resolve, rulesWithStyleFiles } from "../../src/build/webpack-rules";
-import { runWebpack } from "../../src/build/workbook-page-build";
 
 const project = resolvePath(dirname(fileURLToPath(import.meta.url)), "../..");
 

@@ -36,6 +36,25 @@ test("names what a compiled part is", async () => {
   expect((await fetch(`${address}part.wasm`)).headers.get("content-type")).toBe("application/wasm");
 });
 
+test("compresses a script that its content names, and lets the browser keep it for good", async () => {
+  const script = "weigh(leaf);\n".repeat(1000);
+  await writeFile(join(folder, "page", "page.A1B2C3D4.js"), script);
+  const response = await fetch(`${address}page.A1B2C3D4.js`, { headers: { "accept-encoding": "br" } });
+  expect(response.headers.get("content-encoding")).toBe("br");
+  expect(response.headers.get("cache-control")).toBe("max-age=31536000, immutable");
+  expect(Number(response.headers.get("content-length"))).toBeLessThan(script.length / 10);
+  expect(await response.text()).toBe(script);
+  const plain = await fetch(`${address}page.A1B2C3D4.js`, { headers: { "accept-encoding": "identity" } });
+  expect(plain.headers.get("content-encoding")).toBe(null);
+  expect(await plain.text()).toBe(script);
+});
+
+test("asks anew for a page, which may be another one tomorrow", async () => {
+  const response = await fetch(address);
+  expect(response.headers.get("cache-control")).toBe("no-cache");
+  expect(response.headers.get("content-encoding")).toBe(null);
+});
+
 test("serves a folder under the path that it will have on its host, and nothing beside it", async () => {
   const inside = await serve(join(folder, "page"), 0, "", "/tea/farm/");
   expect(new URL(inside.address).pathname).toBe("/tea/farm/");
