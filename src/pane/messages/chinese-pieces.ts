@@ -64,6 +64,49 @@ export const chinesePieces: PieceMessages = {
         why: "干基 50 % 只是湿基 33.3 %。混用之后，后面的重量全都不对。",
         advice: "先用 TEA.WETBASIS 把干基换成湿基，再交给其他函数。",
       },
+      "a moisture ten times off": {
+        title: "含水率可能差了十倍",
+        what: ({ value, meant }) => `这里是 ${value}，是否应为 ${meant}？`,
+        why: "成茶只含百分之几的水分，鲜叶大部分是水，目标逐次下降；这个数却差了大约十倍。",
+        advice: "看看这个单元格的小数点或逗号，再对照当天的记录。",
+      },
+      "a dry basis above 500 %": {
+        title: "干基含水率超过 500 %",
+        what: ({ value, percent }) => `${value} 表示干物质的 ${percent}。是否应为 ${value} %？`,
+        why: "这比通常采下的鲜叶还湿，很像漏了百分号的百分数。",
+        advice: "若是百分数，请带百分号重新输入，例如 300%。叶子确实这么湿就保留。",
+      },
+      "a time typed as a number": {
+        title: "时间写成了数字",
+        what: ({ value, hours, meant }) => `${value} 表示 ${value} 天，即 ${hours} 小时。是否应为 ${meant}？`,
+        why: "时间要带冒号：单独的数字以天计算。",
+        advice: "带冒号重新输入，例如九个半小时写作 9:30。",
+      },
+      "kilograms among grams": {
+        title: "克中混有公斤",
+        what: ({ value, meant }) => `这一列里有 ${value}，若是 ${meant} 则与其他数相近。`,
+        why: "求和时一列的数都当作同一单位。",
+        advice: "看看秤上是什么单位，按该列的单位重新输入。",
+      },
+      "heavier after than before": {
+        title: "后来比先前还重",
+        what: ({ after, before }) => `先前 ${before}，后来 ${after}。`,
+        why: "叶子经摊放、干燥或炒制只会越来越轻。",
+        advice: "看看两个重量是否填反了，或秤上是否留着盘子、放了另一批。",
+      },
+      "usual loss outside its limits": {
+        title: "通常损失超出上下限",
+        what: ({ value, largest, least }) =>
+          largest === undefined ? `通常 ${value}，最少却是 ${least}。` : `通常 ${value}，最多却是 ${largest}。`,
+        why: "通常的损失应在最少与最多之间。",
+        advice: "把这里的几个损失一起看看：可能填反了，或小数点错了位。",
+      },
+      "a formula that reads another row": {
+        title: "公式指向了另一行",
+        what: ({ formula, like }) => `这里是 ${formula}，旁边是 ${like}。`,
+        why: "上下的公式都以同样方式读取各自的行，这一个却读了另一行。",
+        advice: "从上面的单元格重新向下填充，除非确实要用另一行。",
+      },
       "finished above fresh": {
         title: "成茶比鲜叶重",
         what: ({ finished, fresh }) => `鲜叶 ${fresh}，成茶 ${finished}。`,

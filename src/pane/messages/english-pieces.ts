@@ -166,6 +166,51 @@ export const englishPieces: PieceMessages = {
         why: "50 % on dry basis is 33.3 % on wet basis. Mixed up, every weight that follows is wrong.",
         advice: "Turn dry basis into wet basis with TEA.WETBASIS before it goes into another function.",
       },
+      "a moisture ten times off": {
+        title: "A moisture that may be ten times off",
+        what: ({ value, meant }) => `${value} stands here. Was it ${meant}?`,
+        why: "Finished tea holds a few percent of water and fresh leaf mostly water, targets fall round by round, and this one lies ten times away.",
+        advice: "Look at the point or comma of this cell, and at your note of the day.",
+      },
+      "a dry basis above 500 %": {
+        title: "A dry basis above 500 %",
+        what: ({ value, percent }) => `${value} counts as ${percent} of the dry matter. Was it ${value} %?`,
+        why: "That is wetter than leaf is usually picked, and looks like a percentage without its sign.",
+        advice: "If it is a percentage, type it again with the sign, such as 300%. Leave it if the leaf was that wet.",
+      },
+      "a time typed as a number": {
+        title: "A time typed as a number",
+        what: ({ value, hours, meant }) => `${value} counts as ${value} days, ${hours} hours. Was it ${meant}?`,
+        why: "A time needs its colon: a plain number counts days.",
+        advice: "Type it again with a colon, such as 9:30 for nine and a half hours.",
+      },
+      "kilograms among grams": {
+        title: "Kilograms among grams",
+        what: ({ value, meant }) => `${value} stands in a column where ${meant} would be among the others.`,
+        why: "A sum takes all the numbers of a column for one unit.",
+        advice: "See which unit the scale showed, and type the weight in the unit of its column.",
+      },
+      "heavier after than before": {
+        title: "Heavier after than before",
+        what: ({ after, before }) => `${after} now, from ${before} before.`,
+        why: "Leaf that airs, dries or is fired only gets lighter.",
+        advice: "See whether the two weights were swapped, or a dish or another lot was on the scale.",
+      },
+      "usual loss outside its limits": {
+        title: "Usual loss outside its limits",
+        what: ({ value, largest, least }) =>
+          largest === undefined
+            ? `Usually ${value}, and ${least} at the least.`
+            : `Usually ${value}, and ${largest} at the most.`,
+        why: "What is lost usually lies between the least and the most that is lost.",
+        advice: "Look at all the losses that stand here together: two may be swapped, or a point slipped.",
+      },
+      "a formula that reads another row": {
+        title: "A formula that reads another row",
+        what: ({ formula, like }) => `${formula} beside ${like}.`,
+        why: "The formulas above and below each read their own row in the same way; this one reads another.",
+        advice: "Fill the formula down again from the cell above, unless another row was meant.",
+      },
       "finished above fresh": {
         title: "More tea than leaf",
         what: ({ finished, fresh }) => `${finished} finished from ${fresh} fresh.`,

@@ -4,3 +4,6 @@ export function isDateFormat(format: string): boolean {
   const plain = format.replace(/"[^"]*"|\[[^\]]*\]|\\.|_./g, "");
   return elapsed || (!/general/i.test(plain) && /[ymdhs]/i.test(plain));
 }
+
+/** Whether a number format shows hours and minutes. */
+export const isTimeFormat = (format: string): boolean => isDateFormat(format) && /h|\[m+\]|\[s+\]/i.test(format);

@@ -1,7 +1,8 @@
 import type { CellContent, ReadArea } from "../host/workbook-host";
 import { isDateFormat } from "./formats";
+import { isWords, meantAsNumber } from "./meant-as-number";
 import { isWeight, type Role, roleOfHeading, saysWeight } from "./roles";
-import { isHeadings, isWords, rowKinds } from "./row-kinds";
+import { isHeadings, rowKinds } from "./row-kinds";
 import { isUnitAlone, unitIn, unitInFormat, type WeightUnit } from "./units";
 
 /** A cell of the sheet, by its row and column there. */
@@ -53,7 +54,9 @@ class HeadedSheet {
     this.#area = area;
     this.#isSpilled = isSpilled;
     this.#kinds = rowKinds(area);
-    this.#isHeadingRow = area.values.map(isHeadings);
+    this.#isHeadingRow = area.values.map(
+      (row, down) => this.#kinds[down] === "headings" || (this.#kinds[down] === "beginning" && isHeadings(row)),
+    );
   }
 
   readColumn(right: number): void {
@@ -94,7 +97,7 @@ class HeadedSheet {
       if (this.#isHeadingRow[down]) continue;
       for (let right = 0; right + 1 < this.#area.columns; right += 1) {
         const word = this.#wordAt(down, right);
-        if (word === undefined || word.length > longestLabel || !this.#isNumber(down, right + 1)) continue;
+        if (word === undefined || word.length > longestLabel || !this.#isMeantAsNumber(down, right + 1)) continue;
         const role = roleOfHeading(word);
         if (role === undefined || this.#isDate(down, right + 1)) continue;
         const at = this.#at(down, right + 1);
@@ -127,6 +130,12 @@ class HeadedSheet {
 
   #isNumber(down: number, right: number): boolean {
     return typeof this.#valueAt(down, right) === "number" && !this.#isSpilled(this.#at(down, right));
+  }
+
+  /** A number, or digits that somebody typed as text. */
+  #isMeantAsNumber(down: number, right: number): boolean {
+    const isTyped = this.#area.formulas[down]?.[right] === "" && !this.#isSpilled(this.#at(down, right));
+    return this.#isNumber(down, right) || (isTyped && meantAsNumber(this.#valueAt(down, right)));
   }
 
   /** A date or a time, also one that is still to be filled in. */

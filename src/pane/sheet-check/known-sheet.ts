@@ -5,7 +5,7 @@ import type { CellContent, ReadArea } from "../host/workbook-host";
 import { formulaReading, type TeaCall } from "../working/formula-reading";
 import { type At, headedCells } from "./headed-cells";
 import type { KnownCell, TeaFormula } from "./known-cell";
-import { grouped, type Lot, lotsOf } from "./lots";
+import { type Airing, airingsOf, grouped, type Lot, lotsOf } from "./lots";
 import { type Role, roleOfParameter } from "./roles";
 import { unitInFormat } from "./units";
 
@@ -15,6 +15,7 @@ export interface KnownSheet {
   readonly cells: readonly KnownCell[];
   readonly formulas: readonly TeaFormula[];
   readonly lots: readonly Lot[];
+  readonly aired: readonly Airing[];
   /** Weighings below each other, in the order of the work: weight and moisture of each. */
   readonly stages: readonly (readonly { readonly weight: KnownCell; readonly moisture: KnownCell }[])[];
   readonly valueAt: (at: At) => CellContent;
@@ -44,7 +45,17 @@ export function knownSheet(area: ReadArea, catalogue: readonly Entry[], spills: 
   }
   const cells = [...known.values()].sort((one, other) => keyOf(one) - keyOf(other));
   const lots = lotsOf(cells, formulas, (at) => known.get(keyOf(at)));
-  return { area, cells, formulas, lots, stages: stagesOf(cells), valueAt, formulaAt, isSpilled };
+  return {
+    area,
+    cells,
+    formulas,
+    lots,
+    aired: airingsOf(cells),
+    stages: stagesOf(cells),
+    valueAt,
+    formulaAt,
+    isSpilled,
+  };
 }
 
 /** The cells inside the spills, without those that hold the formulas. A spill of the whole sheet is no larger than it. */

@@ -6,8 +6,15 @@ import type { Role } from "./roles";
 export interface Lot {
   readonly fresh: KnownCell;
   readonly finished: KnownCell;
+  readonly aired: KnownCell | undefined;
   readonly freshMoisture: KnownCell | undefined;
   readonly finishedMoisture: KnownCell | undefined;
+}
+
+/** The fresh weight of a lot and its weight after airing, be it finished or not. */
+export interface Airing {
+  readonly fresh: KnownCell;
+  readonly after: KnownCell;
 }
 
 /** So many rows below its fresh weight a form may still be about the same lot. */
@@ -27,8 +34,12 @@ export function lotsOf(
     };
     const [fresh, finished] = [of("fresh weight"), of("finished weight")];
     if (fresh === undefined || finished === undefined || lots.has(finished)) return;
-    const moistures = { freshMoisture: of("fresh moisture"), finishedMoisture: of("finished moisture") };
-    lots.set(finished, { fresh, finished, ...moistures });
+    const others = {
+      aired: of("aired weight"),
+      freshMoisture: of("fresh moisture"),
+      finishedMoisture: of("finished moisture"),
+    };
+    lots.set(finished, { fresh, finished, ...others });
   };
   const written = cells.filter(({ heading }) => heading !== undefined);
   for (const row of grouped(written, (cell) => `${cell.row} ${cell.headingRow ?? "label"}`)) {
@@ -40,6 +51,17 @@ export function lotsOf(
     if (single.length <= 12) add(single, ({ fedAs }) => fedAs);
   }
   return [...lots.values()];
+}
+
+/** Fresh and aired weights by the rows of a book and by forms. */
+export function airingsOf(cells: readonly KnownCell[]): Airing[] {
+  const written = cells.filter(({ heading }) => heading !== undefined);
+  const rows = grouped(written, (cell) => `${cell.row} ${cell.headingRow ?? "label"}`).flatMap(booksIn);
+  return [...rows, ...formsOf(written)].flatMap((group) => {
+    const fresh = group.find(({ role }) => role === "fresh weight");
+    const after = group.find(({ role }) => role === "aired weight");
+    return fresh === undefined || after === undefined ? [] : [{ fresh, after }];
+  });
 }
 
 /** A row of books beside each other, parted where the lot of the next one is named. */

@@ -5,12 +5,17 @@ export type Role =
   | "fresh weight"
   | "finished weight"
   | "weight"
+  | "aired weight"
   | "fresh moisture"
   | "finished moisture"
   | "moisture"
   | "dry-basis moisture"
   | "outturn"
   | "readability"
+  | "usual loss"
+  | "least loss"
+  | "largest loss"
+  | "time span"
   | "stage"
   | "lot";
 
@@ -18,13 +23,24 @@ export const isMoisture = (role: Role | undefined): boolean =>
   role === "fresh moisture" || role === "finished moisture" || role === "moisture";
 
 export const isWeight = (role: Role | undefined): boolean =>
-  role === "fresh weight" || role === "finished weight" || role === "weight";
+  role === "fresh weight" || role === "aired weight" || role === "finished weight" || role === "weight";
+
+/** What is read from a scale or a meter for each lot, and waited for; what is set once may stay blank. */
+export const isReading = (role: Role | undefined): boolean =>
+  isWeight(role) || isMoisture(role) || role === "dry-basis moisture";
 
 const words = {
   fresh: /\b(fresh|green leaf|plucked|raw leaf)\b|鲜叶|鲜重|青叶|茶青/i,
   finished: /\b(finished|made tea|dry tea|tea packed|packed tea|final (weight|tea|moisture))\b|成品|成茶|干茶|毛茶/i,
   /** Alone it may be the day of packing. */
   packed: /\bpacked\b/i,
+  aired: /\b(after (the )?(airing|withering|spreading)|aired|withered)\b|(摊[放青晾凉]|萎凋)后|萎凋叶/i,
+  /** Alone they may be hours, or how far the work is. */
+  airedLeaf: /\b(after|leaf)\b|后|叶/i,
+  loss: /\b(loss|losses|lost)\b|损[失耗]/i,
+  usual: /\busual(ly)?\b|通常|一般|平常/i,
+  least: /\b(least|lowest|smallest)\b|最少|最小|最低/i,
+  largest: /\b(most|largest|highest|greatest)\b|最多|最大|最高/i,
   moisture: /\b(moistures?|water content)\b|含水|水分/i,
   dryBasis: /\b(dry[ -]basis|d\.?b\.?)(?!\p{L})|干基/iu,
   weight: /\b(weights?|weighed|wt|grams?|g|kg|kilograms?|jin|liang)\b|重|克|公斤|斤|两/i,
@@ -35,7 +51,7 @@ const words = {
   lot: /^\s*(lots?|batch|batches|lot (no|number|name)\.?)\s*$|^\s*(批次|批号|批)\s*$/i,
   /** Columns about lots that hold something else than a weight or a moisture. */
   other:
-    /\b(date|day|days|time|hours?|price|cost|error|ratio|loss|lost|note|remark|target|who|by|on|share|area|per|forecast|flag|check|scores?|grades?|ratings?|quality|temperature|temp|bags?|baskets?|pickers|meter|device|number|wanted|needed|expected|dry matter)\b|\bno\.|(g|克|斤)\s*[/每]|日期|时间|小时|价|成本|误差|损|备注|目标|比例|面积|标记|评分|得分|等级|温度|袋数|人数|编号|仪|需要|预计|期望|干物/i,
+    /\b(date|day|days|time|hours?|price|cost|error|ratio|loss|lost|note|remark|target|who|by|on|share|area|per|forecast|flag|check|scores?|grades?|ratings?|quality|temperature|temp|bags?|baskets?|pickers|meter|device|number|wanted|needed|expected|dry matter)\b|±|\buncertainty\b|不确定|\bno\.|(g|克|斤)\s*[/每]|日期|时间|小时|价|成本|误差|损|备注|目标|比例|面积|标记|评分|得分|等级|温度|袋数|人数|编号|仪|需要|预计|期望|干物/i,
   /** Numbers that are names. */
   name: /^\s*(no|nr|#|code|id|phone|tel)\.?\s*$|\b(lots?|batch|no\.|number|id|code|phone|name)(?!\p{L})|编号|序号|批|号|电话/iu,
 };
@@ -53,14 +69,22 @@ export function roleOfHeading(heading: string): Role | undefined {
   if (is("stage")) return "stage";
   if (is("lot")) return "lot";
   if (is("readability")) return "readability";
+  if (is("loss")) return roleOfLoss(is);
   if (is("other")) return undefined;
   if (is("dryBasis")) return "dry-basis moisture";
   if (is("moisture")) return is("fresh") ? "fresh moisture" : is("finished") ? "finished moisture" : "moisture";
   if (is("outturn")) return "outturn";
+  if (is("aired") && (is("airedLeaf") || is("weight"))) return "aired weight";
   if (is("fresh")) return "fresh weight";
   if (is("finished") || (is("packed") && is("weight"))) return "finished weight";
   return is("weight") ? "weight" : undefined;
 }
+
+const roleOfLoss = (is: (word: keyof typeof words) => boolean): Role | undefined => {
+  if (is("usual")) return "usual loss";
+  if (is("least")) return "least loss";
+  return is("largest") ? "largest loss" : undefined;
+};
 
 const rolesOfParameters: Readonly<Record<string, Role>> = {
   freshWeight: "fresh weight",
@@ -70,6 +94,9 @@ const rolesOfParameters: Readonly<Record<string, Role>> = {
   freshMoisture: "fresh moisture",
   finishedMoisture: "finished moisture",
   readability: "readability",
+  dryLoss: "usual loss",
+  lowLoss: "least loss",
+  highLoss: "largest loss",
 };
 
 /** What a function takes in this place. */
@@ -81,6 +108,8 @@ export function roleOfParameter({ name, quantity }: Parameter): Role | undefined
       return "moisture";
     case "dry-basis moisture":
       return "dry-basis moisture";
+    case "time span":
+      return "time span";
     case "weight":
     case "loose weight":
       return "weight";

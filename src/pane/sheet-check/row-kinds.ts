@@ -1,12 +1,16 @@
 import { areaOf } from "../../workbook-files/addresses";
 import type { CellContent, ReadArea } from "../host/workbook-host";
+import { isWords, standsForNumber } from "./meant-as-number";
+import { roleOfHeading } from "./roles";
 
 /** What a row is to the headings above it; most are none of these. */
 export type RowKind =
   /** Sums up the rows above: its numbers are no lot and no weighing. */
   | "summary"
   /** Something else begins here: the headings above end. */
-  | "beginning";
+  | "beginning"
+  /** Words for the columns below. */
+  | "headings";
 
 const summaryWords =
   /^\s*(Σ|(grand |sub)?totals?|sums?|means?|averages?|avg|medians?|min|max|minimum|maximum|lowest|highest|counts?|days? (worked|of|in|plucked)|working days|days)\b|^\s*(合计|总计|小计|共计|总共|平均|中位|最大|最小|天数|工作日|采摘天数)/iu;
@@ -31,15 +35,17 @@ export function rowKinds(area: ReadArea): (RowKind | undefined)[] {
       afterBlank = true;
       return;
     }
-    const hasNumber = row.some(isNumber);
+    const hasNumber = row.some(standsForNumber);
+    const hasHeadings = isHeadings(row) && !isRowOfTexts(row, names);
     const goesOn = hasNumber ? names.size === 0 || names.has(looks(first)) : isTitleWithin(area.values, index, names);
     const begins = afterBlank && !goesOn;
     afterBlank = false;
-    if (begins || isHeadings(row) || books.length === 0) {
+    if (begins || hasHeadings || books.length === 0) {
       names = new Set();
       books.push({ totals: [], last: index });
       if (begins) kinds[index] = "beginning";
-      if (begins || isHeadings(row)) return;
+      if (hasHeadings) kinds[index] = begins ? "beginning" : "headings";
+      if (begins || hasHeadings) return;
     }
     const book = books.at(-1);
     if (book !== undefined) book.last = index;
@@ -62,17 +68,19 @@ export function rowKinds(area: ReadArea): (RowKind | undefined)[] {
 function isTitleWithin(rows: ReadArea["values"], index: number, names: ReadonlySet<string>): boolean {
   const filled = (rows[index] ?? []).filter((value) => value !== "");
   const next = rows[index + 1] ?? [];
-  return filled.length === 1 && next.some(isNumber) && names.has(looks(next.find((value) => value !== "") ?? ""));
+  return (
+    filled.length === 1 && next.some(standsForNumber) && names.has(looks(next.find((value) => value !== "") ?? ""))
+  );
 }
-
-const isNumber = (value: CellContent): boolean => typeof value === "number";
 
 /** Two words or more, and no number. */
 export const isHeadings = (row: readonly CellContent[]): boolean =>
-  row.filter(isWords).length >= 2 && !row.some(isNumber);
+  row.filter(isWords).length >= 2 && !row.some(standsForNumber);
 
-/** Text with letters: digits stored as text are no heading. */
-export const isWords = (value: CellContent): value is string => typeof value === "string" && /\p{L}/u.test(value);
+/** A lot like those above with words where they have numbers, such as “about 350”: not headings of another book. */
+const isRowOfTexts = (row: readonly CellContent[], names: ReadonlySet<string>): boolean =>
+  names.has(looks(row.find((value) => value !== "") ?? "")) &&
+  !row.some((value) => isWords(value) && roleOfHeading(value) !== undefined);
 
 /** A name by its kind: `L12` is like `L3`, a word like a word, and a number like a number. */
 const looks = (value: CellContent): string =>

@@ -1,8 +1,7 @@
-import { looksLikeNumber } from "../../../core/errors";
 import type { Finding } from "../finding";
 import type { KnownSheet } from "../known-sheet";
+import { isWords, meantAsNumber } from "../meant-as-number";
 import { isOfNames } from "../roles";
-import { isWords } from "../row-kinds";
 
 /** Text made of digits, in a place that is known to hold numbers or between numbers that are no names. */
 export function textNumber({ area, cells, valueAt, formulaAt, isSpilled }: KnownSheet): Finding[] {
@@ -19,7 +18,7 @@ export function textNumber({ area, cells, valueAt, formulaAt, isSpilled }: Known
   const found: Finding[] = [];
   area.values.forEach((values, down) => {
     values.forEach((value, right) => {
-      if (typeof value !== "string" || !meantAsNumber(value)) return;
+      if (!meantAsNumber(value)) return;
       const [row, column] = [area.row + down, area.column + right];
       if (formulaAt({ row, column }) !== "" || isSpilled({ row, column })) return;
       const isBetween = [row - 1, row + 1].some((near) => typeof valueAt({ row: near, column }) === "number");
@@ -29,7 +28,3 @@ export function textNumber({ area, cells, valueAt, formulaAt, isSpilled }: Known
   });
   return found;
 }
-
-/** Digits, with or without a unit of weight behind them. */
-const meantAsNumber = (value: string): boolean =>
-  looksLikeNumber(value) || /^\s*\d[\d.,\s]*\s*(g|kg|克|公斤|斤|两)\s*$/i.test(value);

@@ -3,6 +3,7 @@ import type { Finding } from "../finding";
 import type { At } from "../headed-cells";
 import type { TeaFormula } from "../known-cell";
 import type { KnownSheet } from "../known-sheet";
+import { isReading } from "../roles";
 
 /**
  * Rows in which something was begun and a weight is still to come: a fresh weight without a finished one, and a formula
@@ -33,7 +34,7 @@ function missingIn(
   isTyped: (at: At) => boolean,
 ): At | undefined {
   if (value !== "" || reads.length > 50) return undefined;
-  const blank = reads.find((read) => read.role !== undefined && isOpen(read));
+  const blank = reads.find((read) => isReading(read.role) && isOpen(read));
   if (blank === undefined) return undefined;
   return reads.some((read) => isTyped(read) && isNear(read, blank)) ? blank : undefined;
 }

@@ -1,0 +1,27 @@
+import type { Finding } from "../finding";
+import { type KnownCell, weightOf } from "../known-cell";
+import type { KnownSheet } from "../known-sheet";
+import { inOneUnit } from "../units";
+
+/** Leaf that is heavier after a stage than before it: aired above fresh, tea above aired, and from stage to stage. */
+export const lotGetsHeavier = ({ lots, aired, stages }: KnownSheet): Finding[] => [
+  ...aired.flatMap(({ fresh, after }) => heavier(fresh, after)),
+  ...lots.flatMap(({ aired: before, fresh, finished }) => {
+    // More tea than fresh leaf is another finding.
+    const isAboveFresh = heavier(fresh, finished).length > 0;
+    return before === undefined || isAboveFresh ? [] : heavier(before, finished);
+  }),
+  ...stages.flatMap((run) =>
+    run.slice(1).flatMap(({ weight }, index) => heavier((run[index] as (typeof run)[number]).weight, weight)),
+  ),
+];
+
+function heavier(before: KnownCell, after: KnownCell): Finding[] {
+  if (typeof before.value !== "number" || typeof after.value !== "number") return [];
+  const [leaf, later] = inOneUnit(weightOf(before), weightOf(after));
+  if (leaf <= 0 || later <= leaf) return [];
+  const details = { before: withUnit(before), after: withUnit(after) };
+  return [{ rule: "heavier after than before", row: after.row, column: after.column, details }];
+}
+
+const withUnit = ({ value, unit }: KnownCell): string => (unit === undefined ? String(value) : `${value} ${unit}`);
