@@ -3,6 +3,7 @@
  * the size of a spill, exact widths and heights) is kept in the `custom` fields that it leaves to its users.
  */
 import {
+  BooleanNumber,
   CellValueType,
   type ICellData,
   type IColumnData,
@@ -96,8 +97,9 @@ function worksheetOf(sheet: Sheet, id: string, styles: StyleTable): Partial<IWor
     rowCount: Math.max(leastRows, lastRow + spareRows),
     columnCount: Math.max(leastColumns, lastColumn + spareColumns),
     cellData,
-    columnData: mapValues(sheet.columnWidths, columnDataOf),
-    rowData: mapValues(sheet.rowHeights, rowDataOf),
+    ...(sheet.isHidden && { hidden: BooleanNumber.TRUE }),
+    columnData: withHidden(mapValues(sheet.columnWidths, columnDataOf), sheet.hiddenColumns),
+    rowData: withHidden(mapValues(sheet.rowHeights, rowDataOf), sheet.hiddenRows),
     mergeData: sheet.merges.map(rangeOf),
     ...(sheet.frozenRows && {
       freeze: { xSplit: 0, ySplit: sheet.frozenRows, startRow: sheet.frozenRows, startColumn: 0 },
@@ -171,12 +173,17 @@ function sheetOf(
   if (spills) addSpills(cells, spills, id);
   const { page, tables, charts } = (sheet.custom ?? {}) as Kept;
   const frozenRows = sheet.freeze?.ySplit;
+  const hiddenRows = hiddenIn(sheet.rowData);
+  const hiddenColumns = hiddenIn(sheet.columnData);
   return {
     name: sheet.name ?? id,
     cells: [...cells.values()].sort((one, other) => one.row - other.row || one.column - other.column),
     columnWidths: mapValues(sheet.columnData ?? {}, characters),
     rowHeights: mapValues(sheet.rowData ?? {}, points),
     merges: (sheet.mergeData ?? []).map(areaOfRange),
+    ...(sheet.hidden === BooleanNumber.TRUE && { isHidden: true }),
+    ...(hiddenRows.length > 0 && { hiddenRows }),
+    ...(hiddenColumns.length > 0 && { hiddenColumns }),
     ...(frozenRows && { frozenRows }),
     ...(page && { page }),
     ...(tables && { tables }),
@@ -270,6 +277,19 @@ const pixelsOfPoints = (height: number): number => Math.round((height * 4) / 3);
 
 const columnDataOf = (width: number): Partial<IColumnData> => ({ w: pixelsOfCharacters(width), custom: { width } });
 const rowDataOf = (height: number): Partial<IRowData> => ({ h: pixelsOfPoints(height), ia: 0, custom: { height } });
+
+/** Rows or columns, hidden where they are to be. */
+function withHidden<Data extends Partial<IRowData | IColumnData>>(
+  sized: Readonly<Record<number, Data>>,
+  hidden: readonly number[] = [],
+): Record<number, Data | { hd: BooleanNumber }> {
+  const all: Record<number, Data | { hd: BooleanNumber }> = { ...sized };
+  for (const index of hidden) all[index] = { ...sized[index], hd: BooleanNumber.TRUE };
+  return all;
+}
+
+const hiddenIn = (data: Readonly<Record<number, Partial<IRowData | IColumnData>>> = {}): number[] =>
+  Object.entries(data).flatMap(([index, { hd }]) => (hd === BooleanNumber.TRUE ? [Number(index)] : []));
 
 function characters({ w, custom }: Partial<IColumnData>): number | undefined {
   if (w === undefined) return undefined;

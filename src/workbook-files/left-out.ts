@@ -5,7 +5,6 @@ export function leftOut(file: ExcelJS.Workbook): string[] {
   const sheets = file.worksheets.map((sheet) => sheet as unknown as Sheet);
   const has: readonly (readonly [words: string, found: boolean])[] = [
     ["defined names", file.definedNames.model.length > 0],
-    ["hidden sheets", sheets.some(({ state }) => state !== "visible")],
     ["data validation", sheets.some(({ dataValidations }) => Object.keys(dataValidations?.model ?? {}).length > 0)],
     ["conditional formats", sheets.some(({ conditionalFormattings }) => (conditionalFormattings ?? []).length > 0)],
     ["links", sheets.some(hasLinks)],

@@ -47,7 +47,9 @@ const dayLength = 24 * 60 * 60 * 1000;
 function sheetOf(sheet: ExcelJS.Worksheet, firstDay: number, charts: readonly Chart[]): Sheet {
   const cells: Cell[] = [];
   const rowHeights: Record<number, number> = {};
+  const hiddenRows: number[] = [];
   sheet.eachRow({ includeEmpty: true }, (row, number) => {
+    if (row.hidden) hiddenRows.push(number - 1);
     if (row.height) rowHeights[number - 1] = row.height;
     row.eachCell({ includeEmpty: true }, (cell) => {
       const read = cellOf(cell, firstDay);
@@ -55,8 +57,10 @@ function sheetOf(sheet: ExcelJS.Worksheet, firstDay: number, charts: readonly Ch
     });
   });
   const columnWidths: Record<number, number> = {};
-  (sheet.columns ?? []).forEach(({ width }, column) => {
+  const hiddenColumns: number[] = [];
+  (sheet.columns ?? []).forEach(({ width, hidden }, column) => {
     if (width) columnWidths[column] = width;
+    if (hidden) hiddenColumns.push(column);
   });
   // The library's types hide that a file may say nothing of views, columns, and headers and footers.
   const view = (sheet.views as ExcelJS.WorksheetView[] | null)?.[0];
@@ -69,6 +73,9 @@ function sheetOf(sheet: ExcelJS.Worksheet, firstDay: number, charts: readonly Ch
     columnWidths,
     rowHeights,
     merges: sheet.model.merges.map(areaOf),
+    ...(sheet.state !== "visible" && { isHidden: true }),
+    ...(hiddenRows.length > 0 && { hiddenRows }),
+    ...(hiddenColumns.length > 0 && { hiddenColumns }),
     ...(frozenRows && { frozenRows }),
     ...(page && { page }),
     ...(tables.length > 0 && { tables }),
@@ -160,13 +167,17 @@ const colorOf = (color: Partial<ExcelJS.Color> | undefined): string | undefined 
 /** The numbers that files have for papers. */
 const papers: Readonly<Record<number, PageSetup["paper"]>> = { 9: "A4", 11: "A5" };
 
+const isArea = (reference: string): boolean => /^\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?$/i.test(reference);
+
 /** undefined where nobody set up the page. */
 function pageOf({ pageSetup, headerFooter }: ExcelJS.Worksheet): PageSetup | undefined {
   const paper = papers[(pageSetup.paperSize as number | undefined) ?? 0];
   const footer = (headerFooter as ExcelJS.HeaderFooter | null)?.oddFooter as string | undefined;
   const landscape = pageSetup.orientation === "landscape";
   const fitToOnePageWide = pageSetup.fitToPage === true && pageSetup.fitToWidth === 1;
-  const printArea = pageSetup.printArea as string | undefined;
+  // Whole columns and rows print as far as the sheet is used, which is what prints without an area as well.
+  const [printed = ""] = ((pageSetup.printArea as string | undefined) ?? "").split("&&");
+  const printArea = isArea(printed) ? areaOf(printed) : undefined;
   const repeatedRow = Number((pageSetup.printTitlesRow as string | undefined)?.split(":")[0] ?? 0);
   if (!paper && !footer && !landscape && !fitToOnePageWide && !printArea && !repeatedRow) return undefined;
   return {
@@ -174,7 +185,7 @@ function pageOf({ pageSetup, headerFooter }: ExcelJS.Worksheet): PageSetup | und
     landscape,
     fitToOnePageWide,
     ...(footer && { footer }),
-    ...(printArea && { printArea: areaOf(printArea.split("&&")[0] ?? printArea) }),
+    ...(printArea && { printArea }),
     ...(repeatedRow && { repeatedRow: repeatedRow - 1 }),
   };
 }

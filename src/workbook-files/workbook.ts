@@ -15,6 +15,9 @@ export interface Sheet {
   /** Heights in points, by row. */
   readonly rowHeights: Readonly<Record<number, number>>;
   readonly merges: readonly Area[];
+  readonly isHidden?: true;
+  readonly hiddenRows?: readonly number[];
+  readonly hiddenColumns?: readonly number[];
   readonly frozenRows?: number;
   readonly page?: PageSetup;
   readonly tables?: readonly Table[];

@@ -27,7 +27,14 @@ export async function writeWorkbook(workbook: Workbook): Promise<Uint8Array> {
   file.setProperties(new writer.DocProperties().setTitle(workbook.name));
   file.setDefaultFormat(plainFormat(writer), defaultRowPixels, defaultColumnPixels);
   const formats = formatsOf(writer);
-  for (const sheet of workbook.sheets) writeSheet(writer, file.addWorksheet().setName(sheet.name), sheet, formats);
+  const shownFirst = workbook.sheets.find(({ isHidden }) => !isHidden);
+  for (const sheet of workbook.sheets) {
+    const target = file.addWorksheet().setName(sheet.name);
+    if (sheet.isHidden) target.setHidden(true);
+    // The first sheet is what a file opens on, unless it says otherwise.
+    if (sheet === shownFirst && sheet !== workbook.sheets[0]) target.setActive(true);
+    writeSheet(writer, target, sheet, formats);
+  }
   return reproducible(file.saveToBufferSync());
 }
 
@@ -43,6 +50,9 @@ function writeSheet(writer: SpreadsheetWriter, target: Library.Worksheet, sheet:
     target.setColumnWidthPixels(Number(column), pixelsOfCharacters(width));
   }
   for (const [row, height] of Object.entries(sheet.rowHeights)) target.setRowHeight(Number(row), height);
+  // Of no size is how the library says hidden; the size that was set before stays.
+  for (const column of sheet.hiddenColumns ?? []) target.setColumnWidthPixels(column, 0);
+  for (const row of sheet.hiddenRows ?? []) target.setRowHeight(row, 0);
   if (sheet.frozenRows) target.setFreezePanes(sheet.frozenRows, 0);
   if (sheet.page) setUpPage(target, sheet.page);
   const byPlace = new Map(sheet.cells.map((cell) => [`${cell.row},${cell.column}`, cell]));

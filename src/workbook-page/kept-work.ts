@@ -74,6 +74,9 @@ const keptWork = z.object({
         columnWidths: sizes,
         rowHeights: sizes,
         merges: z.array(area),
+        isHidden: z.literal(true).exactOptional(),
+        hiddenRows: z.array(z.int()).exactOptional(),
+        hiddenColumns: z.array(z.int()).exactOptional(),
         frozenRows: z.int().exactOptional(),
         page: z
           .object({

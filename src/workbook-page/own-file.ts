@@ -37,8 +37,8 @@ export async function openOwn(file: File, hasOwn: boolean): Promise<void> {
 function whatIsKept(name: string, leftOut: readonly string[], hasOwn: boolean): string {
   const paragraphs = [
     `Open “${name}” here? The page works on a copy: the file itself is not changed.`,
-    "Kept: values, formulas, number formats, simple looks, notes, tables, and charts of columns or dots.",
-    "Left out of a download from here: defined names, hidden sheets, data validation, conditional formats, links, " +
+    "Kept: values, formulas, number formats, simple looks, notes, what is hidden, tables, and charts of columns or dots.",
+    "Left out of a download from here: defined names, data validation, conditional formats, links, " +
       "pictures, and other kinds of charts.",
     leftOut.length > 0
       ? `This file has some of what is left out: ${leftOut.join(", ")}.`

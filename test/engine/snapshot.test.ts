@@ -23,6 +23,8 @@ const workbook: Workbook = {
       columnWidths: { 0: 30.3, 2: 12 },
       rowHeights: { 8: 33.1 },
       merges: [{ row: 8, column: 0, rows: 1, columns: 2 }],
+      hiddenRows: [3, 8, 20],
+      hiddenColumns: [1, 2],
       frozenRows: 2,
       page: {
         paper: "A5",
@@ -32,7 +34,7 @@ const workbook: Workbook = {
         printArea: { row: 0, column: 0, rows: 9, columns: 2 },
       },
     },
-    { name: "Empty", cells: [], columnWidths: {}, rowHeights: {}, merges: [] },
+    { name: "Empty", cells: [], columnWidths: {}, rowHeights: {}, merges: [], isHidden: true },
   ],
 };
 

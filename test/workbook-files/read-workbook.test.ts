@@ -1,5 +1,6 @@
 import ExcelJS from "exceljs";
-import { beforeAll, describe, expect, it } from "vitest";
+import JSZip from "jszip";
+import { beforeAll, describe, expect, it, test } from "vitest";
 import { readFile, readWorkbook } from "../../src/workbook-files/read-workbook";
 import type { Cell, Workbook } from "../../src/workbook-files/workbook";
 import { writeWorkbook } from "../../src/workbook-files/write-workbook";
@@ -65,6 +66,24 @@ describe("a workbook that was written and read again", () => {
 
   beforeAll(async () => {
     read = await readWorkbook(await writeWorkbook(written));
+  });
+
+  it("hides what was hidden, and opens on the first sheet that is not", async () => {
+    const cells = [{ row: 0, column: 0, value: 1 }];
+    const plain = { cells, columnWidths: { 1: 30 }, rowHeights: { 2: 33 }, merges: [] };
+    const sheets = [
+      { ...plain, name: "Lists", isHidden: true as const },
+      { ...plain, name: "Lot", hiddenRows: [2, 7], hiddenColumns: [1, 4] },
+    ];
+    const bytes = await writeWorkbook({ name: "Hidden", sheets });
+    const [lists, lot] = (await readWorkbook(bytes)).sheets;
+    expect(lists?.isHidden).toBe(true);
+    expect(lot).toMatchObject({ hiddenRows: [2, 7], hiddenColumns: [1, 4], columnWidths: { 1: 30 } });
+    expect(lot?.rowHeights[2]).toBe(33);
+    expect(lot?.isHidden).toBeUndefined();
+    const file = await JSZip.loadAsync(bytes);
+    expect(await file.file("xl/workbook.xml")?.async("string")).toContain('activeTab="1"');
+    expect(await file.file("xl/worksheets/sheet1.xml")?.async("string")).not.toContain("tabSelected");
   });
 
   it("has the same name and sheets", () => {
@@ -139,13 +158,26 @@ describe("a workbook from elsewhere", () => {
   });
 });
 
+test("a file that prints whole columns is read", async () => {
+  const file = new ExcelJS.Workbook();
+  const sheet = file.addWorksheet("Book");
+  sheet.getCell("A1").value = 7;
+  const bytes = await JSZip.loadAsync(new Uint8Array(await file.xlsx.writeBuffer()));
+  const book = (await bytes.file("xl/workbook.xml")?.async("string")) ?? "";
+  const names =
+    '<definedNames><definedName name="_xlnm.Print_Area" localSheetId="0">Book!$A:$C</definedName></definedNames>';
+  bytes.file("xl/workbook.xml", book.replace("</sheets>", `</sheets>${names}`));
+  const read = await readWorkbook(await bytes.generateAsync({ type: "uint8array" }));
+  expect(read.sheets[0]?.cells).toEqual([{ row: 0, column: 0, value: 7 }]);
+  expect(read.sheets[0]?.page?.printArea).toBeUndefined();
+});
+
 describe("what a file has that is left out", () => {
   const pixel = "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==";
 
   type Sheet = ExcelJS.Worksheet & { addConditionalFormatting(given: object): void };
   const kinds: readonly (readonly [string, (sheet: Sheet, file: ExcelJS.Workbook) => void])[] = [
     ["defined names", (_, file) => file.definedNames.add("Book!$A$1", "rate")],
-    ["hidden sheets", (_, file) => file.addWorksheet("Old", { state: "veryHidden" })],
     ["data validation", (sheet) => (sheet.getCell("A2").dataValidation = { type: "list", formulae: ['"a,b"'] })],
     [
       "conditional formats",
