@@ -12,6 +12,8 @@ export const columnHead: Style = { bold: true, color: quiet, align: "right" };
 export const columnHeadLeft: Style = { bold: true, color: quiet };
 export const label: Style = { color: ink };
 export const unit: Style = { color: quiet };
+/** Says that a number is still the sample's. */
+export const mark: Style = { color: "#8a5a00" };
 export const answer: Style = { bold: true, color: ink };
 
 /** Yours to type in. */

@@ -3,7 +3,9 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { CellError } from "../../src/cells/values";
 import { type NodeWorkbook, openInNode } from "../../src/engine/node-workbook";
 import { oneLot } from "../../src/sample-books/one-lot";
+import { pastLots as samplePastLots } from "../../src/sample-books/one-lot/past-lots-sheet";
 import { found, given, planRow } from "../../src/sample-books/one-lot/places";
+import { firstValueRow, sampleCells } from "../../src/sample-books/one-lot/sample-values";
 import { addressOf, placeOf } from "../../src/workbook-files/addresses";
 import { readWorkbook } from "../../src/workbook-files/read-workbook";
 import type { Workbook } from "../../src/workbook-files/workbook";
@@ -106,9 +108,9 @@ describe("the sample lot", () => {
     await lotWith({ [given.panLoad]: 190, [given.largestLoad]: 210 });
     const first = onLot(`G${planRow}`);
     expect(first).not.toBeCloseTo(212.2, 0);
-    expect(open.value("Firing card", "B5")).toBe(first);
-    expect(open.value("Firing card, continued", "A10")).toBe("Charge 6");
-    expect(open.value("Firing card, continued", "A16")).toBe("");
+    expect(open.value("Firing card", "B6")).toBe(first);
+    expect(open.value("Firing card, continued", "A11")).toBe("Charge 6");
+    expect(open.value("Firing card, continued", "A17")).toBe("");
     expect(open.value("Firing card", "A2")).toContain("Charges 5 to 6 stand on the next card");
   });
 
@@ -118,9 +120,79 @@ describe("the sample lot", () => {
     expect(open.value("Firing card", "A2")).toContain("has 11 charges, the cards hold 8");
   });
 
+  it.each<[string, Record<string, null>, number, string]>([
+    ["airing", { [given.aired]: null }, 1106.6, "Assumed: not aired"],
+    [
+      "airing and sifting",
+      { [given.aired]: null, [given.siftOuts]: null, [given.forPan]: null },
+      1240,
+      "Assumed: not aired; nothing sifted out",
+    ],
+    ["sifting", { [given.siftOuts]: null, [given.forPan]: null }, 1136.2, "Assumed: nothing sifted out"],
+    ["a weight for the pan", { [given.forPan]: null }, 1107.3, "Assumed: all the rest is for the pan"],
+    ["sift-outs", { [given.siftOuts]: null }, 1106.6, "Assumed: sift-outs are what is left over"],
+  ])("goes on without %s, says what it assumes, on the card too, and is proved", async (_, missing, forPan, says) => {
+    await lotWith(missing);
+    expect(onLot(found.forPan)).toBeCloseTo(forPan, 9);
+    const planned = Array.from({ length: onLot(found.charges) as number }, (_, row) => onLot(`F${planRow + row}`));
+    expect((planned as number[]).reduce((sum, load) => sum + load, 0)).toBeCloseTo(forPan, 9);
+    expect(onLot(found.assumed)).toBe(says);
+    expect(open.value("Firing card", "A2")).toContain(says);
+    for (const [address, label] of [
+      [given.aired, "E13"],
+      [given.siftOuts, "E14"],
+      [given.forPan, "E15"],
+    ] as const) {
+      expect(onLot(label)).toMatch(address in missing ? /, assumed$/ : /[a-z]$/);
+      expect(onLot(address.replace("B", "C"))).toMatch(address in missing ? /^ assumed/ : /^ g/);
+    }
+    expect(largestDifference()).toBeLessThan(1e-9);
+    expect(errorsAnywhere()).toEqual([]);
+  });
+
+  it("takes the fresh weight of 1240 g as aired, so that its moisture for the pan is the fresh one", async () => {
+    await lotWith({ [given.aired]: null, [given.siftOuts]: null, [given.forPan]: null, [given.freshMoisture]: 0.76 });
+    expect(onLot(found.airedMoisture)).toBeCloseTo(0.76, 12);
+    // 1240 g at 76 % hold 297.6 g dry matter; less 3 %, at 5.2 %: 297.6 · 0.97 / 0.948.
+    expect(onLot(found.expected)).toBeCloseTo((297.6 * 0.97) / 0.948, 9);
+    expect(onLot(found.missing)).toBe("");
+  });
+
+  it("says which numbers are still the sample's: all at first, then those that nobody has typed over", async () => {
+    await lotWith();
+    expect(onLot("A3")).toMatch(/^Every number below is still the sample's/);
+    expect(open.value("Firing card", "A3")).toBe("Every number on this card is the sample's, and invented.");
+    await lotWith({ [given.fresh]: 1502 });
+    expect(onLot("A3")).toMatch(/^Still the sample's, not yours: B5, B6, B10, B11, .* and 8 past lots\./);
+    expect(onLot("C9")).toBe(" g");
+    expect(onLot("C10")).toBe(" g  · sample");
+    expect(open.value("Firing card", "A3")).toMatch(
+      /^Still the sample's, not yours: After airing overnight, Sift-outs, .*the past lots behind the moisture\.$/,
+    );
+    const own = Object.fromEntries(sampleCells.map((address) => [address, (original(address) as number) * 1.01]));
+    const pastLots = Object.fromEntries([6, 7, 8, 9, 10, 11, 12, 13].map((row) => [`C${row}`, 1000 + row]));
+    await lotWith({ ...own, [given.freshMoisture]: 0.75, [given.readability]: null });
+    expect(onLot("A3")).toBe("Still the sample's, not yours: 8 past lots.");
+    expect(open.value("Firing card", "A3")).toBe("");
+    for (const [address, weight] of Object.entries(pastLots)) open.set("Past lots", address, weight);
+    await open.calculate();
+    expect(onLot("A3")).toBe("");
+    for (const [index, [, , fresh]] of samplePastLots.entries()) open.set("Past lots", `C${index + 6}`, fresh);
+  });
+
+  it("lets a maker say that a number is theirs although it is the sample's too", async () => {
+    await lotWith();
+    const row = firstValueRow + sampleCells.indexOf(given.readability);
+    open.set("Sample values", `E${row}`, "x");
+    await open.calculate();
+    expect(onLot("C20")).toBe(" g");
+    expect(onLot("A3")).not.toContain("B20");
+    open.set("Sample values", `E${row}`, null);
+  });
+
   it.each([
     ["the finished weight", [given.finished]],
-    ["everything after the airing", [given.siftOuts, given.forPan, given.finished, given.finishedMoisture]],
+    ["the finished weight and its moisture", [given.finished, given.finishedMoisture]],
     ["every weight of the day", [given.fresh, given.aired, given.siftOuts, given.forPan, given.finished]],
   ])("waits without an error while %s is missing", async (_, missing) => {
     await lotWith(Object.fromEntries(missing.map((address) => [address, null])));

@@ -1,7 +1,8 @@
 import type { Sheet, Style } from "../../workbook-files/workbook";
 import { grams } from "../look";
 import { type SheetBuilder, sheetBuilder } from "../sheet-builder";
-import { cardCharges, firstRoundRow, found, lastPlanRow, onLot, planRow, roundColumns, rounds } from "./places";
+import { cardCharges, firstRoundRow, found, given, lastPlanRow, onLot, planRow, roundColumns, rounds } from "./places";
+import { cardCells, onSampleSheet, told } from "./sample-values";
 
 /** As many charges as fit on an A5 page in type that is read at arm's length. */
 const chargesOnCard = cardCharges / 2;
@@ -13,6 +14,8 @@ const target: Style = { color: ink, size: 15, bold: true, format: `${grams}"  "`
 const box: Style = { size: 14, border: "thin" };
 const head: Style = { color: "#444444", size: 10, align: "right" };
 const small: Style = { color: "#222222", size: 8, wrap: true };
+
+const sampleLine: Style = { color: "#8a2c00", size: 8.5, bold: true, wrap: true };
 
 /** What the page says about safety, in as few words as a card has room for. */
 const cautionLines: readonly string[] = [
@@ -35,13 +38,20 @@ function cardSheet(name: string, firstCharge: number): Sheet {
   height(1, 26);
   put("A2", notice(firstCharge), { color: "#444444", size: 9.5 });
   height(2, 13);
-  put("B3", "scale should read  ", head);
-  put("C3", "it reads", { ...head, align: "center" });
-  put("D3", "time", { ...head, align: "center" });
-  height(3, 13);
-  for (let index = 0; index < chargesOnCard; index += 1) charge(builder, 4 + index * (rounds + 2), firstCharge + index);
+  put("A3", whatIsSample(), sampleLine);
+  styleRest("B3:D3", sampleLine);
+  merge("A3:D3");
+  height(3, 21);
+  put("B4", "scale should read  ", head);
+  put("C4", "it reads", { ...head, align: "center" });
+  put("D4", "time", { ...head, align: "center" });
+  height(4, 13);
+  const firstRow = 5;
+  for (let index = 0; index < chargesOnCard; index += 1) {
+    charge(builder, firstRow + index * (rounds + 2), firstCharge + index);
+  }
 
-  const cautionRow = 4 + chargesOnCard * (rounds + 2);
+  const cautionRow = firstRow + chargesOnCard * (rounds + 2);
   for (const [index, text] of cautionLines.entries()) {
     const row = cautionRow + index;
     put(`A${row}`, text, small);
@@ -69,15 +79,24 @@ function charge({ put, styleRest, height }: SheetBuilder, row: number, number: n
   put(`A${row}`, planned(`"Charge ${number}"`), chargeHead);
   put(`B${row}`, planned(ofPlan("F")), { ...chargeHead, format: `"load "${grams}"  "`, align: "right" });
   styleRest(`C${row}:D${row}`, chargeHead);
-  height(row, 20.25);
+  height(row, 19.5);
   for (const [index, column] of roundColumns.entries()) {
     const line = row + 1 + index;
     put(`A${line}`, planned(onLot(`A${firstRoundRow + index}`)), roundName);
     put(`B${line}`, planned(ofPlan(column)), target);
     styleRest(`C${line}:D${line}`, box);
-    height(line, 20.25);
+    height(line, 19.5);
   }
   height(row + rounds + 1, 5);
+}
+
+/** A card at the pan must not pass invented weights for the maker's. */
+function whatIsSample(): string {
+  const labels = onSampleSheet(told.onCard);
+  const every = `${onSampleSheet(told.countOnCard)}=${cardCells.length}`;
+  const past = `IF(ISBLANK(${onLot(given.freshMoisture)}),${onSampleSheet(told.pastLots)},0)`;
+  const some = `"Still the sample's, not yours: "&${labels}&IF(${past}>0,IF(${labels}="","",", ")&"the past lots behind the moisture","")&"."`;
+  return `=IF(${every},"Every number on this card is the sample's, and invented.",IF(OR(${labels}<>"",${past}>0),${some},""))`;
 }
 
 /** Says which charges the plan has, and where the rest stand. */
@@ -92,5 +111,6 @@ function notice(firstCharge: number): string {
       ? `IF(${count}>${last},${more},${usual})`
       : `IF(${count}<${firstCharge},"Not needed: all charges stand on the first card.",${usual})`;
   const waiting = `"Waits for the sheet Lot: is the weight for the pan in, and is the plan there?"`;
-  return `=IF(ISNUMBER(${count}),IF(${count}>${cardCharges},${tooMany},${here}),${waiting})`;
+  const assumed = onLot(found.assumed);
+  return `=IF(ISNUMBER(${count}),IF(${count}>${cardCharges},${tooMany},${here})&IF(${assumed}="","","  "&${assumed}&"."),${waiting})`;
 }

@@ -4,7 +4,7 @@ import { once, sheetBuilder } from "../sheet-builder";
 import { firstPastRow, given, lastPastRow, onLot } from "./places";
 
 /** Lot, day of picking, fresh, aired, sift-outs, finished, moisture of the finished tea. All invented. */
-const lots: readonly (readonly [number, number, number, number, number, number, number])[] = [
+export const pastLots: readonly (readonly [number, number, number, number, number, number, number])[] = [
   [6, 45748, 1310, 1198.6, 33.5, 293.8, 0.051],
   [7, 45749, 985.4, 900.2, 21.7, 226.9, 0.056],
   [8, 45751, 1422.8, 1296.5, 40.2, 331.5, 0.049],
@@ -54,13 +54,13 @@ export function pastLotsSheet(): Sheet {
     "Worked backwards: the dry matter that ended in the tea, and what was lost on the way, must have been in the fresh leaf.",
   );
   for (let row = firstPastRow; row <= lastPastRow; row += 1) {
-    const [lot, picked, ...readings] = lots[row - firstPastRow] ?? [];
+    const [lot, picked, ...readings] = pastLots[row - firstPastRow] ?? [];
     put(`A${row}`, lot ?? null, { ...input("0"), align: "left" });
     put(`B${row}`, picked ?? null, input(date));
     for (const [index, column] of ["C", "D", "E", "F", "G"].entries()) {
       put(`${column}${row}`, readings[index] ?? null, input(column === "G" ? percent : grams));
     }
-    const siftedOut = `IF(D${row}="",0,E${row}/D${row})`;
+    const siftedOut = `IF(ISBLANK(E${row}),0,E${row}/IF(ISBLANK(D${row}),C${row},D${row}))`;
     put(`H${row}`, once([`C${row}`], `1-(1-${siftedOut})*(1-${onLot(given.usualLoss)})`), result(percent));
     put(`I${row}`, `=TEA.FRESHMOISTURE(C${row},F${row},G${row},H${row})`, result(percent));
   }

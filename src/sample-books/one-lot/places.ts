@@ -36,30 +36,39 @@ export const roundColumns = ["G", "H", "I", "J"] as const;
 /** Answers of the sheet Lot. */
 export const found = {
   charges: "F5",
-  freshMoisture: "F12",
-  medianOfPastLots: "G12",
-  airedMoisture: "G17",
-  forPanMoisture: "G19",
-  finishedMoisture: "F31",
-  expected: "F34",
-  difference: "F36",
-  check: "F37",
-  outturn: "F38",
-  leafRatio: "F39",
-  recovery: "F40",
+  assumed: "E9",
+  /** The weights that the lot is worked out from: those typed, or what stands in for one that was left blank. */
+  aired: "F13",
+  siftOuts: "F14",
+  forPan: "F15",
+  missing: "F16",
+  airedMoisture: "G13",
+  forPanMoisture: "G15",
+  freshMoisture: "F49",
+  medianOfPastLots: "G49",
+  finishedMoisture: "F60",
+  expected: "F63",
+  difference: "F65",
+  check: "F66",
+  outturn: "F67",
+  leafRatio: "F68",
+  recovery: "F69",
   unwrap: "B46",
   firstTurn: "B47",
 } as const;
 
-/** The first rows of the tables on the sheet Lot: what remains, steps, band, one point either side, plan. */
-export const remainsRow = 16;
-export const stepsRow = 23;
-export const bandRow = 33;
-export const firstRowOfSecondPage = 42;
-export const eitherSideRow = 44;
-export const planRow = 50;
-/** The last row that the plan may grow to before numbers lose their format. */
-export const lastPlanRow = 66;
+/** The first rows of the tables on the sheet Lot: what remains, plan, steps, band, one point either side. */
+export const remainsRow = 12;
+export const planRow = 20;
+/** The last row that the plan may grow to: the answers below it stand in its way. */
+export const lastPlanRow = 45;
+export const freshMoistureRow = 49;
+export const stepsRow = 52;
+export const bandRow = 62;
+export const eitherSideRow = 73;
+export const wrapRow = 42;
+/** The last row that times of turning may grow to before they lose their format. */
+export const lastTurnRow = 66;
 /** The charges that the card and the proof have room for. The plan itself takes as many as it needs. */
 export const cardCharges = 8;
 

@@ -11,6 +11,7 @@ import {
   given,
   lastPastRow,
   lastPlanRow,
+  lastTurnRow,
   onLot,
   planRow,
   roundColumns,
@@ -64,7 +65,8 @@ export function proofSheet(): Sheet {
   const firstPast = row;
   for (let past = firstPastRow; past <= lastPastRow; past += 1) {
     const cell = (column: string) => `'Past lots'!$${column}$${past}`;
-    const sifted = `IF(${cell("D")}="",0,${cell("E")}/${cell("D")})`;
+    const aired = `IF(ISBLANK(${cell("D")}),${cell("C")},${cell("D")})`;
+    const sifted = `IF(ISBLANK(${cell("E")}),0,${cell("E")}/${aired})`;
     const kept = `((1-${sifted})*(1-${of("usualLoss")}))`;
     const plain = `1-${cell("F")}*(1-${cell("G")})/(${cell("C")}*${kept})`;
     line(`Past lots, row ${past}`, once([cell("C"), cell("F"), cell("G")], plain), cell("I"));
@@ -73,12 +75,32 @@ export function proofSheet(): Sheet {
   const median = line("Median", `=IF(COUNT(${pastRange})=0,"",MEDIAN(${pastRange}))`, onLot(found.medianOfPastLots));
   const fresh = line(
     "Used for this lot",
-    `=IF(${of("freshMoisture")}="",${median},${of("freshMoisture")})`,
+    `=IF(ISBLANK(${of("freshMoisture")}),${median},${of("freshMoisture")})`,
     onLot(found.freshMoisture),
   );
-  const aired = line(
+
+  part("Weights before the pan, and what stands in for one that was left blank");
+  const airedWeight = line(
     "After airing",
-    once([of("fresh"), of("aired"), fresh], `1-${of("fresh")}*(1-${fresh})/${of("aired")}`),
+    `=IF(ISBLANK(${of("aired")}),IF(ISBLANK(${of("fresh")}),"",${of("fresh")}),${of("aired")})`,
+    onLot(found.aired),
+  );
+  const all = `IF(ISBLANK(${of("forPan")}),0,MAX(0,${airedWeight}-${of("forPan")}))`;
+  const siftedOut = line(
+    "Sift-outs",
+    `=IF(ISBLANK(${of("siftOuts")}),${once([airedWeight], all).slice(1)},${of("siftOuts")})`,
+    onLot(found.siftOuts),
+  );
+  const rest = `${airedWeight}-${siftedOut}`;
+  const whole = `IF(OR(ISBLANK(${of("siftOuts")}),${of("readability")}=0),${rest},ROUND((${rest})/${of("readability")},0)*${of("readability")})`;
+  const forPan = line(
+    "For the pan",
+    `=IF(ISBLANK(${of("forPan")}),${once([airedWeight, siftedOut], whole).slice(1)},${of("forPan")})`,
+    onLot(found.forPan),
+  );
+  const aired = line(
+    "Moisture after airing",
+    once([of("fresh"), airedWeight, fresh], `1-${of("fresh")}*(1-${fresh})/${airedWeight}`),
     onLot(found.airedMoisture),
   );
 
@@ -90,17 +112,17 @@ export function proofSheet(): Sheet {
     const kind = onLot(`C${firstRoundRow + round}`);
     const after = `IF(${kind}="water",${before}*(1-${target})/(1-${before}*${target}),IF(${kind}="weight",(${before}-${target})/(1-${target}),IF(${kind}="points",${before}-${target},${target})))`;
     moistures.push(
-      line(`Moisture after round ${round + 1}`, once([of("forPan"), before], after), onLot(`G${stepsRow + 2 + round}`)),
+      line(`Moisture after round ${round + 1}`, once([forPan, before], after), onLot(`G${stepsRow + 2 + round}`)),
     );
   }
   for (const [round, moisture] of moistures.entries()) {
     if (round === 0) continue;
-    const plain = once([of("forPan"), aired, moisture], `${of("forPan")}*(1-${aired})/(1-${moisture})`);
+    const plain = once([forPan, aired, moisture], `${forPan}*(1-${aired})/(1-${moisture})`);
     line(`Whole lot after round ${round}`, plain, onLot(`F${stepsRow + 1 + round}`));
   }
 
   part("Charges");
-  const { wanted, largest, steps, count } = chargeFormulas();
+  const { wanted, largest, steps, count } = chargeFormulas(forPan);
   const stepsCell = step("Weight for the pan, in steps of the scale", steps);
   const nearest = step("Charges nearest to the load wanted", wanted);
   const least = step("Charges needed for the largest load", largest(stepsCell));
@@ -128,17 +150,14 @@ export function proofSheet(): Sheet {
   const measured = of("finishedMoisture");
   const finishedMoisture = line(
     "Its moisture",
-    `=IF(${measured}="",${lastMoisture},${measured})`,
+    `=IF(ISBLANK(${measured}),${lastMoisture},${measured})`,
     onLot(found.finishedMoisture),
   );
-  const waits = [of("fresh"), of("aired"), fresh, finishedMoisture];
-  const net = step(
-    "Dry matter less sift-outs",
-    once(waits, `${of("fresh")}*(1-${fresh})-${of("siftOuts")}*(1-${aired})`),
-  );
+  const waits = [of("fresh"), airedWeight, fresh, finishedMoisture];
+  const net = step("Dry matter less sift-outs", once(waits, `${of("fresh")}*(1-${fresh})-${siftedOut}*(1-${aired})`));
   const atNoLoss = step("At no loss", once([net], `${net}/(1-${finishedMoisture})`));
   const freshWeighed = `((1-${fresh})*${of("weightError")})^2`;
-  const removedWeighed = `IF(${of("siftOuts")}>0,((1-${aired})*${of("weightError")})^2,0)`;
+  const removedWeighed = `IF(${siftedOut}>0,((1-${aired})*${of("weightError")})^2,0)`;
   const freshMoist = `(${of("fresh")}*${of("freshMoistureError")})^2`;
   const dryError = `(${freshWeighed}+${removedWeighed}+${freshMoist})/${net}^2`;
   const moistureError = `(${of("finishedMoistureError")}/(1-${finishedMoisture}))^2`;
@@ -151,10 +170,7 @@ export function proofSheet(): Sheet {
   const high = line("High", once([net], `${atNoLoss}*(1-${of("leastLoss")})*(1+2*${relative})`), onLot(`H${bandRow}`));
   line(
     "Expected at the usual loss",
-    once(
-      [of("forPan"), aired, finishedMoisture],
-      `${of("forPan")}*(1-${aired})*(1-${of("usualLoss")})/(1-${finishedMoisture})`,
-    ),
+    once([forPan, aired, finishedMoisture], `${forPan}*(1-${aired})*(1-${of("usualLoss")})/(1-${finishedMoisture})`),
     onLot(found.expected),
   );
   const finished = of("finished");
@@ -179,8 +195,8 @@ export function proofSheet(): Sheet {
       once([fresh], `${fresh}+(${points})`),
       answer("F"),
     );
-    const needed = [of("fresh"), of("aired"), of("forPan"), shifted];
-    let moisture = step("Moisture for the pan", once(needed, `1-${of("fresh")}*(1-${shifted})/${of("aired")}`));
+    const needed = [of("fresh"), airedWeight, forPan, shifted];
+    let moisture = step("Moisture for the pan", once(needed, `1-${of("fresh")}*(1-${shifted})/${airedWeight}`));
     const inPan = moisture;
     for (const [round, column] of roundColumns.entries()) {
       const target = onLot(`B${firstRoundRow + round}`);
@@ -196,7 +212,7 @@ export function proofSheet(): Sheet {
     }
     line(
       "Finished lot",
-      once([inPan, finishedMoisture], `${of("forPan")}*(1-${inPan})*(1-${of("usualLoss")})/(1-${finishedMoisture})`),
+      once([inPan, finishedMoisture], `${forPan}*(1-${inPan})*(1-${of("usualLoss")})/(1-${finishedMoisture})`),
       answer("K"),
     );
   }
@@ -207,7 +223,7 @@ export function proofSheet(): Sheet {
   line(
     "Number of turns",
     once(wrap.map(of), `ROUNDUP(ROUND(${of("wrapLasts")}/${of("turnEvery")},6),0)-1`),
-    `COUNT(${onLot(`${found.firstTurn}:B${lastPlanRow}`)})`,
+    `COUNT(${onLot(`${found.firstTurn}:B${lastTurnRow}`)})`,
   );
 
   put("D3", `=MAX(D6:D${row - 1})`, { ...result("0.0E+00"), bold: true });
@@ -225,19 +241,19 @@ export function proofSheet(): Sheet {
 }
 
 /** How many charges: the nearest to the load wanted, a tie takes more, raised until none passes the largest load. */
-function chargeFormulas() {
-  const ratio = `${of("forPan")}/${of("panLoad")}`;
+function chargeFormulas(forPan: string) {
+  const ratio = `${forPan}/${of("panLoad")}`;
   const fewer = `MAX(1,INT(${ratio}))`;
-  const distance = (charges: string) => `ABS(${of("forPan")}/${charges}-${of("panLoad")})`;
+  const distance = (charges: string) => `ABS(${forPan}/${charges}-${of("panLoad")})`;
   return {
-    steps: once([of("forPan"), of("readability")], `ROUND(${of("forPan")}/${of("readability")},0)`),
+    steps: once([forPan, of("readability")], `ROUND(${forPan}/${of("readability")},0)`),
     wanted: once(
-      [of("forPan"), of("panLoad")],
+      [forPan, of("panLoad")],
       `IF(${distance(`(${fewer}+1)`)}<=${distance(`(${fewer})`)},${fewer}+1,${fewer})`,
     ),
     largest: (steps: string) =>
       once(
-        [of("forPan"), of("largestLoad"), steps],
+        [forPan, of("largestLoad"), steps],
         `ROUNDUP(${steps}/INT(ROUND(${of("largestLoad")}/${of("readability")},6)),0)`,
       ),
     count: (nearest: string, least: string) => once([nearest], `MAX(${nearest},N(${least}))`),
