@@ -221,7 +221,7 @@ describe.skipIf(!found)("the grid as the pane sees it", () => {
     expect(await page.evaluate(() => workbookHost.selection())).toMatchObject({
       row: 0,
       column: 1,
-      rows: 67,
+      rows: 75,
       columns: 1,
     });
   });
