@@ -3,7 +3,7 @@ import type { Workbook } from "../workbook-files/workbook";
 
 const spreadsheet = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
-// Reading and writing .xlsx is large: each is fetched from the page's own server when it is first wanted.
+// Reading and writing .xlsx is large: each is fetched when it is first wanted, or before that (fetch-ahead.ts).
 
 export async function readXlsx(content: ArrayBuffer, name: string): Promise<ReadFile> {
   const { readFile } = await import("../workbook-files/read-workbook");

@@ -3,6 +3,7 @@ import type { ReadFile } from "../workbook-files/read-workbook";
 import { ask } from "./ask";
 import { readXlsx } from "./files";
 import { keep } from "./kept-work";
+import { canLeave } from "./leave-page";
 import { showStatus } from "./show";
 
 /** What it is kept under, and its name in the page's address. */
@@ -22,6 +23,7 @@ export async function openOwn(file: File, hasOwn: boolean): Promise<void> {
   }
   const refuse = hasOwn ? "Keep the one before" : "Cancel";
   if (!(await ask(whatIsKept(file.name, read.leftOut, hasOwn), "Open it", refuse))) return;
+  if (!(await canLeave())) return;
   try {
     await keep(ownKey, read.workbook);
   } catch (problem) {

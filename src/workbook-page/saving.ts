@@ -1,5 +1,6 @@
 import type { Grid } from "./grid";
 import { keep } from "./kept-work";
+import { canLeave } from "./leave-page";
 import { showStatus } from "./show";
 
 /** Long enough for a row of keystrokes and what follows from them, short enough for an impatient hand. */
@@ -47,8 +48,8 @@ export function startSaving(key: string, grid: Grid, keptAt: Date | undefined): 
   });
 
   // The same workbook in another tab was changed: two versions must not overwrite each other.
-  tabs.addEventListener("message", ({ data }) => {
-    if (data === key && waiting === undefined) location.reload();
+  tabs.addEventListener("message", async ({ data }) => {
+    if (data === key && waiting === undefined && (await canLeave())) location.reload();
   });
 }
 

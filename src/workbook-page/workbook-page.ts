@@ -3,10 +3,12 @@ import "./workbook-page.css";
 import type { Workbook } from "../workbook-files/workbook";
 import { ask } from "./ask";
 import { showCellMessages } from "./cell-messages";
+import { fetchAhead } from "./fetch-ahead";
 import { downloadAsText, downloadXlsx } from "./files";
 import { isCard, printFiringCard } from "./firing-card";
 import { type Grid, openGrid } from "./grid";
 import { forget, type KeptWork, readKept, readSetAside, setAside } from "./kept-work";
+import { canLeave, goTo } from "./leave-page";
 import { isTooLarge, openOwn, ownKey } from "./own-file";
 import { preparePane } from "./pane-beside-grid";
 import { type SampleWorkbook, sampleWorkbooks } from "./sample-workbooks";
@@ -49,6 +51,7 @@ async function open(): Promise<void> {
   // For the tests, and for the curious in the browser's console.
   Object.assign(globalThis, { workbookGrid: grid });
   document.documentElement.dataset.ready = "yes";
+  void fetchAhead();
 }
 
 /** What was kept, if it can be read. What cannot is set aside before anything else is kept in its place. */
@@ -78,6 +81,12 @@ function showLinks(own: KeptWork | undefined): void {
       link.href = `?workbook=${place.key}`;
       link.textContent = place.title;
       if (place.key === key) link.setAttribute("aria-current", "page");
+      link.addEventListener("click", (event) => {
+        // With a key held down it opens elsewhere, and this page stays.
+        if (event.ctrlKey || event.metaKey || event.shiftKey || event.altKey) return;
+        event.preventDefault();
+        void goTo(link.href);
+      });
       return link;
     }),
   );
@@ -102,6 +111,7 @@ function prepareActions(grid: Grid, hasOwn: boolean): void {
   onClick("back", sample !== undefined, async () => {
     const question = `Start afresh from the sample “${sample?.title}”?\nWhat you have typed here is lost; download it first if you want it.`;
     if (!(await ask(question, "Start afresh", "Keep my work"))) return;
+    if (!(await canLeave())) return;
     await forget(key);
     location.reload();
   });
