@@ -28,6 +28,13 @@ export const iso1573: Source = {
   status: "restated",
 };
 
+export const iso5725Range: Source = {
+  authors: "International Organization for Standardization",
+  title: "Accuracy of measurement methods and results: use in practice of accuracy values",
+  published: "ISO 5725-6:1994",
+  status: "from memory",
+};
+
 export const iso1572: Source = {
   authors: "International Organization for Standardization",
   title: "Tea: preparation of ground sample of known dry matter content",
@@ -52,7 +59,7 @@ export const gum: Source = {
 export const junshanProcess: Source = {
   authors: "Published description of a bud yellow tea process (Junshan type)",
   title:
-    "Weights and losses by stage: 300 g charges, about 30 % weight loss in the first firing, 2000 g fresh to 500 g finished",
+    "Weights and losses by stage: 300 g charges, about 30 % weight loss in the fixing, 2000 g fresh to 500 g finished",
   published: "the work it was taken from is not recorded",
   status: "restated",
 };
@@ -87,7 +94,7 @@ export const wardMoisture: Source = {
 
 export const teaWaterLoss: Source = {
   authors: "Note in a Chinese periodical on the moisture of tea in manufacture",
-  title: "100 kg of fresh leaf go from 78 to 60 % moisture in the first firing, which takes 45 kg of water",
+  title: "100 kg of fresh leaf go from 78 to 60 % moisture in the fixing, which takes 45 kg of water",
   published: "its opening was read in an index of periodicals that names neither author nor year",
   status: "read",
 };

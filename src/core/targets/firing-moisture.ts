@@ -44,7 +44,7 @@ export const firingMoisturePage: FunctionPage = {
     "When you have weighed the charge, MOISTURENOW tells what the moisture really is. This function tells what it should be.",
     "Refused: a loss of weight or of points that is larger than the moisture, and a meaning that is left blank.",
   ],
-  sources: [{ work: junshanProcess, place: "weight loss of about 30 % in the first firing of a 300 g charge" }],
+  sources: [{ work: junshanProcess, place: "weight loss of about 30 % in the fixing of a 300 g charge" }],
   cautions: [hotPan],
   examples: [
     { given: [0.75, 0.2, "weight"], gives: 0.6875, shows: "leaf at 75 % that has lost 20 % of its weight" },

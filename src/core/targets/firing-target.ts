@@ -52,7 +52,7 @@ export const firingTargetPage: FunctionPage = {
     "It holds as long as only water leaves. Dust and broken bits that fall out of the pan make the scale read low while the leaf is still wet.",
     "Refused: a loss of weight or of points that is larger than the moisture, since the leaf does not hold that much water; and a meaning that is left blank.",
   ],
-  sources: [{ work: junshanProcess, place: "weight loss of about 30 % in the first firing of a 300 g charge" }],
+  sources: [{ work: junshanProcess, place: "weight loss of about 30 % in the fixing of a 300 g charge" }],
   cautions: [hotPan, carbonMonoxide],
   examples: [
     { given: [320, 0.75, 0.2, "water"], gives: 272, shows: "20 % of the water off 320 g at 75 %" },

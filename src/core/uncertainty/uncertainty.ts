@@ -75,12 +75,9 @@ export const uncertaintyOf = (functions: () => readonly FunctionSpec[]) =>
       });
       const total = combinedError(parts);
       const shareOf = (part: number): number => (total === 0 ? 0 : (part / total) ** 2);
-      const rows = inputs.map(({ parameter, value, error }, place): Answer[] => [
-        parameter.name,
-        value,
-        error,
-        shareOf(parts[place] as number),
-      ]);
+      const rows = inputs.flatMap(({ parameter, value, error }, place): Answer[][] =>
+        value === undefined ? [] : [[parameter.name, value, error, shareOf(parts[place] as number)]],
+      );
       return [["result", result, total, total === 0 ? 0 : 1], ...rows];
     },
   });
@@ -112,11 +109,11 @@ function inputsOf(
   let waits = false;
   const inputs = parameters.map((parameter, place): Input => {
     const given = reading(parameter, values[place] ?? null);
-    // Every optional argument of a smooth function has a fallback.
     const value = given ?? (parameter.fallback as number | undefined);
     const error = valueErrors[place] ?? 0;
     refuseError(parameter, given, valueErrors[place] ?? null);
-    if (value === undefined) {
+    // What may be left out and has no fallback is for the function to know.
+    if (value === undefined && !parameter.optional) {
       if (parameter.blank === "is refused") {
         throw must(parameter.name, `be ${parameter.quantity.requirement}`, "got a blank");
       }

@@ -22,7 +22,8 @@ const milligramsIn = {
 
 type WeightUnit = keyof typeof milligramsIn;
 
-const catty = "a catty is 500 g on the mainland of China, 600 g and others elsewhere: type the one you mean in g";
+const catty =
+  "a catty is 500 g on the mainland of China, 600 g in Taiwan and others elsewhere: type 市斤 for 500 g, 公斤 for 1 kg, or the one you mean in g";
 const tael = "a tael is 50 g on the mainland of China, 37.5 g and others elsewhere: type the one you mean in g";
 const ton = "a ton may be 1000 kg or an American or British one: type t for 1000 kg";
 
@@ -73,7 +74,7 @@ export const convertWeightPage: FunctionPage = {
   ],
   guide: [
     "Use it where leaf is bought in one unit and tea is sold in another. All other functions take any unit, as long as it stays the same through the call, so convert before you mix.",
-    "jin and liang are the market units of the mainland of China, 500 g and 50 g. “catty” and “tael” are refused: they are 500 g and 50 g in one place, and 600 g and 37.5 g or other weights in another. Find out which one is meant and type it in grams. “ton” is refused for the same reason; t is 1000 kg.",
+    "jin and liang are the market units of the mainland of China, 500 g and 50 g. In Taiwan 斤 is 600 g, and 斤 here is not that one: multiply by 600 and type g. 市斤 (500 g) and 公斤 (1 kg) are the same everywhere. “catty” and “tael” are refused: they are 500 g and 50 g in one place, and 600 g and 37.5 g or other weights in another. Find out which one is meant and type it in grams. “ton” is refused for the same reason; t is 1000 kg.",
     "oz is the ounce of the kitchen (28.35 g); ozt is the troy ounce of precious metals (31.10 g), a tenth heavier. kan and momme are 3.75 kg and 3.75 g.",
   ],
   sources: [
@@ -145,7 +146,7 @@ export const convertWeightPage: FunctionPage = {
       expected: {
         error: "#VALUE!",
         message:
-          'from must be one of "mg", "g", "kg", "t", "oz", "lb", "ozt", "jin", "liang", "kan", "momme"; got the text "catty" (a catty is 500 g on the mainland of China, 600 g and others elsewhere: type the one you mean in g)',
+          'from must be one of "mg", "g", "kg", "t", "oz", "lb", "ozt", "jin", "liang", "kan", "momme"; got the text "catty" (a catty is 500 g on the mainland of China, 600 g in Taiwan and others elsewhere: type 市斤 for 500 g, 公斤 for 1 kg, or the one you mean in g)',
       },
       working: "two weights of one name",
       ...exactly,

@@ -53,7 +53,7 @@ export const finishedWeightPage: FunctionPage = {
   },
   guide: [
     "Use it in the morning, to know how much tea the basket holds. Without dryLoss it is the most there can be: nothing sifted out, no dust, no sample.",
-    "dryLoss is everything that leaves as dry matter. Take it from your own past lots: 1 less DRYRECOVERY, over those that went well. When sift-outs have been weighed, take them off the fresh weight and type only the rest of the loss, or use FINISHEDBAND, which takes them as they are.",
+    "dryLoss is everything that leaves as dry matter. Take it from your own past lots: 1 less DRYRECOVERY, over those that went well. When sift-outs have been weighed, use FINISHEDBAND, which takes them with their own moisture, and DRYRECOVERY with removed and removedMoisture for the rest of the loss.",
     "Fresh moisture decides: at 76 %, one point up or down moves the answer by about 4 %. A moisture from a table or from last year gives an estimate, not a promise.",
   ],
   sources: [

@@ -139,8 +139,8 @@ const hints: Patterns = [
   [/^0 makes a reading exact$/, "填 0 表示准确"],
   [/^for twenty minutes type 0:20$/, "二十分钟请输入 0:20"],
   [
-    /^a catty is 500 g on the mainland of China, 600 g and others elsewhere: type the one you mean in g$/,
-    "中国大陆一斤是 500 g，别处有 600 g 等：请把所指的斤以 g 输入",
+    /^a catty is 500 g on the mainland of China, 600 g in Taiwan and others elsewhere: type 市斤 for 500 g, 公斤 for 1 kg, or the one you mean in g$/,
+    "中国大陆一斤是 500 g，台湾一斤是 600 g，别处还有别的：500 g 请输入“市斤”，1 kg 请输入“公斤”，否则请把所指的斤以 g 输入",
   ],
   [
     /^a tael is 50 g on the mainland of China, 37.5 g and others elsewhere: type the one you mean in g$/,

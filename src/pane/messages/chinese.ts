@@ -47,6 +47,7 @@ const answerTexts: Patterns = [
   [/^does not balance: suspect (".*")$/, "不平衡：可疑的是 $1"],
   [/^dry matter grows by (\S+)$/, "干物质增加了 $1"],
   [/^no moisture: the balance starts at the first row with one$/, "没有含水率：从第一个有含水率的行开始平衡"],
+  [/^no moisture: the balance ends at the last row with one$/, "没有含水率：平衡到最后一个有含水率的行为止"],
   [/^no moisture: the next row with one covers this stage$/, "没有含水率：由下一个有含水率的行一并计算"],
 ];
 
@@ -175,6 +176,7 @@ export const chinese: Messages = {
     unaccounted: "去向不明",
     kept: "保留",
     note: "备注",
+    "leaf removed": "取出茶叶",
     "fitted weight": "平差重量",
     "fitted moisture": "平差含水率",
     z: "z",

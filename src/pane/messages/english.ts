@@ -278,6 +278,7 @@ export const english: Messages = {
     unaccounted: "missing",
     kept: "kept",
     note: "note",
+    "leaf removed": "leaf out",
     "fitted weight": "fitted",
     "fitted moisture": "fitted",
     z: "z",

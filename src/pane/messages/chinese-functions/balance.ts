@@ -13,16 +13,16 @@ export const balance: Translations = {
     "就在那次称重之前取出的茶叶重量（筛出物、样品）；第一行留空或填 0",
   "moisture of the leaf taken out; left out, it is the moisture of its row":
     "取出茶叶的含水率；省略时，等于所在行的含水率",
-  "Use it when a lot is finished, or half way, to close its book. Every gram of the first weight stands in one of four places: still on the scale, gone as water, taken out by hand, or unaccounted. The total row adds them up, and the sum is exact.":
-    "一批做完了，或做到一半，用它来结账。最初重量里的每一克，都归到四处之一：还在秤上、作为水走掉、用手取出，或去向不明。合计行把它们加在一起，总和分毫不差。",
+  "Use it when a lot is finished, or half way, to close its book. Every gram of the first weight stands in one of four places: still on the scale, gone as water, taken out by hand, or unaccounted. The total row adds them up: the weight at the first moisture is the weight at the last one, with water off, leaf removed (as it was weighed, the last column) and unaccounted. The dry matter adds up as well: that of the first is that of the last, with dry matter removed and unaccounted.":
+    "一批做完了，或做到一半，用它来结账。最初重量里的每一克，都归到四处之一：还在秤上、作为水走掉、用手取出，或去向不明。合计行把它们加在一起：第一个有含水率的重量，等于最后一个有含水率的重量，加上去水、取出茶叶（最后一列，按称得的重量）和去向不明。干物质也对得上：最初的干物质，等于最后的干物质，加上取出干物和去向不明。",
   "Unaccounted is what to read first. A small positive number is dust, leaf left in the pan, and the little that live leaf loses by breathing. A large one is leaf that was taken out and not written down, or a wrong reading.":
     "先看“去向不明”（unaccounted）。小的正数，是碎末、留在锅里的茶叶，以及鲜活的叶呼吸损失的那一点。数大，就是取出了茶叶却没有记下，或有一个读数错了。",
   "A negative number means more dry matter after a stage than before it. Leaf makes none while it dries, so a weight or a moisture of that row or of the row before it is off, and the note says by how much the dry matter grows. It is never hidden in another column. When moistures are known to about one point, a growth of some percent at the wet end is no more than that: BALANCEFIT weighs the readings by their errors.":
     "负数表示这一阶段之后的干物质比之前还多。茶叶在干燥中生不出干物质，所以本行或上一行有一个重量或含水率不准；备注会写明干物质增加了多少。负数绝不会藏进别的列里。含水率若只准到一个百分点左右，在湿的那一头，干物质增加百分之几也不过是这点误差：BALANCEFIT 会按各读数的误差来权衡。",
   "Kept is the share of the first dry matter that is still there. Its last value is the lot's own recovery.":
     "“保留”（kept）是最初的干物质中还在的比例。这一列最后的数，就是这一批自己的干物质收得率。",
-  "A blank moisture does not stop the table: the row shows its weight, and the next row with a moisture accounts for both stages. Leaf taken out in such a row needs its own moisture in removedMoistures. The balance starts at the first row that has a moisture.":
-    "含水率留空，表照样往下算：那一行只显示重量，由下一个有含水率的行把两个阶段一并算清。这样的行若取出过茶叶，要在 removedMoistures 中填上取出茶叶自己的含水率。平衡从第一个有含水率的行开始。",
+  "A blank moisture does not stop the table: the row shows its weight, and the next row with a moisture accounts for both stages. Leaf taken out in such a row needs its own moisture in removedMoistures. The balance starts at the first row that has a moisture and ends at the last one.":
+    "含水率留空，表照样往下算：那一行只显示重量，由下一个有含水率的行把两个阶段一并算清。这样的行若取出过茶叶，要在 removedMoistures 中填上取出茶叶自己的含水率。平衡从第一个有含水率的行开始，到最后一个有含水率的行为止。",
   "The answer spills: a heading, a row for each stage and a total. Inside a worksheet table, where nothing can spill, ask for one cell: INDEX(TEA.STAGEBALANCE(A2:A5, B2:B5, C2:C5, , , FALSE), 5, 7) is the unaccounted weight of a lot of four weighings.":
     "答案会溢出：一行标题，每个阶段一行，再加一行合计。工作表的“表格”里不能有溢出，请只取一个单元格：INDEX(TEA.STAGEBALANCE(A2:A5, B2:B5, C2:C5, , , FALSE), 5, 7) 是称重四次的一批中去向不明的重量。",
   "600 g of an invented lot: 442.2 g of water off, 6 g taken out, 1.8 g unaccounted, 150 g of tea":

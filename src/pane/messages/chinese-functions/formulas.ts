@@ -6,7 +6,7 @@ export const formulas: Translations = {
   "before − after": "烘前 − 烘后",
   "before − dish": "烘前 − 盘",
   "water / leaf": "水 / 叶",
-  "mean of M when largest M − smallest M ≤ limit": "最大的 M − 最小的 M ≤ 限值时，取 M 的平均值",
+  "mean of M when largest M − smallest M ≤ limit × qₙ / q₂": "最大的 M − 最小的 M ≤ 限值 × qₙ / q₂ 时，取 M 的平均值",
   "largest − smallest": "最大 − 最小",
   "1 − share": "1 − 干物质比例",
   "water / weight": "水 / 重量",
@@ -43,8 +43,10 @@ export const formulas: Translations = {
   "(price × F + other) / P": "(单价 × F + 其他费用) / P",
   "price × F": "单价 × F",
   "(leaf + other) / P": "(鲜叶成本 + 其他费用) / P",
-  "water off = W₁M₁ − W₂M₂ − r·m; removed = r(1 − m); unaccounted = D₁ − D₂ − r(1 − m); kept = D / D of the first row; first weight = last weight + water off + removed + unaccounted":
-    "去水 = W₁M₁ − W₂M₂ − r·m；取出的干物质 = r(1 − m)；去向不明 = D₁ − D₂ − r(1 − m)；保留 = D / 第一行的 D；最初重量 = 最后重量 + 去水 + 取出 + 去向不明",
+  "water off = W₁M₁ − W₂M₂ − r·m; removed = r(1 − m); unaccounted = D₁ − D₂ − r(1 − m); kept = D / D of the first row; first weight = last weight + water off + leaf removed + unaccounted; first dry matter = last dry matter + dry matter removed + unaccounted":
+    "去水 = W₁M₁ − W₂M₂ − r·m；取出的干物质 = r(1 − m)；去向不明 = D₁ − D₂ − r(1 − m)；保留 = D / 第一行的 D；最初重量 = 最后重量 + 去水 + 取出茶叶 + 去向不明；最初干物质 = 最后干物质 + 取出干物质 + 去向不明",
+  "P × (1 − Mp) / (F × (1 − Mf) − S × (1 − Ms)); Ms left out is Mf":
+    "P × (1 − Mp) / (F × (1 − Mf) − S × (1 − Ms))；省略 Ms 时为 Mf",
   "D₁ − Dₙ − removed": "D₁ − Dₙ − 取出的干物质",
   "water off = ΣW₋₁M₋₁ − WM − rm; unaccounted = ΣD₋₁ − D − r(1 − m)":
     "去水 = ΣW₋₁M₋₁ − WM − rm；去向不明 = ΣD₋₁ − D − r(1 − m)",
@@ -61,7 +63,8 @@ export const formulas: Translations = {
     "r = ln(P / F)；z = 0.6745 × (r − 中位数) / MAD，MAD 是 |r − 中位数| 的中位数；|z| > 限值时标出",
   "(r − median) / unit": "(r − 中位数) / 常见距离",
   "−limit ≤ z ≤ limit": "−限值 ≤ z ≤ 限值",
-  "u² = k(d²/12 + s²/n) + a²/3, with k = 2 when tared, else 1": "u² = k(d²/12 + s²/n) + a²/3，去皮时 k = 2，否则 k = 1",
+  "u² = k(r + s²/n) + a²/3, with k = 2 when tared, else 1; r = d²/12 × (1 − 5.5 s²/d²)² while 5.5 s² is below d², else 0":
+    "u² = k(r + s²/n) + a²/3，去皮时 k = 2，否则 k = 1；5.5 s² 小于 d² 时 r = d²/12 × (1 − 5.5 s²/d²)²，否则 r = 0",
   "√(k × one + a² / 3)": "√(k × 一次读数的平方 + a² / 3)",
   "u² = Σ(cᵢ × uᵢ)², with cᵢ the slope of the result along input i; share of variance = (cᵢ × uᵢ)² / u²":
     "u² = Σ(cᵢ × uᵢ)²，cᵢ 是结果随输入 i 变化的斜率；方差份额 = (cᵢ × uᵢ)² / u²",

@@ -47,12 +47,14 @@ export const moisture: Translations = {
   "Mean of repeated oven moistures, given only when they agree.": "几次烘箱含水率的平均值，相符时才给出。",
   "moistures of samples of the same leaf, two or more; blank cells are passed over":
     "同一份茶叶各个样品的含水率，两个或更多；空白单元格会跳过",
-  "largest difference allowed between any two of them; 0.3 points is 0.003":
-    "任意两个之间允许的最大差距；0.3 个百分点写作 0.003",
-  "Dry two samples of the same leaf and give both moistures. When they agree you get their mean; when they do not you get #N/A and the spread between them, and the honest thing is to dry two more.":
-    "同一份茶叶烘两个样品，把两个含水率都填上。相符就得到平均值；不相符就得到 #N/A，并写明两者相差多少，这时老实的做法是再烘两个。",
+  "largest difference allowed between two readings; for more it widens by itself; 0.3 points is 0.003":
+    "两个读数之间允许的最大差距；读数更多时会自动放宽；0.3 个百分点写作 0.003",
+  "Dry two samples of the same leaf and give both moistures. When they agree you get their mean; when they do not you get #N/A and the spread between them, and the honest thing is to dry two more and give all four.":
+    "同一份茶叶烘两个样品，把两个含水率都填上。相符就得到平均值；不相符就得到 #N/A，并写明两者相差多少，这时老实的做法是再烘两个，四个一起填上。",
   "The limit that stands when you give none, 0.3 points, is how well two determinations on finished tea repeat. Fresh and half-dried leaf is far less even and needs a limit of its own: dry several samples of one well-mixed basket and see how far apart they come out.":
     "不填限值时按 0.3 个百分点，这是成茶两次测定能够重复到的程度。鲜叶和半干的叶远没有这样均匀，要另定限值：把一篮叶拌匀，烘几个样品，看结果相差多少。",
+  "The limit is one for two readings: good ones differ by more 5 times in 100. More readings of the same leaf lie further apart, so the limit widens by itself, 1.20 times for three, 1.31 for four, 1.39 for five and 1.45 for six, and good sets of any size are refused equally rarely.":
+    "限值是对两个读数说的：测得好的两个读数，100 次里有 5 次相差更多。同一份茶叶的读数越多，彼此就散得越开，所以限值会自动放宽：三个为 1.20 倍，四个 1.31 倍，五个 1.39 倍，六个 1.45 倍；这样，无论几个，好的读数被拒绝的机会都一样少。",
   "Agreement says that the samples repeat, not that they are right. An oven that is too cool or a scale that is out gives the same wrong answer twice.":
     "相符只说明样品能重复，不说明结果是对的。烘箱温度不够，或者秤不准，两次得出的是同一个错数。",
   "Refused: a limit of more than 5 points, which no longer tells anything apart. One reading alone gives #N/A.":

@@ -7,8 +7,11 @@ export const steps: Translations = {
   "water that the oven took": "烘箱带走的水",
   "leaf in the dish before the oven": "入烘箱前盘中的叶",
   "share of the leaf that was water": "叶中水的比例",
-  "how far apart the readings are, which has to stay within the limit": "读数之间的差距，不得超过限值",
+  "how much wider this many readings may lie than two, at 95 %": "这么多读数可以比两个读数散开多少倍（95 %）",
+  "how far apart the readings are, which has to stay within the limit times that":
+    "读数之间的差距，不得超过限值乘以这个倍数",
   "their mean": "平均值",
+  "dry matter that went on": "继续往下做的干物质",
   "dry matter of the start, less what was lost": "起始的干物质，减去损耗",
   "what is not dry matter now is water": "现在不是干物质的部分就是水",
   "dry matter of the finished tea": "成茶的干物质",
@@ -88,7 +91,9 @@ export const steps: Translations = {
   "outturn of the first finished lot": "第一个已完成批次的制成率",
   "the same on the scale of logarithms": "同样取对数",
   "every lot in the same way; flagged when farther away than the limit": "各批同样计算，超过限值时标出",
-  "one reading, squared: the step of the display and the scatter": "一次读数的平方：分度与离散",
+  "what the step adds to the scatter, squared; nothing once s is 0.43 d":
+    "分度在离散之外另加的部分，平方；s 达到 0.43 d 就没有了",
+  "one weighing, squared": "一次称重，平方",
   "k readings, and how far the scale may be off": "k 次读数，以及秤可能的偏差",
   "the result of the function with these values": "函数在这些值下的结果",
   "its error: what each input adds, squared and added up": "误差：各输入的贡献平方后相加",

@@ -13,12 +13,12 @@ export const uncertainty: Translations = {
     "盘子去了皮，或另外称过，重量是两次读数之差时，填 TRUE",
   "largest error that the scale may have at this load, either way, a; left out, 0":
     "称这样的重量时，秤偏大或偏小最多可能差多少，a；省略时为 0",
-  "Use it to get the weight errors that BALANCEFIT, FINISHEDBAND, FINISHEDCHECK and UNCERTAINTY ask for. The answer is one standard uncertainty, in the unit of your scale: about two readings in three lie within it, nineteen in twenty within twice as much.":
-    "BALANCEFIT、FINISHEDBAND、FINISHEDCHECK 和 UNCERTAINTY 要填重量的误差，就用它来求。答案是一个标准不确定度，单位与秤相同：大约三次读数中有两次落在它之内，二十次中有十九次落在它的两倍之内。",
-  "The step of the display alone gives d/√12, a little under a third of a step. To learn the repeatability, put the same bag of leaf on the scale ten times, lift it off in between, and take STDEV of the readings. Where that shows one and the same number every time, leave it at 0.":
-    "单是显示的分度，误差就有 d/√12，略小于分度的三分之一。想知道重复性，把同一袋茶叶放上秤称十次，每次之间拿下来，再对读数用 STDEV。若每次显示的都是同一个数，就填 0。",
-  "Averaging several readings makes the part that scatters smaller. It does nothing for the step of the display nor for a scale that is off, so the answer has a floor.":
-    "几次读数取平均，离散的那部分会变小。但这改善不了显示的分度，也纠正不了秤的偏差，所以误差小到一定程度就不再小了。",
+  "Use it to get the weight errors that BALANCEFIT, FINISHEDBAND, FINISHEDCHECK and UNCERTAINTY ask for. The answer is one standard uncertainty, in the unit of your scale: the usual size of the error. Where scatter makes up most of it, about two weighings in three lie within it and nineteen in twenty within twice as much. Where the step of the display alone makes it, 58 in 100 lie within it and all within twice as much.":
+    "BALANCEFIT、FINISHEDBAND、FINISHEDCHECK 和 UNCERTAINTY 要填重量的误差，就用它来求。答案是一个标准不确定度，单位与秤相同，是误差通常的大小。误差主要来自读数离散时，大约三次称重中有两次落在它之内，二十次中有十九次落在它的两倍之内；只来自显示分度时，100 次中有 58 次落在它之内，全部落在它的两倍之内。",
+  "The step of the display alone gives d/√12, a little under a third of a step. To learn the repeatability, put the same bag of leaf on the scale ten times, lift it off in between, and take STDEV of the readings. Where that shows one and the same number every time, leave it at 0. Ten readings know the scatter to about a quarter of itself, so do it with two or three loads and take the mean.":
+    "单是显示的分度，误差就有 d/√12，略小于分度的三分之一。想知道重复性，把同一袋茶叶放上秤称十次，每次之间拿下来，再对读数用 STDEV。若每次显示的都是同一个数，就填 0。称十次，离散程度只能知道到它自己的四分之一左右，所以请用两三袋分别试，再取平均。",
+  "Averaging several readings makes the part that scatters smaller. A display that shows the same number every time gains nothing by it; where readings scatter by 0.43 of a step or more, averaging takes the step out as well. Between, against a simulated scale of which s is well known, with 1 to 10 readings and s up to three steps, the answer is never more than 4 % too small nor 5 % too large. A scale that is off stays off.":
+    "几次读数取平均，离散的那部分会变小。若每次显示的都是同一个数，取平均就没有用；若读数的离散达到分度的 0.43 或更多，取平均连分度的误差也会消去。介于两者之间，与模拟的秤相比（s 已知得很准，读数 1 到 10 次，s 不超过三个分度），答案偏小不超过 4 %，偏大不超过 5 %。秤本身的偏差，取平均纠正不了。",
   "For accuracy take what the maker or a test certificate states, or what a known weight shows. A scale that is off by the same share everywhere does no harm to outturns and ratios of weights taken on it; it does harm where weights of two scales meet.":
     "accuracy（准确度）请填厂家或检定证书上写的，或用已知重量试出来的。若秤处处按同一比例偏，用它称出的制成率和重量之比都不受影响；两台秤的重量用到一起时，就有影响了。",
   "Refused: a readability of 0 or blank, a negative repeatability or accuracy, and readings that are no whole number.":

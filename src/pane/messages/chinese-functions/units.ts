@@ -11,8 +11,8 @@ export const units: Translations = {
   "unit it is wanted in": "要换成的单位",
   "Use it where leaf is bought in one unit and tea is sold in another. All other functions take any unit, as long as it stays the same through the call, so convert before you mix.":
     "鲜叶按一种单位收、茶按另一种单位卖，就用它。其他函数什么单位都可以，只要同一个公式里始终一致，所以混用之前先换算。",
-  "jin and liang are the market units of the mainland of China, 500 g and 50 g. “catty” and “tael” are refused: they are 500 g and 50 g in one place, and 600 g and 37.5 g or other weights in another. Find out which one is meant and type it in grams. “ton” is refused for the same reason; t is 1000 kg.":
-    "jin（斤）和 liang（两）是中国大陆的市制单位，即 500 克和 50 克。“catty”和“tael”会拒绝：它们在一地是 500 克和 50 克，在另一地是 600 克和 37.5 克，或是别的重量。请问清指的是哪一种，换成克输入。“ton”因同样的原因也会拒绝；t 是 1000 公斤。",
+  "jin and liang are the market units of the mainland of China, 500 g and 50 g. In Taiwan 斤 is 600 g, and 斤 here is not that one: multiply by 600 and type g. 市斤 (500 g) and 公斤 (1 kg) are the same everywhere. “catty” and “tael” are refused: they are 500 g and 50 g in one place, and 600 g and 37.5 g or other weights in another. Find out which one is meant and type it in grams. “ton” is refused for the same reason; t is 1000 kg.":
+    "jin（斤）和 liang（两）是中国大陆的市制单位，即 500 克和 50 克。在台湾，一斤是 600 克，这里的“斤”不是那一种：请乘以 600，以 g 输入。市斤（500 克）和公斤（1 公斤）到处都一样。“catty”和“tael”会拒绝：它们在一地是 500 克和 50 克，在另一地是 600 克和 37.5 克，或是别的重量。请问清指的是哪一种，换成克输入。“ton”因同样的原因也会拒绝；t 是 1000 公斤。",
   "oz is the ounce of the kitchen (28.35 g); ozt is the troy ounce of precious metals (31.10 g), a tenth heavier. kan and momme are 3.75 kg and 3.75 g.":
     "oz 是厨房里用的常衡盎司（28.35 克）；ozt 是贵金属用的金衡盎司（31.10 克），要重十分之一。kan（贯）和 momme（匁）是 3.75 公斤和 3.75 克。",
   "2.4 kg are 4.8 jin": "2.4 公斤是 4.8 斤",

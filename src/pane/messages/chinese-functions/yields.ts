@@ -33,6 +33,12 @@ export const yields: Translations = {
     "答案可能超过 1。茶叶不会增加干物质，所以是某个读数不准，多半是鲜叶含水率：在 77 % 时，含水率多记一个百分点，这里就多出四个多百分点。这样的误差能不能解释得通，FINISHEDCHECK 会给出答案。",
   "Kept for the lots that went well, 1 less the answer gives the dryLoss for FINISHEDWEIGHT and the lowLoss and highLoss for FINISHEDBAND.":
     "把做得好的批次的答案留存下来，用 1 减去它，就能得出 FINISHEDWEIGHT 要的 dryLoss，以及 FINISHEDBAND 要的 lowLoss 和 highLoss。",
+  "Sift-outs and samples that were weighed go into removed, with their own moisture in removedMoisture: 20 g of dry sift-outs hold four times the dry matter of 20 g of fresh leaf. The answer is then about what went on, and 1 less it is the loss that nobody weighed, which is what FINISHEDBAND and FINISHEDCHECK ask for beside their own removed.":
+    "称过的筛出物和样品填入 removed，它们自己的含水率填入 removedMoisture：20 克干的筛出物所含的干物质，是 20 克鲜叶的四倍。这时答案说的是继续往下做的那部分；1 减去答案，就是谁也没称到的损失，FINISHEDBAND 和 FINISHEDCHECK 在它们自己的 removed 之外要的正是它。",
+  "weight of what was weighed and taken out on the way, such as sift-outs and samples; left out, 0":
+    "一路上取出并称过的重量，如筛出物和样品；省略时为 0",
+  "moisture of what was taken out, wet basis; left out, that of the fresh leaf":
+    "取出物的含水率，湿基；省略时，等于鲜叶的含水率",
   "240 g of dry matter came in, 228 g went out: 95 %": "进来 240 克干物质，出去 228 克：95 %",
 
   // FINISHEDWEIGHT
@@ -42,8 +48,8 @@ export const yields: Translations = {
     "一路上损失的干物质的比例，包括筛出物和碎末；省略时为 0",
   "Use it in the morning, to know how much tea the basket holds. Without dryLoss it is the most there can be: nothing sifted out, no dust, no sample.":
     "早上用，看这一筐叶子能出多少茶。省略 dryLoss，得到的是最多能有多少：没有筛出，没有碎末，也没有取样。",
-  "dryLoss is everything that leaves as dry matter. Take it from your own past lots: 1 less DRYRECOVERY, over those that went well. When sift-outs have been weighed, take them off the fresh weight and type only the rest of the loss, or use FINISHEDBAND, which takes them as they are.":
-    "dryLoss 是以干物质走掉的一切。请取自自己以往的批次：用做得好的那些批，1 减去 DRYRECOVERY。筛出物若已称重，请从鲜叶重量中扣除，这里只填其余的损失；或者改用 FINISHEDBAND，筛出物称了多少就填多少。",
+  "dryLoss is everything that leaves as dry matter. Take it from your own past lots: 1 less DRYRECOVERY, over those that went well. When sift-outs have been weighed, use FINISHEDBAND, which takes them with their own moisture, and DRYRECOVERY with removed and removedMoisture for the rest of the loss.":
+    "dryLoss 是以干物质走掉的一切。请取自自己以往的批次：用做得好的那些批，1 减去 DRYRECOVERY。筛出物若已称重，请改用 FINISHEDBAND，它按筛出物自己的含水率来算；其余的损失，用 DRYRECOVERY 加上 removed 和 removedMoisture 求得。",
   "Fresh moisture decides: at 76 %, one point up or down moves the answer by about 4 %. A moisture from a table or from last year gives an estimate, not a promise.":
     "关键在鲜叶含水率：在 76 % 时，上下差一个百分点，答案就变动约 4 %。从表上查来的或沿用去年的含水率，得出的是估计，不是保证。",
   "1000 g at 76 % holds 250 g of tea at 4 %": "1000 克含水 76 % 的鲜叶，能出 250 克含水 4 % 的成茶",
@@ -78,8 +84,8 @@ export const yields: Translations = {
     "一批还在做的时候用，看成茶该落在哪两个重量之间。中间的数是干物质毫无损失时的重量，不是预计的重量；预计重量请用 FINISHEDWEIGHT，它按平常的损失来算。FINISHEDCHECK 拿本上的重量与同样的界限相比。",
   "Weigh the sift-outs and samples and type them as removed, in the unit of the fresh weight. Type removedMoisture where they were weighed later and drier than the fresh leaf.":
     "请把筛出物和样品称出来，填入 removed，单位与鲜叶重量相同。如果是后来才称的，已比鲜叶干，请填 removedMoisture。",
-  "There is no honest figure for highLoss that we could supply: it depends on your sifting and your hands. Take it from your own lots. List those that went well and were weighed with care, a dozen or more, and work out 1 less DRYRECOVERY for each, with the sift-outs that you will type as removed taken off the fresh weight. Leave lots out only for a reason that you knew at the time. The smallest of these losses, not below 0, is your lowLoss and the largest your highLoss. They hold the moisture errors of those days too, so the band is rather too wide than too narrow.":
-    "highLoss 我们给不出一个靠得住的数：它取决于怎么筛，也取决于手上功夫。请取自自己的批次。列出做得好、称得仔细的批次，要十二批或更多；每批算出 1 减去 DRYRECOVERY，算时先把以后要填入 removed 的筛出物从鲜叶重量中扣除。只有当时就知道原因的批次，才可以不列。这些损失中最小的（不低于 0）就是 lowLoss，最大的就是 highLoss。那些日子的含水率误差也在里面，所以得出的范围多半偏宽，而不是偏窄。",
+  "There is no honest figure for highLoss that we could supply: it depends on your sifting and your hands. Take it from your own lots. List those that went well and were weighed with care, a dozen or more, and work out 1 less DRYRECOVERY for each, with its sift-outs as removed and their own moisture as removedMoisture. Leave lots out only for a reason that you knew at the time. The smallest of these losses, not below 0, is your lowLoss and the largest your highLoss. They hold the moisture errors of those days too, so the band is rather too wide than too narrow.":
+    "highLoss 我们给不出一个靠得住的数：它取决于怎么筛，也取决于手上功夫。请取自自己的批次。列出做得好、称得仔细的批次，要十二批或更多；每批算出 1 减去 DRYRECOVERY，算时把筛出物填入 removed，筛出物自己的含水率填入 removedMoisture。只有当时就知道原因的批次，才可以不列。这些损失中最小的（不低于 0）就是 lowLoss，最大的就是 highLoss。那些日子的含水率误差也在里面，所以得出的范围多半偏宽，而不是偏窄。",
   "Errors are single standard uncertainties, and the limits stand two of them away. When freshMoistureError is left out it is one point (0.01). That figure is our own assumption, from no source: a maker who dries samples in an oven knows the moisture better, one who takes it from last year knows it worse. Type your own as soon as you have one, and 0 to take the moisture as exact. At 76 %, one point alone makes the band about 8 % wide to either side.":
     "误差都填一个标准不确定度，界限取在两个标准不确定度处。freshMoistureError 省略时为一个百分点（0.01）。这个数是我们自己的假定，没有出处：用烘箱烘样品的人，含水率知道得更准；沿用去年的人，就没有这么准。一有自己的数，就请填上；填 0 表示把含水率当作准确。在 76 % 时，单是一个百分点就使范围向两边各宽约 8 %。",
   "The answer is three cells beside each other, and a spill cannot stand inside a worksheet table: there ask for one of them, =INDEX(TEA.FINISHEDBAND(A2, B2, C2, , , 0, 10%), 1) for low, 2 and 3 for the others. Without highLoss the first cell is empty text.":
