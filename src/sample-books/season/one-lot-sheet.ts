@@ -58,7 +58,7 @@ export function oneLotSheet(): Sheet {
   const [names, weights, moistures, removed, removedMoistures] = ["A", "B", "C", "F", "G"].map(range);
 
   put("A15", "Where the grams went", section);
-  styleRest("B15:I15", section);
+  styleRest("B15:J15", section);
   put(
     "A16",
     "Unaccounted is dry matter: above 0 it went with no one's book, below 0 there is more than there was before.",
@@ -73,6 +73,8 @@ export function oneLotSheet(): Sheet {
   // A little space before the notes, which follow numbers.
   styleRest(`I${balanceRow}:I${balanceRow}`, { ...columnHeadLeft, format: '"  "@' });
   styleRest(`I${balanceRow + 1}:I${balanceRow + 7}`, { ...label, format: '"  "@' });
+  styleRest(`J${balanceRow}:J${balanceRow}`, columnHead);
+  styleRest(`J${balanceRow + 1}:J${balanceRow + 7}`, result(grams));
   for (const [index, format] of [grams, percent, grams, grams, grams, grams, percent].entries()) {
     const column = "BCDEFGH"[index];
     styleRest(`${column}${balanceRow + 1}:${column}${balanceRow + 7}`, result(format));
@@ -100,7 +102,7 @@ export function oneLotSheet(): Sheet {
   for (const [index, format] of ["0.0", "0", "0.0E+00"].entries()) {
     styleRest(`${"BCD"[index]}${verdictRow}:${"BCD"[index]}${verdictRow}`, result(format));
   }
-  widths(24, 13, 14, 13, 15, 19, 14, 16, 52);
+  widths(24, 13, 14, 13, 15, 19, 14, 16, 52, 14);
   height(1, 24);
   return sheet({
     page: {
