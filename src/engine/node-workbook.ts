@@ -21,6 +21,9 @@ export interface NodeWorkbook {
   size(sheet: string, address: string): { readonly rows: number; readonly columns: number };
   /** Puts in a constant, a formula (text that begins with an equals sign), or null to empty the cell. */
   set(sheet: string, address: string, content: number | string | boolean | null): void;
+  /** Takes rows out or puts empty ones in, as its commands do for a maker. Rows count from 1. */
+  deleteRows(sheet: string, row: number, count?: number): void;
+  insertRows(sheet: string, row: number, count?: number): void;
   /** What an expression would come to in a cell, which stays as it is; a blank is null. */
   evaluate(expression: string, sheet: string, address: string): Promise<readonly (readonly (CellValue | null)[])[]>;
   /** With the results of the last calculation and the sizes that spills have now. */
@@ -56,11 +59,12 @@ export function openInNode(workbook: Workbook): NodeWorkbook {
 
   const evaluation = evaluationIn(univer.__getInjector(), book.getId(), errors);
 
-  const sheetNamed = (name: string) => {
+  const facade = (name: string) => {
     const sheet = book.getSheetByName(name);
     if (!sheet) throw new Error(`there is no sheet "${name}"`);
-    return sheet.getSheet();
+    return sheet;
   };
+  const sheetNamed = (name: string) => facade(name).getSheet();
 
   // The cell itself, not the engine's getValue(), which rounds.
   const rawValue = (sheetId: string, row: number, column: number) => {
@@ -97,13 +101,13 @@ export function openInNode(workbook: Workbook): NodeWorkbook {
     },
     set(sheetName, address, content) {
       const { row, column } = placeOf(address);
-      const sheet = book.getSheetByName(sheetName) ?? undefined;
-      if (!sheet) throw new Error(`there is no sheet "${sheetName}"`);
-      const range = sheet.getRange(row, column);
+      const range = facade(sheetName).getRange(row, column);
       if (content === null) range.clearContent();
       else if (typeof content === "string" && content.startsWith("=")) range.setValue({ f: content, v: null, t: null });
       else range.setValue({ ...constantData(content), f: null, si: null });
     },
+    deleteRows: (sheet, row, count = 1) => void facade(sheet).deleteRows(row - 1, count),
+    insertRows: (sheet, row, count = 1) => void facade(sheet).insertRows(row - 1, count),
     evaluate: (expression, sheet, address) =>
       evaluation(expression, { sheet: sheetNamed(sheet).getSheetId(), ...placeOf(address) }),
     toWorkbook: () => workbookOf(book.save(), spills),

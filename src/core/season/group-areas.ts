@@ -61,7 +61,14 @@ function namedAreas(areaNames: BookColumn, areas: BookColumn): GroupAreas {
     }
     byKey.set(groupKey(name), { area: hasArea ? areaIn(areas, row) : undefined, row });
   }
-  return { of: (group) => byKey.get(groupKey(group))?.area ?? withoutArea(group), shared: false };
+  return {
+    of: (group) => {
+      const named = byKey.get(groupKey(group));
+      // Named and still blank: it waits. Not named at all may be a slip of the pen, and must be seen.
+      return named === undefined ? withoutArea(group) : (named.area ?? "");
+    },
+    shared: false,
+  };
 }
 
 /** An area that is none stands as an error in the cells it would be needed in, and spares the others. */

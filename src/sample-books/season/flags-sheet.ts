@@ -1,33 +1,31 @@
 import type { Sheet } from "../../workbook-files/workbook";
 import { columnHead, columnHeadLeft, date, grams, percent, remark, result, title } from "../look";
 import { sheetBuilder } from "../sheet-builder";
-import { firstLotRow, lastLotRow, lots, onLots } from "./places";
+import { firstLotRow, inLot, lastFollowingRow, lots } from "./places";
 
 /** A lot above this stands at the upper edge of the chart, which would be flat if it went up to the swapped one. */
 export const topOfChart = 0.4;
 
-/** How unusual every lot is, and what the charts and the second forecast take from it. */
+/** What the sheet Lots says of every lot, and what the charts and the second forecast take from it. */
 export function flagsSheet(): Sheet {
-  const { put, styleRest, widths, height, sheet } = sheetBuilder("Flags");
+  const { put, widths, height, sheet } = sheetBuilder("Flags");
   put("A1", "Lot", columnHeadLeft);
   put("B1", "Picked", columnHead);
-  const weights = [lots.fresh, lots.finished].map((column) => onLots(column, { heading: true }));
-  put("C1", `=TEA.LOTFLAGS(${weights.join(",")})`, columnHead);
-  styleRest("D1:D1", columnHead);
-  styleRest("E1:E1", { ...columnHead, align: "center" });
-  const [first, last] = [firstLotRow, lastLotRow];
-  styleRest(`C${first}:C${last}`, result(percent));
-  styleRest(`D${first}:D${last}`, result("0.0"));
-  styleRest(`E${first}:E${last}`, { ...result("General"), align: "center" });
+  for (const [index, heading] of ["outturn", "z"].entries()) put(`${"CD"[index]}1`, heading, columnHead);
+  put("E1", "flag", { ...columnHead, align: "center" });
+  const [first, last] = [firstLotRow, lastFollowingRow];
   const made = ["Chart: as usual", "Chart: flagged", "Fresh, unflagged", "Finished, unflagged"];
   for (const [index, heading] of made.entries()) put(`${"FGHI"[index]}1`, heading, columnHead);
   for (let row = first; row <= last; row += 1) {
-    const ofLot = (column: string) => `Lots!${column}${row}`;
-    put(`A${row}`, `=IF(${ofLot("A")}="","",${ofLot("A")})`, { ...result("0"), align: "left" });
-    put(`B${row}`, `=IF(${ofLot("B")}="","",${ofLot("B")})`, result(date));
+    const told = (column: string) => `=IF(${inLot(column)}="","",${inLot(column)})`;
+    put(`A${row}`, told(lots.number), { ...result("0"), align: "left" });
+    put(`B${row}`, told(lots.picked), result(date));
+    put(`C${row}`, told(lots.outturn), result(percent));
+    put(`D${row}`, told(lots.z), result("0.0"));
+    put(`E${row}`, told(lots.flag), { ...result("General"), align: "center" });
     put(`F${row}`, `=IFERROR(IF(OR(C${row}="",E${row}<>""),NA(),C${row}),NA())`, pale(percent));
     put(`G${row}`, `=IFERROR(IF(E${row}="",NA(),MIN(C${row},K$7)),NA())`, pale(percent));
-    const unflagged = (column: string) => `=IFERROR(IF(OR(C${row}="",E${row}<>""),"",${ofLot(column)}),"")`;
+    const unflagged = (column: string) => `=IFERROR(IF(OR(C${row}="",E${row}<>""),"",${inLot(column)}),"")`;
     put(`H${row}`, unflagged(lots.fresh), result(grams));
     put(`I${row}`, unflagged(lots.finished), result(grams));
   }

@@ -4,19 +4,38 @@
 export const firstLotRow = 2;
 /** Rows for forty lots more than the season has so far. */
 export const lastLotRow = 121;
+/** A line that closes the book: rows that are put in above it belong to every range, whichever rows are taken out. */
+export const closingRow = lastLotRow + 1;
+/** How far the sheets that follow the book lot by lot reach: rows may be put into it. */
+export const lastFollowingRow = 161;
 
-/** A column of a sheet with a row for each lot; with its heading where a function should find it. */
-const columnOf =
-  (sheet: string) =>
-  (column: string, { heading = false } = {}): string =>
-    `${sheet}!$${column}$${heading ? 1 : firstLotRow}:$${column}$${lastLotRow}`;
+/** A column of the book from its heading to its closing line, both of which stay when lots come and go. */
+export const onLots = (column: string): string => `Lots!$${column}$1:$${column}$${closingRow}`;
 
-export const onLots = columnOf("Lots");
+/** A column of a sheet that follows the book lot by lot. */
+const columnOf = (sheet: string) => (column: string) =>
+  `${sheet}!$${column}$${firstLotRow}:$${column}$${lastFollowingRow}`;
+
 export const onFlags = columnOf("Flags");
 export const byLot = columnOf("'Proof, lot by lot'");
 
-/** Columns of the sheet Lots. */
-export const lots = { plot: "C", fresh: "E", finished: "F", flag: "H" } as const;
+/**
+ * What the book has in the row of this cell's own number, never a cell of it by its address: a lot that is taken out
+ * leaves no broken reference, and one that is put in or sorted elsewhere is found where it stands.
+ */
+export const inLot = (column: string): string => `IF(ROW()<ROWS(${onLots(column)}),INDEX(${onLots(column)},ROW()),"")`;
+
+/** Columns of the sheet Lots; outturn, z and flag spill from one formula. */
+export const lots = {
+  number: "A",
+  picked: "B",
+  plot: "C",
+  fresh: "E",
+  finished: "F",
+  outturn: "G",
+  z: "H",
+  flag: "I",
+} as const;
 
 /** The sheet Season: plots and their land on the left, the spilled table on the right. */
 export const season = {

@@ -1,7 +1,7 @@
 import type { Sheet } from "../../workbook-files/workbook";
 import { columnHead, columnHeadLeft, remark, result, title } from "../look";
 import { sheetBuilder } from "../sheet-builder";
-import { firstLotRow, lastLotRow, lots, yardstick } from "./places";
+import { firstLotRow, inLot, lastFollowingRow, lots, yardstick } from "./places";
 
 /** Columns of this sheet that the sheet Proof adds up. */
 export const proved = {
@@ -15,6 +15,10 @@ export const proved = {
   isUnflagged: "M",
   residuals: ["N", "O"],
   terms: ["P", "Q"],
+  /** What the book has, brought here. */
+  plot: "R",
+  fresh: "S",
+  finished: "T",
 } as const;
 
 const number = result("0.000000");
@@ -41,20 +45,30 @@ export function proofByLotSheet(): Sheet {
     "unflagged",
     "t, term",
     "unflagged",
+    "plot",
+    "fresh",
+    "finished",
   ];
   for (const [index, heading] of headings.entries()) {
     const isWords = heading.startsWith("flag");
     const style = index === 0 ? columnHeadLeft : isWords ? { ...columnHead, align: "center" as const } : columnHead;
-    put(`${"ABCDEFGHIJKLMNOPQ"[index]}1`, heading, style);
+    put(`${"ABCDEFGHIJKLMNOPQRST"[index]}1`, heading, style);
   }
   // Blanks are told from numbers with ISNUMBER: to some programs a 0 equals an empty text. A row with a mistake in it has
   // an error on the other sheets, and nothing here.
-  for (let row = firstLotRow; row <= lastLotRow; row += 1) {
-    const [plot, fresh, finished] = [lots.plot, lots.fresh, lots.finished].map((column) => `Lots!${column}${row}`);
+  for (let row = firstLotRow; row <= lastFollowingRow; row += 1) {
+    const [plot, fresh, finished] = [proved.plot, proved.fresh, proved.finished].map((column) => `${column}${row}`);
+    for (const [index, column] of [lots.plot, lots.fresh, lots.finished].entries()) {
+      put(
+        `${[proved.plot, proved.fresh, proved.finished][index]}${row}`,
+        `=IF(${inLot(column)}="","",${inLot(column)})`,
+        tally,
+      );
+    }
     const isWeight = (cell: string) => `IF(ISNUMBER(${cell}),${cell}>0,FALSE)`;
     const isBlank = (cell: string) => `OR(${cell}="",${cell}=0)`;
     const both = `AND(${isWeight(`${fresh}`)},${isWeight(`${finished}`)})`;
-    put(`A${row}`, `=IF(Lots!A${row}="","",Lots!A${row})`, { ...tally, align: "left" });
+    put(`A${row}`, `=IF(${inLot(lots.number)}="","",${inLot(lots.number)})`, { ...tally, align: "left" });
     put(`B${row}`, `=IF(AND(${both},${plot}<>""),IF(${finished}<=${fresh},1,0),0)`, tally);
     put(`C${row}`, `=IF(AND(${isWeight(`${fresh}`)},${isBlank(`${finished}`)},${plot}<>""),1,0)`, tally);
     put(`D${row}`, `=IF(AND(${isBlank(`${fresh}`)},${isBlank(`${finished}`)}),0,1-B${row}-C${row})`, tally);
@@ -66,7 +80,7 @@ export function proofByLotSheet(): Sheet {
     put(`I${row}`, `=IF(OR(ISNUMBER(G${row}),ISNUMBER(H${row})),ABS(G${row}-H${row}),"")`, result("0.0E+00"));
     const flag = `IF(${finished}>${fresh},"more out than in",IF(G${row}>3.5,"high",IF(G${row}<-3.5,"low","")))`;
     put(`J${row}`, `=IF(ISNUMBER(G${row}),${flag},"")`, { ...tally, align: "center" });
-    put(`K${row}`, `=IF(ISERROR(Lots!${lots.flag}${row}),"",Lots!${lots.flag}${row}&"")`, {
+    put(`K${row}`, `=IF(ISERROR(${inLot(lots.flag)}),"",${inLot(lots.flag)}&"")`, {
       ...tally,
       align: "center",
     });
@@ -79,13 +93,13 @@ export function proofByLotSheet(): Sheet {
       put(`${proved.terms[index]}${row}`, `=${term(row, index)}`, number);
     }
   }
-  put("S1", "Lot by lot", title);
+  put("V1", "Lot by lot", title);
   const notes = [
     "For the sheet Proof: plain arithmetic from the sheet Lots, without one TEA function, beside the answers.",
-    "The last two columns are the series of Student's t: the worksheet's own quantile is good to nine digits in some programs.",
+    "The columns t, term are the series of Student's t: the worksheet's own quantile is good to nine digits in some programs.",
   ];
-  for (const [index, note] of notes.entries()) put(`S${index + 2}`, note, remark);
-  widths(5, 5, 6, 8, 11, 11, 12, 12, 10, 18, 18, 8, 10, 11, 11, 10, 10, 3, 90);
+  for (const [index, note] of notes.entries()) put(`V${index + 2}`, note, remark);
+  widths(5, 5, 6, 8, 11, 11, 12, 12, 10, 18, 18, 8, 10, 11, 11, 10, 10, 12, 9, 9, 3, 90);
   height(1, 24);
   return sheet({
     frozenRows: 1,
@@ -94,7 +108,7 @@ export function proofByLotSheet(): Sheet {
       landscape: true,
       fitToOnePageWide: true,
       footer: "&LProof, lot by lot, invented numbers&RPage &P of &N",
-      printArea: { row: 0, column: 0, rows: lastLotRow, columns: headings.length },
+      printArea: { row: 0, column: 0, rows: lastFollowingRow, columns: headings.length },
       repeatedRow: 0,
     },
   });

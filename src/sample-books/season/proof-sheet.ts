@@ -1,7 +1,7 @@
 import type { Sheet } from "../../workbook-files/workbook";
 import { answer, columnHead, columnHeadLeft, label, remark, result, section, title } from "../look";
 import { sheetBuilder } from "../sheet-builder";
-import { byLot, largestDifference, lots, onLots, season } from "./places";
+import { byLot, largestDifference, season } from "./places";
 import { proved } from "./proof-by-lot-sheet";
 
 const number = result("0.000000");
@@ -86,11 +86,11 @@ const plainSeason: Formula = (column, row, _, line) => {
   const total = first + plotRows;
   const marks = { B: proved.isLot, C: proved.isOpen, D: proved.isLeftOut } as const;
   const counted = (mark: string) =>
-    isTotal ? `SUM(${byLot(mark)})` : `COUNTIFS(${onLots(lots.plot)},${plot},${byLot(mark)},1)`;
+    isTotal ? `SUM(${byLot(mark)})` : `COUNTIFS(${byLot(proved.plot)},${plot},${byLot(mark)},1)`;
   const summed = (weight: string) =>
     isTotal
-      ? `SUMIFS(${onLots(weight)},${byLot(proved.isLot)},1)`
-      : `SUMIFS(${onLots(weight)},${onLots(lots.plot)},${plot},${byLot(proved.isLot)},1)`;
+      ? `SUMIFS(${byLot(weight)},${byLot(proved.isLot)},1)`
+      : `SUMIFS(${byLot(weight)},${byLot(proved.plot)},${plot},${byLot(proved.isLot)},1)`;
   const hasRows = `${plot}<>"",${counted(marks.B)}+${counted(marks.C)}+${counted(marks.D)}>0`;
   const waits = (expression: string) => (isTotal ? expression : `IF(ISNUMBER($B${line}),${expression},"")`);
   const withLots = (expression: string) => waits(`IF($B${line}=0,"",${expression})`);
@@ -101,17 +101,20 @@ const plainSeason: Formula = (column, row, _, line) => {
     case "D":
       return waits(counted(marks[column]));
     case "E":
-      return waits(summed(lots.fresh));
+      return waits(summed(proved.fresh));
     case "F":
-      return waits(summed(lots.finished));
+      return waits(summed(proved.finished));
     case "G":
       return withLots(`F${line}/E${line}`);
     case "H":
       return withLots(`E${line}/F${line}`);
-    case "I":
-      return isTotal ? `SUM(I${first}:I${total - 1})` : waits(`Season!B${season.firstPlotRow + row - 1}`);
+    case "I": {
+      const land = `Season!B${season.firstPlotRow + row - 1}`;
+      const isKnown = `COUNT(B${first}:B${total - 1})=COUNT(I${first}:I${total - 1})`;
+      return isTotal ? `IF(${isKnown},SUM(I${first}:I${total - 1}),"")` : waits(`IF(ISNUMBER(${land}),${land},"")`);
+    }
     case "J":
-      return waits(`F${line}/I${line}`);
+      return waits(`IF(ISNUMBER(I${line}),F${line}/I${line},"")`);
     default:
       return waits(`F${line}/F$${total}`);
   }
@@ -162,18 +165,18 @@ function forecast(builder: ReturnType<typeof sheetBuilder>): void {
   const counts = [proved.isLot, proved.isUnflagged] as const;
   const today = `Season!$${season.today.replace(/\d/, "$$$&")}`;
   const confidence = `Season!$${season.confidence.replace(/\d/, "$$$&")}`;
-  const sum = (weight: string, index: 0 | 1) => `SUMIFS(${onLots(weight)},${byLot(counts[index])},1)`;
+  const sum = (weight: string, index: 0 | 1) => `SUMIFS(${byLot(weight)},${byLot(counts[index])},1)`;
   line(
     builder,
     55,
     "Σ fresh",
-    both((_, index) => sum(lots.fresh, index)),
+    both((_, index) => sum(proved.fresh, index)),
   );
   line(
     builder,
     56,
     "Σ finished / Σ fresh",
-    both((column, index) => `${sum(lots.finished, index)}/${column}55`),
+    both((column, index) => `${sum(proved.finished, index)}/${column}55`),
   );
   line(
     builder,

@@ -54,7 +54,7 @@ export function seasonSheet(): Sheet {
     "Sums of the finished lots. An open lot is only counted, and so is a row that cannot be right.",
   );
   styleRest("F5:O5", section);
-  const book = [lots.plot, lots.fresh, lots.finished].map((column) => onLots(column, { heading: true }));
+  const book = [lots.plot, lots.fresh, lots.finished].map((column) => onLots(column));
   const land = [`A${firstPlotRow}:A${lastPlotRow}`, `B${firstPlotRow}:B${lastPlotRow}`];
   put(`${firstColumn}${headRow}`, `=TEA.SEASONTABLE(${[...book, ...land].join(",")})`, columnHeadLeft);
   styleRest(`F${headRow}:O${headRow}`, columnHead);
@@ -86,7 +86,7 @@ export function seasonSheet(): Sheet {
   put("E20", "From", columnHeadLeft);
   for (const [index, name] of ["low", "expected", "high"].entries()) put(`${"FGH"[index]}20`, name, columnHead);
   const forecasts = [
-    ["all finished lots", onLots(lots.fresh, { heading: true }), onLots(lots.finished, { heading: true })],
+    ["all finished lots", onLots(lots.fresh), onLots(lots.finished)],
     ["lots without a flag", onFlags("H"), onFlags("I")],
   ] as const;
   for (const [index, [from, fresh, finished]] of forecasts.entries()) {
@@ -102,7 +102,6 @@ export function seasonSheet(): Sheet {
   }
   put("I21", "  Flagged lots widen the range: mend them first.", remark);
 
-  put("A25", "The two charts stand here in the file that you download.", remark);
   widths(20, 11, 11, 3, 19, 10, 10, 10, 11, 11, 10, 11, 9, 18, 17);
   height(1, 24);
   return sheet({
@@ -120,8 +119,7 @@ const tableColumn = (column: string): string => `$${column}$${firstPlotRow}:$${c
 const absolute = (address: string): string => address.replace(/([A-Z]+)(\d+)/, "$$$1$$$2");
 
 function charts(): Chart[] {
-  const picked = onLots("B");
-  const lastPlot = firstPlotRow + plots.length - 1;
+  const picked = onFlags("B");
   return [
     {
       kind: "dots",
@@ -145,8 +143,8 @@ function charts(): Chart[] {
       series: [
         {
           name: "g per m²",
-          across: `Season!$A$${firstPlotRow}:$A$${lastPlot}`,
-          up: `Season!$C$${firstPlotRow}:$C$${lastPlot}`,
+          across: `Season!$A$${firstPlotRow}:$A$${lastPlotRow}`,
+          up: `Season!$C$${firstPlotRow}:$C$${lastPlotRow}`,
           color: "#7a9a5b",
         },
       ],

@@ -21,8 +21,8 @@ export const season: Translations = {
     "一组的制成率，是成茶总重除以鲜叶总重，所以大批的分量比小批重。各批制成率的平均值是另一个数，说明不了全季鲜叶的情况。",
   "Groups that differ only in capital letters or in spaces around them are one group, as in SUMIFS, under the spelling that comes first.":
     "组名若只是大小写不同，或前后多了空格，算同一组，与 SUMIFS 一样；名称按最先出现的写法。",
-  "For tea per area give the areas in a small table of their own: areaNames beside areas. A group that is missing there, or spelled another way, shows #N/A where its area is needed, and so does the total. Where the groups are flushes or pickers on the same land, give one number as areas and no areaNames: it is the area of each, and of the total. Tea per area is in your own units, such as kilograms for each hectare when the weights are in kilograms.":
-    "要算单位面积产茶量，请把面积单独列成一个小表：areaNames 挨着 areas。小表里没有的组，或写法不同的组，凡要用到面积处都显示 #N/A，合计也一样。若各组是同一块地上的茶季或采工，areas 只填一个数，不填 areaNames：它既是每一组的面积，也是合计的面积。单位面积产茶量用自己的单位，例如重量以公斤计、面积以公顷计，就是每公顷多少公斤。",
+  "For tea per area give the areas in a small table of their own: areaNames beside areas. A group that is missing there, or spelled another way, shows #N/A where its area is needed, and so does the total; where it is named and its area is still blank, these cells wait. Where the groups are flushes or pickers on the same land, give one number as areas and no areaNames: it is the area of each, and of the total. Tea per area is in your own units, such as kilograms for each hectare when the weights are in kilograms.":
+    "要算单位面积产茶量，请把面积单独列成一个小表：areaNames 挨着 areas。小表里没有的组，或写法不同的组，凡要用到面积处都显示 #N/A，合计也一样；组已列出而面积还空着时，这些单元格先空着等待。若各组是同一块地上的茶季或采工，areas 只填一个数，不填 areaNames：它既是每一组的面积，也是合计的面积。单位面积产茶量用自己的单位，例如重量以公斤计、面积以公顷计，就是每公顷多少公斤。",
   "A group of open lots alone has no outturn yet, and its cells stay empty. Lots are all there once the number of open ones is 0.":
     "只有未完成批次的组还没有制成率，相应的单元格留空。未完成的批数为 0，各批就都齐了。",
   "Inside a worksheet table, where nothing can spill, ask for one cell: =INDEX(TEA.SEASONTABLE(A:A,B:B,C:C),2,7) is the outturn of the first group, since row 1 holds the headings.":
