@@ -19,7 +19,9 @@ export function flagsSheet(): Sheet {
   for (let row = first; row <= last; row += 1) {
     const told = (column: string) => `=IF(${inLot(column)}="","",${inLot(column)})`;
     put(`A${row}`, told(lots.number), { ...result("0"), align: "left" });
-    put(`B${row}`, told(lots.picked), result(date));
+    // A number in every row, which shows as nothing where it is 0: one text among the days, and Excel's chart counts
+    // the lots instead.
+    put(`B${row}`, `=N(${inLot(lots.picked)})`, result(`${date};;`));
     put(`C${row}`, told(lots.outturn), result(percent));
     put(`D${row}`, told(lots.z), result("0.0"));
     put(`E${row}`, told(lots.flag), { ...result("General"), align: "center" });
