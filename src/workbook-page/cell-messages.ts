@@ -1,148 +1,141 @@
-import type { IDisposable } from "@univerjs/core";
-import type { FRange } from "@univerjs/preset-sheets-core";
-import { createElement } from "react";
-import type { ErrorMessage } from "../engine/error-messages";
 import { addressOf } from "../workbook-files/addresses";
-import { goToCell } from "./go-to-cell";
+import { bubbleSlot, type CellMessage, clearOf, prepareBubbles } from "./bubbles";
 import type { Grid } from "./grid";
+import type { Hindrance, Spot } from "./hindrances";
+import { markProblems } from "./problem-marks";
+import { linkTo, Problems } from "./problems";
+import { hindranceAfterAddress, hindranceAtCell, hint, meanings, sameCell, waitsFor } from "./words";
 
-/** What a cell has to say: why it shows an error, or the note that came with the workbook. */
-interface CellMessage {
-  readonly text: string;
-  readonly isError: boolean;
+export interface CellMessages {
+  readonly problems: Problems;
+  /** Has the line say something of a cell, such as how a number was read, until the next such sentence or "". */
+  remark(text: string): void;
 }
 
-const bubbleName = "cell-bubble";
-
-/** Said while no cell has anything to say. */
-const hint = "Type over the tinted cells: every answer follows.";
-
 /**
- * Shows messages and notes in two places: in a bubble beside the cell that is selected or under the pointer, and in
- * the line above the grid, which also names errors elsewhere and which screen readers read out.
+ * Shows what is wrong, what is waited for, and notes, in three places: as a corner of the cell; in a bubble beside the
+ * cell that is selected, under the pointer, or was just typed into and is refused; and in the line above the grid,
+ * which names the cause first. `said` is read out by screen readers and cannot be seen.
  */
-export function showCellMessages(grid: Grid, line: HTMLElement): void {
-  const { api, errors } = grid;
-  api.registerComponent(bubbleName, Bubble);
-  const bubbles = { selected: bubbleSlot(), hovered: bubbleSlot() };
+export function showCellMessages(grid: Grid, line: HTMLElement, said: HTMLElement): CellMessages {
+  const { api } = grid;
+  prepareBubbles(api);
+  const problems = new Problems(grid);
+  const bubbles = { selected: bubbleSlot(), hovered: bubbleSlot(), held: bubbleSlot() };
+  /** The cell that was typed into and is refused: it keeps its bubble until it is mended, wherever the keys go. */
+  let held: Spot | undefined;
+  let remark = "";
+  const nameOf = (sheetId: string) => api.getActiveWorkbook()?.getSheetBySheetId(sheetId)?.getSheetName() ?? "";
+
+  markProblems(grid.injector, (sheetId, row, column) => {
+    const problem = problems.at({ sheet: nameOf(sheetId), row, column });
+    return problem !== undefined && problem.is !== "blank";
+  });
 
   const messageAt = (sheetId: string, row: number, column: number): CellMessage | undefined => {
-    const error = errors.at(sheetId, row, column)?.message ?? explanation(grid, sheetId, row, column);
-    if (error) return { text: error, isError: true };
-    const cell = api.getActiveWorkbook()?.getSheetBySheetId(sheetId)?.getSheet().getCellRaw(row, column);
-    const note: unknown = cell?.custom?.note;
-    return typeof note === "string" ? { text: note, isError: false } : undefined;
+    const spot = { sheet: nameOf(sheetId), row, column };
+    const problem = problems.at(spot);
+    if (problem && problem.is !== "blank") return { text: hindranceAtCell(problem), isError: true };
+    const before = problems.before(spot);
+    const shown = grid.value(sheetId, row, column);
+    const isError = typeof shown === "string" && shown.startsWith("#");
+    const texts = [
+      before && waitsFor(before, spot),
+      grid.errors.at(sheetId, row, column)?.message ?? (before ? undefined : isError ? meanings[shown] : undefined),
+      noteAt(grid, sheetId, row, column),
+      problem && hindranceAtCell(problem),
+    ].filter((text) => text !== undefined);
+    return texts.length > 0 ? { text: texts.join("\n"), isError } : undefined;
   };
 
-  const showSelected = () => {
+  const show = () => {
     const sheet = api.getActiveWorkbook()?.getActiveSheet();
     const place = sheet?.getSelection()?.getCurrentCell();
     if (!sheet || !place) return;
-    const { actualRow: row, actualColumn: column } = place;
-    const message = messageAt(sheet.getSheetId(), row, column);
-    bubbles.selected.show(sheet.getRange(row, column), message);
-    if (message) line.replaceChildren(spoken(addressOf(row, column), message));
-    else line.replaceChildren(elsewhere(grid, sheet.getSheetId()));
-    line.classList.toggle("has-error", message?.isError ?? errors.all().length > 0);
+    const sheetId = sheet.getSheetId();
+    const spot = { sheet: sheet.getSheetName(), row: place.actualRow, column: place.actualColumn };
+    const message = messageAt(sheetId, spot.row, spot.column);
+    const standing = held && held.sheet === spot.sheet && !sameCell(held, spot) ? held : undefined;
+    const mistakes = problems.mistakes(spot.sheet);
+    const cause = (held && problems.at(held)) ?? problems.before(spot) ?? mistakes[0];
+    const mistake = cause && cause.is !== "blank" ? cause : mistakes[0];
+    const sentences = [
+      remark ? [remark] : [],
+      mistake ? mistakeSentence(grid, mistake, mistakes.length - 1, spot.sheet) : [],
+      message && !(mistake && sameCell(mistake, spot)) ? [`${addressOf(spot.row, spot.column)}: `, message.text] : [],
+    ].filter((parts) => parts.length > 0);
+    const blank = problems.blank(spot.sheet);
+    if (!mistake && blank && !sameCell(blank, spot) && problems.before(spot) !== blank) {
+      sentences.push([linkTo(grid, blank, spot.sheet), hindranceAfterAddress(blank)]);
+    }
+    line.replaceChildren(...(sentences.length > 0 ? sentences : [[hint]]).map(sentence));
+    line.classList.toggle("has-error", mistake !== undefined || message?.isError === true);
+    // After the line, which may have moved the grid.
+    bubbles.held.show(
+      standing && sheet.getRange(standing.row, standing.column),
+      standing && messageAt(sheetId, standing.row, standing.column),
+      standing && clearOf(standing, spot),
+    );
+    bubbles.selected.show(sheet.getRange(spot.row, spot.column), standing ? undefined : message);
+    const reason = mistake && held && sameCell(mistake, held) && !sameCell(mistake, spot) ? plain(mistake) : "";
+    const content = grid.shown(spot.sheet, spot.row, spot.column) || "blank";
+    say(said, [reason, `${addressOf(spot.row, spot.column)}, ${content}`, message?.text ?? ""]);
   };
 
-  grid.onSelect(showSelected);
-  api.addEvent(api.Event.ActiveSheetChanged, showSelected);
-  errors.subscribe(showSelected);
+  grid.onSelect(show);
+  api.addEvent(api.Event.ActiveSheetChanged, show);
+  problems.subscribe((newest) => {
+    if (newest) held = newest;
+    else if (held && (problems.at(held)?.is ?? "blank") === "blank") held = undefined;
+    show();
+    api.getActiveWorkbook()?.getActiveSheet().refreshCanvas();
+  });
   api.addEvent(api.Event.CellHover, ({ worksheet, row, column }) => {
+    const spot = { sheet: worksheet.getSheetName(), row, column };
     const selected = worksheet.getSelection()?.getCurrentCell();
     const isSelected = selected?.actualRow === row && selected.actualColumn === column;
-    const message = isSelected ? undefined : messageAt(worksheet.getSheetId(), row, column);
-    bubbles.hovered.show(worksheet.getRange(row, column), message);
+    const isSaid = isSelected || (held !== undefined && sameCell(held, spot));
+    bubbles.hovered.show(
+      worksheet.getRange(row, column),
+      isSaid ? undefined : messageAt(worksheet.getSheetId(), row, column),
+    );
   });
-  showSelected();
-}
-
-/** A bubble that stands beside one cell at a time. */
-function bubbleSlot() {
-  let standing: { key: string; bubble: IDisposable } | undefined;
+  show();
   return {
-    show(range: FRange, message: CellMessage | undefined) {
-      const key = message ? `${range.getSheetId()}!${range.getA1Notation()} ${message.text}` : "";
-      if (key === (standing?.key ?? "")) return;
-      standing?.bubble.dispose();
-      standing = undefined;
-      if (!message) return;
-      const bubble = range.attachPopup({
-        componentKey: bubbleName,
-        direction: "horizontal",
-        offset: [6, 0],
-        showOnSelectionMoving: true,
-        extraProps: { message },
-      });
-      if (bubble) standing = { key, bubble };
+    problems,
+    remark: (text) => {
+      remark = text;
+      show();
     },
   };
 }
 
-function Bubble({ popup }: { popup: { extraProps: { message: CellMessage } } }) {
-  const { text, isError } = popup.extraProps.message;
-  return createElement("div", { className: isError ? "bubble has-error" : "bubble" }, text);
+function noteAt({ api }: Grid, sheetId: string, row: number, column: number): string | undefined {
+  const cell = api.getActiveWorkbook()?.getSheetBySheetId(sheetId)?.getSheet().getCellRaw(row, column);
+  const note: unknown = cell?.custom?.note;
+  return typeof note === "string" ? note : undefined;
 }
 
-function spoken(address: string, { text }: CellMessage): HTMLElement {
-  const sentence = document.createElement("span");
-  const strong = document.createElement("strong");
-  strong.textContent = `${address}: `;
-  sentence.append(strong, text);
-  return sentence;
+/** The mistake, with a button that goes there, and how many more there are. */
+function mistakeSentence(grid: Grid, mistake: Hindrance, others: number, sheet: string): (string | Node)[] {
+  const more = others > 0 ? ` (${others} more ${others === 1 ? "cell is" : "cells are"} wrong)` : "";
+  return [linkTo(grid, mistake, sheet), hindranceAfterAddress(mistake), more];
 }
 
-/** What the engine's own errors mean, in plain words. */
-const meanings: Readonly<Record<string, string>> = {
-  "#DIV/0!": "this divides by zero or by a blank cell",
-  "#NAME?": "a function or a name in this formula is not known: look at its spelling",
-  "#REF!": "this refers to a cell that is no longer there",
-  "#NUM!": "no number answers this",
-  "#SPILL!": "the answer needs the cells beside or below this one: empty them",
-  "#CYCLE!": "this formula refers to itself",
-};
+const plain = (hindrance: Hindrance): string =>
+  addressOf(hindrance.row, hindrance.column) + hindranceAfterAddress(hindrance);
 
-/** Why a cell shows an error that no function of ours gave: its own mistake, or one that it was handed on. */
-function explanation({ api, errors, value }: Grid, sheetId: string, row: number, column: number): string | undefined {
-  const shown = value(sheetId, row, column);
-  if (typeof shown !== "string" || !shown.startsWith("#")) return undefined;
-  if (meanings[shown]) return meanings[shown];
-  const source = first(errors.all(), sheetId);
-  if (source?.code !== shown) return undefined;
-  const sheet =
-    source.sheet === sheetId ? "" : `${api.getActiveWorkbook()?.getSheetBySheetId(source.sheet)?.getSheetName()} `;
-  return `an error elsewhere reaches this cell. ${sheet}${addressOf(source.row, source.column)}: ${source.message}`;
+function sentence(parts: readonly (string | Node)[]): HTMLElement {
+  const element = document.createElement("div");
+  element.append(...parts);
+  return element;
 }
 
-/** Errors of the sheet in view come before others. */
-const first = (all: readonly ErrorMessage[], sheetId: string): ErrorMessage | undefined =>
-  all.find(({ sheet }) => sheet === sheetId) ?? all[0];
-
-/** The first error of the workbook, with a button that goes there. */
-function elsewhere(grid: Grid, sheetId: string): HTMLElement {
-  const { api, errors } = grid;
-  const all = errors.all();
-  const source = first(all, sheetId);
-  const sentence = document.createElement("span");
-  if (source === undefined) {
-    sentence.textContent = hint;
-    return sentence;
-  }
-  const sheet = api.getActiveWorkbook()?.getSheetBySheetId(source.sheet);
-  const address = addressOf(source.row, source.column);
-  const go = document.createElement("button");
-  go.type = "button";
-  go.textContent = source.sheet === sheetId ? address : `${sheet?.getSheetName()} ${address}`;
-  go.title = "Go to this cell";
-  go.addEventListener("click", () => goToCell(grid, source.sheet, source.row, source.column));
-  const others = all.filter(({ message }) => message !== source.message).length;
-  const same = all.length - others - 1;
-  sentence.append(go, ` ${source.message}`);
-  const rest = [
-    same > 0 ? `${same} more ${same === 1 ? "cell says" : "cells say"} the same` : "",
-    others > 0 ? `${others} ${others === 1 ? "cell says" : "cells say"} something else` : "",
-  ].filter(Boolean);
-  if (rest.length > 0) sentence.append(` (${rest.join(", ")})`);
-  return sentence;
+/** Once: the same words are not put there again. */
+function say(place: HTMLElement, parts: readonly string[]): void {
+  const text = parts
+    .filter((part) => part !== "")
+    .map((part) => part.replaceAll(/[.\s]*\n/g, ". ").replace(/[.\s]*$/, "."))
+    .join(" ");
+  if (place.textContent !== text) place.textContent = text;
 }

@@ -7,6 +7,10 @@ export const isCard = ({ name }: Sheet): boolean => name.startsWith("Firing card
 /** A card that continues the first stays blank while the plan does not need it. */
 const hasNumbers = ({ cells }: Sheet): boolean => cells.some(({ value }) => typeof value === "number");
 
+/** Whether the first card has anything to go by at the pan. */
+export const hasCardNumbers = (grid: Grid): boolean =>
+  grid.workbook().sheets.filter(isCard).slice(0, 1).some(hasNumbers);
+
 /** Prints the cards as tables of their own: a print of the grid would be a picture of the screen. */
 export function printFiringCard(grid: Grid, paper: HTMLElement): void {
   const cards = grid.workbook().sheets.filter(isCard);

@@ -2,6 +2,7 @@ import {
   CommandType,
   type ICommandInfo,
   type IExecutionOptions,
+  type Injector,
   LifecycleService,
   LifecycleStages,
   LocaleType,
@@ -33,6 +34,8 @@ export interface Grid {
   /** Why cells show an error; settled after every calculation. */
   readonly errors: ErrorMessages;
   readonly spills: Spills;
+  /** The parts of the engine. */
+  readonly injector: Injector;
   /** As it is now, with the results of the last calculation. */
   workbook(): Workbook;
   /** A cell as it is shown, spilled ones included. */
@@ -137,6 +140,7 @@ export async function openGrid(container: string, workbook: Workbook): Promise<G
     api,
     errors,
     spills,
+    injector,
     workbook: () => workbookOf(book.save(), spills),
     shown: (sheetName, row, column) => book.getSheetByName(sheetName)?.getRange(row, column).getDisplayValue() ?? "",
     value: rawValue,

@@ -5,15 +5,17 @@ import { ask } from "./ask";
 import { showCellMessages } from "./cell-messages";
 import { fetchAhead } from "./fetch-ahead";
 import { downloadAsText, downloadXlsx } from "./files";
-import { isCard, printFiringCard } from "./firing-card";
+import { hasCardNumbers, isCard, printFiringCard } from "./firing-card";
 import { type Grid, openGrid } from "./grid";
 import { forget, type KeptWork, readKept, readSetAside, setAside } from "./kept-work";
 import { canLeave, goTo } from "./leave-page";
 import { isTooLarge, openOwn, ownKey } from "./own-file";
 import { preparePane } from "./pane-beside-grid";
+import type { Problems } from "./problems";
 import { type SampleWorkbook, sampleWorkbooks } from "./sample-workbooks";
 import { startSaving } from "./saving";
 import { byId, showNotice, showStatus } from "./show";
+import { cardWithoutNumbers } from "./words";
 
 const key = new URLSearchParams(location.search).get("workbook") ?? sampleWorkbooks[0].key;
 const sample = sampleWorkbooks.find((each) => each.key === key);
@@ -43,9 +45,9 @@ async function open(): Promise<void> {
   showLinks(own);
   const grid = await openGrid("grid", workbook);
   byId("first-sight").remove();
-  showCellMessages(grid, byId("line"));
+  const { problems } = showCellMessages(grid, byId("line"), byId("said"));
   startSaving(key, grid, kept?.savedAt);
-  prepareActions(grid, own !== undefined);
+  prepareActions(grid, problems, own !== undefined);
   preparePane(grid);
   await offerSetAside();
   // For the tests, and for the curious in the browser's console.
@@ -92,10 +94,19 @@ function showLinks(own: KeptWork | undefined): void {
   );
 }
 
-function prepareActions(grid: Grid, hasOwn: boolean): void {
+function prepareActions(grid: Grid, problems: Problems, hasOwn: boolean): void {
   const name = sample?.key ?? grid.workbook().name;
   const hasCard = grid.workbook().sheets.some(isCard);
-  onClick("print", hasCard, () => printFiringCard(grid, byId("paper")));
+  onClick("print", hasCard, async () => {
+    await grid.finishTyping();
+    if (!hasCardNumbers(grid)) {
+      problems.look();
+      const card = grid.workbook().sheets.find(isCard);
+      const question = cardWithoutNumbers(card && problems.blank(card.name));
+      if (!(await ask(question, "Print it empty", "Do not print"))) return;
+    }
+    printFiringCard(grid, byId("paper"));
+  });
   onClick("download", true, async () => {
     await grid.finishTyping();
     try {

@@ -3,7 +3,7 @@ import ExcelJS from "exceljs";
 import type { Page } from "playwright-core";
 import { beforeEach, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
-import { addressOf } from "../../src/workbook-files/addresses";
+import { addressOf, placeOf } from "../../src/workbook-files/addresses";
 import { readWorkbook } from "../../src/workbook-files/read-workbook";
 import type { Grid } from "../../src/workbook-page/grid";
 import { openWorkbook, select, shown, typeOver, untilReady, values } from "./workbook-driver";
@@ -108,10 +108,85 @@ describe.skipIf(!found)("the workbook page", () => {
     expect(await shown(page, "Lot", "B15")).toBe("7600.0%");
     expect(await shown(page, "Lot", "F5")).toBe("4");
     expect(await shown(page, "Lot", "F12")).toBe("1240.0");
-    // With the keyboard alone: on the cell itself, a bubble says why.
-    await page.keyboard.press("Control+Home");
+    // Of an answer that waits for it, the cell itself says what for.
     await select(page, "Lot", "H12");
-    await expect.poll(() => page.textContent(".bubble"), patience).toContain("got 76");
+    await expect.poll(line, patience).toContain("H12: waits for B15");
+  });
+
+  /** Where a cell is drawn, in the window. */
+  const placeOfCell = (cell: string) =>
+    page.evaluate(({ row, column }) => {
+      const range = workbookGrid.api.getActiveWorkbook()?.getActiveSheet().getRange(row, column);
+      if (!range) throw new Error("no sheet is open");
+      const frame = document.querySelector("#grid canvas[id^=univer-sheet-main-canvas]")?.getBoundingClientRect();
+      const { x, y, width, height } = range.getCellRect();
+      return { x: x + (frame?.x ?? 0), y: y + (frame?.y ?? 0), width, height };
+    }, placeOf(cell));
+
+  test.each(["Enter", "Tab"])("what is refused keeps its reason in sight after %s, until it is mended", async (key) => {
+    await select(page, "Lot", "B18");
+    await page.keyboard.type("350 g", { delay: 20 });
+    await page.keyboard.press(key);
+    const next = key === "Enter" ? "B19" : "C18";
+    await expect
+      .poll(line, patience)
+      .toMatch(/^B18, pan load wanted, holds the text “350 g”: F5 and \d+ more cells wait/);
+    await expect.poll(() => page.textContent(".bubble.has-error"), patience).toContain("holds the text “350 g”");
+    const bubble = await page.locator(".bubble.has-error").boundingBox();
+    for (const cell of ["B18", next]) {
+      const covered = await placeOfCell(cell);
+      const isBeside =
+        bubble &&
+        (bubble.x >= covered.x + covered.width ||
+          bubble.x + bubble.width <= covered.x ||
+          bubble.y >= covered.y + covered.height ||
+          bubble.y + bubble.height <= covered.y);
+      expect(isBeside, `${JSON.stringify(bubble)} is beside ${cell}, ${JSON.stringify(covered)}`).toBe(true);
+    }
+    // Its corner is marked.
+    const corner = await placeOfCell("B18");
+    const red = () =>
+      page.evaluate(({ x, y, width }) => {
+        const canvas = document.querySelector<HTMLCanvasElement>("#grid canvas[id^=univer-sheet-main-canvas]");
+        const frame = canvas?.getBoundingClientRect();
+        if (!canvas || !frame) return 0;
+        const scale = canvas.width / frame.width;
+        const [left, top] = [(x + width - 12 - frame.x) * scale, (y - frame.y) * scale];
+        const pixels = canvas.getContext("2d")?.getImageData(left, top, 14 * scale, 14 * scale).data ?? [];
+        let count = 0;
+        for (let place = 0; place < pixels.length; place += 4) {
+          if ((pixels[place] ?? 0) > 140 && (pixels[place + 1] ?? 255) < 70) count += 1;
+        }
+        return count;
+      }, corner);
+    await expect.poll(red, patience).toBeGreaterThan(15);
+    await typeOver(page, "Lot", "B18", "280");
+    await expect.poll(() => page.locator(".bubble.has-error").count(), patience).toBe(0);
+    await expect.poll(line, patience).not.toContain("B18");
+  });
+
+  test("a blank that answers wait for is named, and a card without numbers asks before it prints", async () => {
+    await page.evaluate(() => {
+      Object.assign(globalThis, { printed: 0 });
+      window.print = () => Object.assign(globalThis, { printed: 1 });
+    });
+    await select(page, "Lot", "B12");
+    await page.keyboard.press("Delete");
+    await select(page, "Lot", "H2");
+    await expect.poll(line, patience).toMatch(/B12, for the pan \(sifted\), is blank: \d+ cells wait for it/);
+    await page.click("#print");
+    await expect.poll(() => page.textContent(".question p"), patience).toMatch(/no numbers yet. Lot B12, .* is blank/);
+    await page.getByRole("button", { name: "Do not print" }).click();
+    expect(await page.evaluate(() => Reflect.get(globalThis, "printed"))).toBe(0);
+  });
+
+  test("a screen reader hears the cell, what it holds and what it has to say", async () => {
+    const said = () => page.textContent("#said");
+    await select(page, "Lot", "B9");
+    await expect.poll(said, patience).toMatch(/^B9, 1240\.0\. ./);
+    await page.keyboard.press("ArrowDown");
+    await expect.poll(said, patience).toMatch(/^B10, 1136\.2\. ./);
+    expect(await page.getAttribute("#line", "aria-live")).toBe(null);
   });
 
   test.each(["76%", "0.76"])("%s typed as a moisture means that share", async (typed) => {
