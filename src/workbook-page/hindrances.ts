@@ -68,7 +68,8 @@ function causesOf(stuck: StuckCell, book: Book, reasonAt: ReasonAt): Cause[] {
   const reason = stuck.value === "" ? undefined : reasonAt(spot);
   const causes: Cause[] = [];
   for (const area of stuck.reads) {
-    for (const { value, ...place } of [...book.constantsIn(area), ...book.originsOf(area)]) {
+    const origins = reason === undefined ? [] : book.originsOf(area);
+    for (const { value, ...place } of [...book.constantsIn(area), ...origins]) {
       const quoted = reason !== undefined && isQuoted(value, reason);
       // Of texts that nobody complains of only those which begin as a number does; any other may be meant.
       if (typeof value === "string" && value !== "") {
@@ -215,13 +216,20 @@ class Book {
   }
 
   /** The constants that a formula passes on as they are, such as one of two weights. */
-  originsOf(area: SheetArea, depth = 0): (Spot & { readonly value: Cell["value"] })[] {
-    const cell = isOneCell(area) ? this.#sheets.get(area.sheet)?.cells.get(`${area.row},${area.column}`) : undefined;
-    if (cell?.formula === undefined || typeof cell.value !== "number" || depth > 20) return [];
-    return this.#areasIn(cell.formula, area.sheet)
-      .filter(isOneCell)
-      .flatMap((read) => [...this.constantsIn(read), ...this.originsOf(read, depth + 1)])
-      .filter(({ value }) => value === cell.value);
+  originsOf(area: SheetArea): (Spot & { readonly value: Cell["value"] })[] {
+    const cellAt = (at: SheetArea) => this.#sheets.get(at.sheet)?.cells.get(`${at.row},${at.column}`);
+    const passed = isOneCell(area) ? cellAt(area)?.value : undefined;
+    if (typeof passed !== "number") return [];
+    const seen = new Map([[keyOf(area), area]]);
+    for (const at of seen.values()) {
+      const { formula, value } = cellAt(at) ?? {};
+      if (formula === undefined || value !== passed) continue;
+      for (const read of this.#areasIn(formula, at.sheet)) if (isOneCell(read)) seen.set(keyOf(read), read);
+    }
+    return [...seen.values()]
+      .filter((at) => at !== area)
+      .flatMap((at) => this.constantsIn(at))
+      .filter(({ value }) => value === passed);
   }
 
   blankAt({ sheet, row, column }: SheetArea): Spot | undefined {
