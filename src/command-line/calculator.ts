@@ -1,12 +1,12 @@
 import { bind } from "../cells/bind";
+import { calledNames, hasDecimalCommas, plainCall, worksheetFormula } from "../cells/formula-text";
+import { nearestNames } from "../cells/nearest-names";
 import { CellError, type CellValue, type Grid } from "../cells/values";
 import { wrongCount } from "../cells/wrong-count";
 import { catalogue } from "../core/catalogue";
 import { namespace } from "../core/describe";
 import type { NodeWorkbook } from "../engine/node-workbook";
 import { cellIn } from "./cell-address";
-import { calledNames, hasDecimalCommas, plainCall, worksheetFormula } from "./formula-text";
-import { nearestNames } from "./nearest-names";
 
 const specs = new Map(catalogue.map(({ spec }) => [`${namespace}.${spec.id}`, spec]));
 

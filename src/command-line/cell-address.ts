@@ -1,4 +1,4 @@
-import { outsideTexts } from "./formula-text";
+import { outsideTexts } from "../cells/formula-text";
 
 /** These only look at where cells are, not at what they hold. */
 const ofPlaces = /\b(?:ROWS?|COLUMNS?)\(\s*[^()]*\)/gi;

@@ -1,10 +1,10 @@
+import { nearestNames } from "../cells/nearest-names";
 import { CellError } from "../cells/values";
 import { catalogue } from "../core/catalogue";
 import { deferral } from "../core/cautions";
 import { groups } from "../core/define";
 import { accepts, formula, meaning, namespace, resultInWords, rowsOf, signature, whenBlank } from "../core/describe";
 import type { Entry } from "../core/entry";
-import { nearestNames } from "./nearest-names";
 import { writtenAnswer } from "./written-answer";
 
 /** Every function with what it answers, by group. */

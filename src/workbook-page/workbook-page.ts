@@ -12,6 +12,7 @@ import { canLeave, goTo } from "./leave-page";
 import { isTooLarge, openOwn, ownKey } from "./own-file";
 import { preparePane } from "./pane-beside-grid";
 import type { Problems } from "./problems";
+import { readTyped } from "./read-typed";
 import { type SampleWorkbook, sampleWorkbooks } from "./sample-workbooks";
 import { startSaving } from "./saving";
 import { byId, showNotice, showStatus } from "./show";
@@ -45,7 +46,8 @@ async function open(): Promise<void> {
   showLinks(own);
   const grid = await openGrid("grid", workbook);
   byId("first-sight").remove();
-  const { problems } = showCellMessages(grid, byId("line"), byId("said"));
+  const { problems, remark } = showCellMessages(grid, byId("line"), byId("said"));
+  readTyped(grid.injector, remark);
   startSaving(key, grid, kept?.savedAt);
   prepareActions(grid, problems, own !== undefined);
   preparePane(grid);

@@ -69,6 +69,14 @@ export class Hands {
 }
 
 /** A point's own number is that of the key Delete. */
-const keyCodes: Readonly<Record<string, number>> = { ".": 190, ",": 188, "%": 53, "=": 187 };
+const keyCodes: Readonly<Record<string, number>> = {
+  ".": 190,
+  ",": 188,
+  "%": 53,
+  "=": 187,
+  "(": 57,
+  ")": 48,
+  ";": 186,
+};
 
 const codeOf = (sign: string): string => (sign === "." ? "Period" : /\d/.test(sign) ? `Digit${sign}` : "");

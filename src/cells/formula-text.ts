@@ -26,6 +26,13 @@ export const outsideTexts = (formula: string): string =>
     .map((part, index) => (isKept(index) ? '""' : part))
     .join("");
 
+/** The formula of a cell with semicolons between its arguments, as worksheets write it; others stay as they are. */
+export function withCommasBetween(formula: string): string {
+  const parts = formula.split(kept);
+  if (!parts.some((part, index) => !isKept(index) && part.includes(";"))) return formula;
+  return parts.map((part, index) => (isKept(index) ? part : plain(part, true))).join("");
+}
+
 const isKept = (index: number): boolean => index % 2 === 1;
 
 /** ，（）；＝ and the like, each 0xFEE0 above its plain sign. */

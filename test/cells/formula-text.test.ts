@@ -1,7 +1,7 @@
 import { describe, expect, it, test } from "vitest";
+import { calledNames, plainCall, worksheetFormula } from "../../src/cells/formula-text";
+import { nearestNames } from "../../src/cells/nearest-names";
 import { CellError } from "../../src/cells/values";
-import { calledNames, plainCall, worksheetFormula } from "../../src/command-line/formula-text";
-import { nearestNames } from "../../src/command-line/nearest-names";
 import { jsonAnswer, writtenAnswer } from "../../src/command-line/written-answer";
 import { catalogue } from "../../src/core/catalogue";
 import { formula } from "../../src/core/describe";
