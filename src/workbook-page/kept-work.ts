@@ -1,6 +1,7 @@
 import { createStore, del, get, set, type UseStore, update } from "idb-keyval";
 import { z } from "zod";
 import type { Workbook } from "../workbook-files/workbook";
+import { atLastMoment, dropLastMoment } from "./last-moment";
 
 /** What a maker has made of a workbook, as this browser keeps it between visits. */
 export interface KeptWork {
@@ -105,18 +106,24 @@ function store(): UseStore {
 /** Rejects where the browser forbids storage. */
 export async function readKept(key: string): Promise<Kept> {
   const content: unknown = await get(key, store());
-  if (content === undefined) return { is: "nothing" };
+  const last = keptWork.safeParse(atLastMoment(key));
+  if (content === undefined) return last.success ? { is: "work", work: last.data } : { is: "nothing" };
   const read = keptWork.safeParse(content);
+  if (last.success && read.success && last.data.savedAt > read.data.savedAt) return { is: "work", work: last.data };
   return read.success ? { is: "work", work: read.data } : { is: "unreadable", content };
 }
 
 export async function keep(key: string, workbook: Workbook): Promise<KeptWork> {
   const work: KeptWork = { version: 1, savedAt: new Date(), workbook };
   await set(key, work, store());
+  dropLastMoment(key, work.savedAt);
   return work;
 }
 
-export const forget = (key: string): Promise<void> => del(key, store());
+export async function forget(key: string): Promise<void> {
+  await del(key, store());
+  dropLastMoment(key);
+}
 
 const asideKey = (key: string): string => `${key}/set-aside`;
 

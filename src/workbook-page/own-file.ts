@@ -3,6 +3,7 @@ import type { ReadFile } from "../workbook-files/read-workbook";
 import { ask } from "./ask";
 import { readXlsx } from "./files";
 import { keep } from "./kept-work";
+import { settle } from "./last-moment";
 import { canLeave } from "./leave-page";
 import { showStatus } from "./show";
 
@@ -26,6 +27,7 @@ export async function openOwn(file: File, hasOwn: boolean): Promise<void> {
   if (!(await canLeave())) return;
   try {
     await keep(ownKey, read.workbook);
+    settle(ownKey);
   } catch (problem) {
     const reason = isTooLarge(problem)
       ? `“${file.name}” is too large for this page: this browser has no room to keep it.`

@@ -1,5 +1,6 @@
 import type { Grid } from "./grid";
 import { keep } from "./kept-work";
+import { isSettled, keepAtLastMoment } from "./last-moment";
 import { canLeave } from "./leave-page";
 import { showStatus } from "./show";
 
@@ -13,14 +14,19 @@ export function startSaving(key: string, grid: Grid, keptAt: Date | undefined): 
   let waiting: ReturnType<typeof setTimeout> | undefined;
   let saving = Promise.resolve();
   let lost = false;
+  /** Whether something was changed that the browser has not kept yet. */
+  let unkept = false;
+  let follows = false;
 
   const save = () => {
     clearTimeout(waiting);
     waiting = undefined;
+    if (isSettled(key)) return;
     saving = saving.then(async () => {
       try {
         const { savedAt } = await keep(key, grid.workbook());
         lost = false;
+        unkept = waiting !== undefined;
         showStatus(keptSince(savedAt));
         tabs.postMessage(key);
       } catch {
@@ -30,13 +36,18 @@ export function startSaving(key: string, grid: Grid, keptAt: Date | undefined): 
     });
   };
   grid.onChange(() => {
+    unkept = true;
     clearTimeout(waiting);
     waiting = setTimeout(save, pause);
   });
 
   // Going away: what is half typed counts, and there is no time to wait.
   const leave = async () => {
-    await grid.finishTyping();
+    if (follows || isSettled(key)) return;
+    // The cell holds what was typed as soon as this is called.
+    const typed = grid.finishTyping();
+    if (unkept) keepAtLastMoment(key, grid.workbook());
+    await typed;
     if (waiting !== undefined) save();
   };
   addEventListener("pagehide", leave);
@@ -49,7 +60,10 @@ export function startSaving(key: string, grid: Grid, keptAt: Date | undefined): 
 
   // The same workbook in another tab was changed: two versions must not overwrite each other.
   tabs.addEventListener("message", async ({ data }) => {
-    if (data === key && waiting === undefined && (await canLeave())) location.reload();
+    if (data === key && waiting === undefined && (await canLeave())) {
+      follows = true;
+      location.reload();
+    }
   });
 }
 

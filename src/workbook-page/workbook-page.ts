@@ -8,6 +8,7 @@ import { downloadAsText, downloadXlsx } from "./files";
 import { hasCardNumbers, isCard, printFiringCard } from "./firing-card";
 import { type Grid, openGrid } from "./grid";
 import { forget, type KeptWork, readKept, readSetAside, setAside } from "./kept-work";
+import { settle } from "./last-moment";
 import { canLeave, goTo } from "./leave-page";
 import { isTooLarge, openOwn, ownKey } from "./own-file";
 import { preparePane } from "./pane-beside-grid";
@@ -125,6 +126,7 @@ function prepareActions(grid: Grid, problems: Problems, hasOwn: boolean): void {
     const question = `Start afresh from the sample “${sample?.title}”?\nWhat you have typed here is lost; download it first if you want it.`;
     if (!(await ask(question, "Start afresh", "Keep my work"))) return;
     if (!(await canLeave())) return;
+    settle(key);
     await forget(key);
     location.reload();
   });

@@ -1,7 +1,9 @@
 import type { Page } from "playwright-core";
 import { beforeEach, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
-import { places, typeNumbers } from "./typing/trials";
+import { Hands } from "./typing/hands";
+import { composeWords, places, typeInFormulaBar, typeNumbers } from "./typing/trials";
+import { select, shown, untilReady } from "./workbook-driver";
 import { workbookVisits } from "./workbook-visits";
 
 const found = await findBrowser();
@@ -21,5 +23,40 @@ describe.skipIf(!found)("typing on the workbook page", () => {
   test.each(places.slice(0, 2))("forty numbers typed at 60 ms a key into $name stand as typed", async (place) => {
     await place.open(page, address);
     expect(await typeNumbers(page, place, 40, 60)).toEqual([]);
+  });
+
+  test("what is typed over spills, into the formula bar and by a Chinese input method stands as typed", async () => {
+    expect(await typeInFormulaBar(page, 6, 60)).toEqual([]);
+    expect(await composeWords(page, 6, 60)).toEqual([]);
+    const spills = places.find(({ name }) => name === "over spills");
+    await spills?.open(page, address);
+    expect(spills && (await typeNumbers(page, spills, 10, 60))).toEqual([]);
+  });
+
+  test("half-typed text survives a reload, and so does what was typed a moment before", async () => {
+    const hands = await Hands.on(page);
+    await select(page, "Lot", "B9");
+    await hands.type("1211.5\n1187", 60);
+    await page.reload();
+    await untilReady(page);
+    expect([await shown(page, "Lot", "B9"), await shown(page, "Lot", "B10")]).toEqual(["1211.5", "1187.0"]);
+  });
+
+  test("the way back to the sample leaves nothing half typed behind", async () => {
+    const hands = await Hands.on(page);
+    await select(page, "Lot", "B9");
+    await hands.type("1211.5", 60);
+    await page.click("#back");
+    await Promise.all([page.waitForEvent("load"), page.getByRole("button", { name: "Start afresh" }).click()]);
+    await untilReady(page);
+    expect(await shown(page, "Lot", "B9")).toBe("1240.0");
+  });
+
+  test("a sheet that is left ends the typing in it", async () => {
+    const hands = await Hands.on(page);
+    await select(page, "Lot", "B9");
+    await hands.type("1233", 60);
+    await page.getByText("Past lots", { exact: true }).click();
+    await expect.poll(() => shown(page, "Lot", "B9")).toBe("1233.0");
   });
 });

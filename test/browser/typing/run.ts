@@ -1,10 +1,11 @@
 /** `npm run type-test`: types numbers into the running page at the pace of hands, and counts what comes out wrong. */
 import { parseArgs } from "node:util";
-import type { Browser } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
 import { findBrowser, openBrowser } from "../../../src/build/open-browser";
 import { serve } from "../../../src/build/serve";
 import { buildPageOnce, pageFolder } from "../../../src/build/workbook-page-build";
-import { type Place, places, typeNumbers } from "./trials";
+import { openWorkbook } from "../workbook-driver";
+import { composeWords, places, typeInFormulaBar, typeNumbers, type Wrong } from "./trials";
 
 const { values: wanted } = parseArgs({
   options: {
@@ -15,6 +16,18 @@ const { values: wanted } = parseArgs({
 });
 const count = Number(wanted.count);
 
+interface Trial {
+  readonly name: string;
+  open(page: Page, address: string): Promise<void>;
+  type(page: Page, count: number, pace: number): Promise<Wrong[]>;
+}
+
+const trials: readonly Trial[] = [
+  ...places.map((place): Trial => ({ ...place, type: (page, count, pace) => typeNumbers(page, place, count, pace) })),
+  { name: "the formula bar", open: openWorkbook, type: typeInFormulaBar },
+  { name: "Chinese, by an input method", open: openWorkbook, type: composeWords },
+];
+
 async function run(): Promise<void> {
   const found = await findBrowser();
   if (found === undefined) throw new Error("typing needs a browser");
@@ -23,9 +36,9 @@ async function run(): Promise<void> {
   const browser = await openBrowser(found);
   let failed = 0;
   try {
-    for (const place of places.filter(({ name }) => name.includes(wanted.only))) {
+    for (const trial of trials.filter(({ name }) => name.includes(wanted.only))) {
       // Side by side, as several tabs: it takes less time, and keeps the pages busier than a maker does.
-      const counts = await Promise.all(wanted.pace.map((pace) => tried(browser, address, place, Number(pace))));
+      const counts = await Promise.all(wanted.pace.map((pace) => tried(browser, address, trial, Number(pace))));
       failed += counts.reduce((sum, each) => sum + each, 0);
     }
   } finally {
@@ -36,14 +49,14 @@ async function run(): Promise<void> {
 }
 
 /** Says how many came out wrong, and shows the first. */
-async function tried(browser: Browser, address: string, place: Place, pace: number): Promise<number> {
+async function tried(browser: Browser, address: string, trial: Trial, pace: number): Promise<number> {
   const visitor = await browser.newContext({ viewport: { width: 1280, height: 800 } });
   const page = await visitor.newPage();
-  await place.open(page, address);
-  const wrong = await typeNumbers(page, place, count, pace);
+  await trial.open(page, address);
+  const wrong = await trial.type(page, count, pace);
   await visitor.close();
   const examples = wrong.slice(0, 3).map(({ cell, typed, holds }) => `${cell}: ${typed} became ${holds}`);
-  const line = `${place.name.padEnd(32)} ${String(pace).padStart(4)} ms a key  ${String(wrong.length).padStart(4)}/${count} wrong`;
+  const line = `${trial.name.padEnd(32)} ${String(pace).padStart(4)} ms a key  ${String(wrong.length).padStart(4)}/${count} wrong`;
   console.log([line, ...examples].join("\n    "));
   return wrong.length;
 }

@@ -45,7 +45,29 @@ const feeding: Place = {
   },
 };
 
-export const places: readonly Place[] = [lot, lots, feeding];
+const spills: Place = {
+  name: "over spills",
+  sheet: "Spills",
+  first: "B2",
+  rows: 100,
+  open: async (page, address) => {
+    await openWorkbook(page, address);
+    await openOwn(page, "spills.xlsx", spillingBook());
+  },
+};
+
+export const places: readonly Place[] = [lot, lots, feeding, spills];
+
+/** A hundred rows, each with a formula that fills the two cells beside it. */
+function spillingBook(): Workbook {
+  const cells = Array.from({ length: 100 }, (_, index) => ({
+    row: index + 1,
+    column: 0,
+    formula: "={1,2,3}*ROW()",
+    spill: { rows: 1, columns: 3 },
+  }));
+  return { name: "spills", sheets: [{ name: "Spills", cells, columnWidths: {}, rowHeights: {}, merges: [] }] };
+}
 
 /** Thirty weights, each with ten formulas that hang on it, beside it and at the same place of another sheet. */
 function feedingBook(): Workbook {
@@ -111,8 +133,54 @@ export async function typeNumbers(page: Page, place: Place, count: number, pace:
   return wrong;
 }
 
-/** Of texts typed down from a cell, those that the cells do not hold as numbers. */
-export async function wrongOf(page: Page, sheet: string, first: string, typed: readonly string[]): Promise<Wrong[]> {
+/** Types a number into the formula bar for each of the five weights of Lot, in turn. */
+export async function typeInFormulaBar(page: Page, count: number, pace: number): Promise<Wrong[]> {
+  const hands = await Hands.on(page);
+  const wrong: Wrong[] = [];
+  for (const [index, number] of weights(count, chance(pace)).entries()) {
+    const cell = addressOf(8 + (index % 5), 1);
+    await select(page, "Lot", cell);
+    await page
+      .locator("#grid [data-u-comp=formula-bar] canvas")
+      .first()
+      .click({ position: { x: 60, y: 12 } });
+    await page.waitForTimeout(200);
+    await page.keyboard.press("Control+a");
+    await hands.type(`${number}\n`, pace);
+    await page.waitForTimeout(300);
+    wrong.push(...(await wrongOf(page, "Lot", cell, [number])));
+  }
+  return wrong;
+}
+
+const teas = [
+  { steps: ["c", "ch", "cha"], chosen: "茶" },
+  { steps: ["l", "lv", "lv c", "lv cha"], chosen: "绿茶" },
+  { steps: ["h", "hu", "huang", "huang y", "huang ya"], chosen: "黄芽" },
+];
+
+/** Writes words by an input method down a column of Lot, two compositions to a cell. */
+export async function composeWords(page: Page, count: number, pace: number): Promise<Wrong[]> {
+  const hands = await Hands.on(page);
+  await select(page, "Lot", "N2");
+  const typed = Array.from({ length: count }, (_, index) => [teas[index % 3], teas[(index + 1) % 3]] as const);
+  for (const words of typed) {
+    for (const word of words) if (word) await hands.compose(word.steps, word.chosen, pace);
+    await hands.type("\n", pace);
+  }
+  await page.waitForTimeout(300);
+  const texts = typed.map((words) => words.map((word) => word?.chosen).join(""));
+  return wrongOf(page, "Lot", "N2", texts, String);
+}
+
+/** Of texts typed down from a cell, those that the cells do not hold: as numbers, if nothing else is meant. */
+export async function wrongOf(
+  page: Page,
+  sheet: string,
+  first: string,
+  typed: readonly string[],
+  meant: (text: string) => unknown = Number,
+): Promise<Wrong[]> {
   const { row, column } = placeOf(first);
   const held = await page.evaluate(
     ([name, row, column, count]) => {
@@ -122,6 +190,6 @@ export async function wrongOf(page: Page, sheet: string, first: string, typed: r
     [sheet, row, column, typed.length] as const,
   );
   return typed.flatMap((text, index) =>
-    held[index] === Number(text) ? [] : [{ cell: addressOf(row + index, column), typed: text, holds: held[index] }],
+    held[index] === meant(text) ? [] : [{ cell: addressOf(row + index, column), typed: text, holds: held[index] }],
   );
 }
