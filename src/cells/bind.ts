@@ -1,12 +1,13 @@
 import { type Answer, type Argument, type Column, type FunctionSpec, headers, type Parameter } from "../core/define";
 import { DomainError, must } from "../core/errors";
+import type { Being } from "../core/refusals";
 import { quickPath } from "./quick-path";
 import { booksReader } from "./read-book";
 import { cellReader } from "./read-cell";
 import { listsReader } from "./read-list";
 import { cellAt, type Hurdle, rowReader } from "./read-row";
 import { notRows, type Shape, shapeOf, shapeOfAll } from "./shape";
-import { type CellArgument, CellError, type CellValue, type Grid } from "./values";
+import { type CellArgument, CellError, type CellValue, cellErrorOf, type Grid, refusedCell } from "./values";
 
 /** A function as cells call it. It never throws: a refusal is a CellError in the grid. */
 export type CellFunction = (...given: CellArgument[]) => Grid;
@@ -166,23 +167,22 @@ const isLarge = ({ rows, columns }: Shape): boolean => rows !== 1 || columns !==
 function mustBeNarrower(
   parameters: readonly Parameter[],
   given: readonly CellArgument[],
-  requirement: string,
+  be: Being,
   isRefused: (shape: Shape) => boolean,
 ): DomainError {
   const place = given.findIndex(
     (argument, index) => parameters[index]?.takes === "cell" && isRefused(shapeOf(argument)),
   );
-  const { rows, columns } = shapeOf(given[place]);
-  return must((parameters[place] as Parameter).name, `be ${requirement}`, `got ${rows} × ${columns} cells`);
+  return must((parameters[place] as Parameter).name, { be }, { kind: "cells", size: shapeOf(given[place]) });
 }
 
 /** Hosts turn a value that is no number into 0, which would be a lie: it becomes an error first. */
 function asCellValue(answer: unknown): CellValue {
   if (typeof answer === "number") {
     if (answer - answer === 0) return answer === 0 ? 0 : answer;
-    return new CellError("#VALUE!", "the numbers are too large or too small to calculate with");
+    return cellErrorOf("#VALUE!", "the numbers are too large or too small to calculate with");
   }
   if (typeof answer === "string" || answer instanceof CellError) return answer;
-  if (answer instanceof DomainError) return new CellError(answer.code, answer.message, answer.refusal);
-  return new CellError("#VALUE!", `this answer could not be worked out (${String(answer)})`);
+  if (answer instanceof DomainError) return refusedCell(answer);
+  return cellErrorOf("#VALUE!", { kind: "not worked out", problem: String(answer) });
 }

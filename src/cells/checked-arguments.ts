@@ -3,7 +3,7 @@ import { DomainError } from "../core/errors";
 import { booksReader } from "./read-book";
 import { listsReader } from "./read-list";
 import { rowReader } from "./read-row";
-import { CellError } from "./values";
+import { CellError, refusedCell } from "./values";
 
 export type CheckedArguments =
   /** As the calculation is called with them. */
@@ -33,4 +33,4 @@ export function checkedArguments(
 }
 
 const asCellError = (problem: CellError | DomainError): CellError =>
-  problem instanceof CellError ? problem : new CellError(problem.code, problem.message, problem.refusal);
+  problem instanceof CellError ? problem : refusedCell(problem);

@@ -1,5 +1,6 @@
 import type { Argument, BookCell, BookColumn, Parameter } from "../core/define";
 import { must } from "../core/errors";
+
 import { cellReader } from "./read-cell";
 import type { ListsReader } from "./read-list";
 import { CellError, isBlank } from "./values";
@@ -54,9 +55,11 @@ function readBook(columns: readonly Column[], given: readonly unknown[], values:
       return;
     }
     if (list.length < rows) {
-      throw must(parameter.name, `have as many rows as ${longest.parameter.name}`, `got ${list.length} and ${rows}`, {
-        mentions: [longest.parameter.name],
-      });
+      throw must(
+        parameter.name,
+        { do: { kind: "rows as", argument: longest.parameter.name } },
+        { kind: "lengths", one: list.length, other: rows },
+      );
     }
     values[place] = list.length === rows ? list : list.slice(0, rows);
   });
@@ -69,7 +72,8 @@ function asColumn({ parameter: { name } }: Column, given: unknown): BookColumn {
   const grid = given as BookColumn;
   const width = grid[0]?.length ?? 0;
   if (width <= 1) return grid;
-  if (grid.length > 1) throw must(name, "be one row or one column", `got ${grid.length} × ${width} cells`);
+  if (grid.length > 1)
+    throw must(name, { be: "one row or one column" }, { kind: "cells", size: { rows: grid.length, columns: width } });
   return (grid[0] as readonly BookCell[]).map((cell) => [cell]);
 }
 

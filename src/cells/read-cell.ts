@@ -1,6 +1,6 @@
 import { limits } from "../core/bounds";
 import type { Parameter } from "../core/define";
-import { type DomainError, must, mustBe, mustBeNumber, shown } from "../core/errors";
+import { type DomainError, mustBe, mustBeNumber } from "../core/errors";
 import type { Quantity } from "../core/quantities";
 import { CellError, isBlank } from "./values";
 
@@ -83,9 +83,7 @@ function choiceReader(name: string, quantity: Quantity): CellReader["read"] {
     const spelling = value.trim().toLowerCase();
     const word = canonical.get(spelling);
     if (word !== undefined) return word;
-    const reason = refused.get(spelling);
-    const why = reason === undefined ? "" : ` (${reason})`;
-    return must(name, `be ${quantity.requirement}`, `got ${shown(value)}${why}`);
+    return mustBe(name, quantity.requirement, value, { hint: refused.get(spelling) });
   };
 }
 

@@ -1,5 +1,6 @@
 import type { Argument, Parameter } from "../core/define";
-import { DomainError, must } from "../core/errors";
+import { DomainError, inPlace, must } from "../core/errors";
+import type { Doing } from "../core/refusals";
 import { blank, type CellReader, cellReader } from "./read-cell";
 import type { Hurdle } from "./read-row";
 import { CellError, isBlank } from "./values";
@@ -61,7 +62,7 @@ function asList({ name, optional }: Parameter, reader: CellReader, given: unknow
   const grid = given as readonly (readonly unknown[])[];
   const columns = grid[0]?.length ?? 0;
   if (grid.length > 1 && columns > 1) {
-    throw must(name, "be one row or one column", `got ${grid.length} × ${columns} cells`);
+    throw must(name, { be: "one row or one column" }, { kind: "cells", size: { rows: grid.length, columns } });
   }
   const cells = grid.length === 1 ? (grid[0] as readonly unknown[]) : grid.map((row) => row[0]);
   return optional && cells.every((cell) => isBlankFor(reader, cell)) ? undefined : cells;
@@ -81,10 +82,11 @@ function rowCount(lists: readonly RawList[]): number {
     const tooShort = !parameter.gaps && cells.length < rows;
     const tooLong = (filled[index] ?? 0) > rows;
     if (!tooShort && !tooLong) return;
-    const other = longest === undefined ? "the other list" : longest.parameter.name;
-    throw must(parameter.name, `have as many rows as ${other}`, `got ${filled[index]} and ${rows}`, {
-      mentions: [other],
-    });
+    const as: Doing =
+      longest === undefined
+        ? "have as many rows as the other list"
+        : { kind: "rows as", argument: longest.parameter.name };
+    throw must(parameter.name, { do: as }, { kind: "lengths", one: filled[index] ?? 0, other: rows });
   });
   return rows;
 }
@@ -124,10 +126,10 @@ function readValues(list: RawList, kept: readonly number[]): Argument | "waits" 
     else if (fallback !== undefined) values.push(fallback);
     else if (parameter.gaps) values.push(null);
     else if (parameter.blank === "waits") waits = true;
-    else throw must(parameter.name, "be filled in every row", `row ${row + 1} is blank`, { item: row + 1 });
+    else throw must(parameter.name, { be: "filled in every row" }, { kind: "blank row", row: row + 1 });
   }
   if (values.length === 0 && !waits && parameter.blank === "is refused" && !parameter.optional) {
-    throw must(parameter.name, "hold at least one value", "got a blank");
+    throw must(parameter.name, { do: "hold at least one value" }, { kind: "value", value: null });
   }
   return waits ? "waits" : values;
 }
@@ -135,7 +137,7 @@ function readValues(list: RawList, kept: readonly number[]): Argument | "waits" 
 /** Reads one item, with the row in the message: "moistures must be from 0 …; got 76 in place 3 of the list". */
 function readItem(reader: CellReader, cell: unknown, row: number): number | string | boolean | typeof blank {
   const value = reader.read(cell);
-  if (value instanceof DomainError) throw value.ofItem(row + 1);
+  if (value instanceof DomainError) throw inPlace(value, row);
   // Errors in cells were found before the first item was read.
   return value as Exclude<typeof value, CellError | DomainError>;
 }

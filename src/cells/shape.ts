@@ -38,17 +38,15 @@ export function shapeOfAll(parameters: readonly Parameter[], given: readonly Cel
 
 /** The refusal of a range of another form, which no host sends. */
 export const notRows = ({ name }: Parameter): DomainError =>
-  must(name, "be a cell or rows of cells", "got a list of another form");
+  must(name, { be: "a cell or rows of cells" }, "got a list of another form");
 
 const fits = (size: number, sizeSoFar: number): boolean => size === 1 || sizeSoFar === 1 || size === sizeSoFar;
 
 function mismatch(parameters: readonly Parameter[], given: readonly CellArgument[], one: number, other: number) {
-  const size = (index: number) => {
-    const { rows, columns } = shapeOf(given[index]);
-    return `${rows} × ${columns}`;
-  };
   const name = (index: number) => parameters[index]?.name ?? "";
-  return must(name(one), `have the size of ${name(other)}`, `got ${size(one)} and ${size(other)} cells`, {
-    mentions: [name(other)],
-  });
+  return must(
+    name(one),
+    { do: { kind: "size of", argument: name(other) } },
+    { kind: "sizes", one: shapeOf(given[one]), other: shapeOf(given[other]) },
+  );
 }

@@ -1,20 +1,29 @@
 /** What goes in and out of cells, whatever the host. Hosts translate their own errors to and from CellError. */
 
-import type { Refusal } from "../core/errors";
+import { englishReason } from "../core/english-refusals";
+import type { DomainError } from "../core/errors";
+import type { Reason } from "../core/refusals";
 
 /** Any error a spreadsheet knows; `#VALUE!` and `#N/A` of our own carry a message. */
 export class CellError {
   readonly code: string;
   readonly message: string;
-  /** The message in its parts, where a function of ours refused; no host keeps them. */
-  readonly refusal?: Refusal;
+  /** What the message says, as data for other languages; undefined where a host or a formula gave the error. */
+  readonly reason: Reason | undefined;
 
-  constructor(code: string, message = "", refusal?: Refusal) {
+  constructor(code: string, message = "", reason?: Reason) {
     this.code = code;
     this.message = message;
-    if (refusal) this.refusal = refusal;
+    this.reason = reason;
   }
 }
+
+/** A refusal as it stands in a cell. */
+export const refusedCell = ({ refusal }: DomainError): CellError => cellErrorOf(refusal.code, refusal);
+
+/** An error of ours with its reason, in English. */
+export const cellErrorOf = (code: string, reason: Reason): CellError =>
+  new CellError(code, englishReason(reason), reason);
 
 export type CellValue = number | string | boolean | CellError;
 

@@ -1,6 +1,8 @@
 import type { FunctionSpec } from "../core/define";
 import { namespace, signature } from "../core/describe";
-import { CellError } from "./values";
+import { must } from "../core/errors";
+
+import { type CellError, refusedCell } from "./values";
 
 /**
  * The refusal that is due to a call with too few or too many arguments; undefined when their number will do. For
@@ -8,11 +10,12 @@ import { CellError } from "./values";
  */
 export function wrongCount(spec: FunctionSpec, given: number): CellError | undefined {
   const { id, parameters } = spec;
+  const found = { kind: "arguments", count: given, signature: signature(spec) } as const;
   const missing = parameters[given];
   if (missing && !missing.optional) {
-    return new CellError("#VALUE!", `${missing.name} must be given; got ${given} in ${signature(spec)}`);
+    return refusedCell(must(missing.name, { be: "given" }, found));
   }
   if (given <= parameters.length) return undefined;
-  const most = `at most ${parameters.length} arguments`;
-  return new CellError("#VALUE!", `${namespace}.${id} must have ${most}; got ${given} in ${signature(spec)}`);
+  const most = parameters.length;
+  return refusedCell(must(`${namespace}.${id}`, { do: { kind: "few arguments", most } }, found));
 }

@@ -2,9 +2,11 @@
  * How a function describes itself. A function's file has two exports: its spec, which is what runs, and its page,
  * which is what explains. Everything else in the product is derived from the two.
  */
+
 import type { Caution } from "./cautions";
-import type { DomainError, SheetError } from "./errors";
+import type { DomainError } from "./errors";
 import { type Quantity, yesNo } from "./quantities";
+import type { SheetError } from "./sheet-error";
 import type { Source } from "./sources";
 
 export const groups = [

@@ -1,6 +1,7 @@
 /** A function's own words, as the pages, the pane and the workbook's help show them. */
 import type { Expected, FunctionSpec, Given, Parameter } from "./define";
 import { headers } from "./define";
+import { englishBeing } from "./english-refusals";
 import type { Quantity } from "./quantities";
 
 /** The namespace of the worksheet names: TEA.OUTTURN. */
@@ -58,7 +59,7 @@ export function accepts({ takes, oneForAll, gaps, book, quantity }: Parameter): 
           : gaps
             ? "a list with gaps: "
             : "a list: ";
-  return shape + quantity.requirement;
+  return shape + englishBeing(quantity.requirement);
 }
 
 /** `headers` is the same everywhere and no page explains it again. */

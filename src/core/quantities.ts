@@ -3,6 +3,8 @@
  * once; the same quantity has the same name in every function.
  */
 
+import type { Being, Hint } from "./refusals";
+
 /** What a number must keep to. Absent bounds do not bind. */
 export interface Bounds {
   readonly above?: number;
@@ -20,7 +22,7 @@ export interface Quantity {
   readonly holds: "number" | "yesNo" | "choice" | "text";
   readonly bounds: Bounds;
   /** Completes "<argument> must be …". */
-  readonly requirement: string;
+  readonly requirement: Being;
   /** What one unit of the number is, in plain words; empty for text. */
   readonly unit: string;
   /** The number format that a workbook sets beside the number. */
@@ -28,13 +30,13 @@ export interface Quantity {
   /** For a choice: its words. */
   readonly choices?: Choices;
   /** For a choice: words that look right and are refused, each with the reason. */
-  readonly refusedChoices?: Readonly<Record<string, string>>;
+  readonly refusedChoices?: Readonly<Record<string, Hint>>;
 }
 
 const number = (quantity: Omit<Quantity, "holds">): Quantity => ({ holds: "number", ...quantity });
 
 /** The same quantity inside narrower bounds. */
-export const within = (quantity: Quantity, bounds: Bounds, requirement: string): Quantity => ({
+export const within = (quantity: Quantity, bounds: Bounds, requirement: Being): Quantity => ({
   ...quantity,
   bounds,
   requirement,
@@ -265,7 +267,6 @@ export const text: Quantity = {
 
 /** A word out of a list. Case and outer spaces do not matter; aliases may be added, never removed. */
 export function choice(name: string, choices: Choices, refusedChoices: Quantity["refusedChoices"] = {}): Quantity {
-  const words = Object.keys(choices);
-  const requirement = `one of ${words.map((word) => `"${word}"`).join(", ")}`;
+  const requirement: Being = { kind: "word", words: Object.keys(choices) };
   return { name, holds: "choice", bounds: {}, requirement, unit: "", format: "General", choices, refusedChoices };
 }

@@ -1,4 +1,5 @@
 import { CellError, type Grid } from "../cells/values";
+import type { Reason } from "../core/refusals";
 
 /** Why a cell shows an error. */
 export interface ErrorMessage {
@@ -8,6 +9,7 @@ export interface ErrorMessage {
   /** The error that the cell shows, such as "#VALUE!". */
   readonly code: string;
   readonly message: string;
+  readonly reason: Reason | undefined;
 }
 
 /**
@@ -77,7 +79,8 @@ export class ErrorMessages {
 }
 
 function keep(messages: Map<string, ErrorMessage>, sheet: string, row: number, column: number, error: CellError): void {
-  messages.set(place(sheet, row, column), { sheet, row, column, code: error.code, message: error.message });
+  const { code, message, reason } = error;
+  messages.set(place(sheet, row, column), { sheet, row, column, code, message, reason });
 }
 
 const place = (sheet: string, row: number, column: number): string => `${sheet}!${row},${column}`;

@@ -100,12 +100,15 @@ export function givenArgument(value: BaseValueObject, isTypedNumber: (text: stri
   return value.isArray() ? value.getArrayValue().map((row) => row.map((cell) => constant(cell))) : constant(value);
 }
 
+/** The engine keeps the words of an error that one function hands to the next, and not the reason. */
+const ours = new WeakMap<ErrorValueObject, CellError>();
+
 function constantOf(value: Nullable<BaseValueObject>): CellValue | null {
   if (!value || value.isNull()) return null;
   if (!value.isError()) return value.getValue();
   const error = value as ErrorValueObject;
   // An error of ours that comes straight from another function still has its message.
-  return new CellError(error.getErrorType(), error.getErrorContent());
+  return ours.get(error) ?? new CellError(error.getErrorType(), error.getErrorContent());
 }
 
 const isNumeric = (text: string): boolean => text.trim() !== "" && Number.isFinite(Number(text));
@@ -121,5 +124,7 @@ function valueObject(value: CellValue): BaseValueObject {
   if (typeof value === "number") return NumberValueObject.create(value);
   if (typeof value === "boolean") return BooleanValueObject.create(value);
   if (typeof value === "string") return StringValueObject.create(value);
-  return ErrorValueObject.create(value.code as ErrorType, value.message);
+  const error = ErrorValueObject.create(value.code as ErrorType, value.message);
+  if (value.reason !== undefined) ours.set(error, value);
+  return error;
 }

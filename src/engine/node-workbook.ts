@@ -93,7 +93,8 @@ export function openInNode(workbook: Workbook): NodeWorkbook {
       const sheetId = sheetNamed(sheetName).getSheetId();
       const value = rawValue(sheetId, row, column);
       if (typeof value !== "string" || !errorCode.test(value)) return value;
-      return new CellError(value, errors.at(sheetId, row, column)?.message);
+      const { message, reason } = errors.at(sheetId, row, column) ?? {};
+      return new CellError(value, message, reason);
     },
     size(sheetName, address) {
       const { row, column } = placeOf(address);

@@ -1,6 +1,9 @@
+import { bind } from "../cells/bind";
+import { CellError } from "../cells/values";
 import type { Example, FunctionSpec } from "../core/define";
 import { columnsInWords, formula, meaning, oneCellForm, rowsOf, shownNumber, signature } from "../core/describe";
 import type { Entry } from "../core/entry";
+import { errorInWords } from "./error-in-words";
 import { type Messages, useMessages } from "./messages/messages";
 import { Said } from "./said";
 
@@ -94,10 +97,11 @@ function Columns({ spec }: { readonly spec: FunctionSpec }) {
 }
 
 function WorkedExample({ spec, example: { given, gives, shows } }: { spec: FunctionSpec; example: Example }) {
-  const { reference, refusal } = useMessages();
+  const messages = useMessages();
+  const { reference } = messages;
   const rows = rowsOf(gives);
   const written = formula(spec, given);
-  const message = typeof gives === "object" && "error" in gives ? gives.message : undefined;
+  const answer = typeof gives === "object" && "error" in gives ? bind(spec)(...given)[0]?.[0] : undefined;
   return (
     <div className="example">
       <p>
@@ -124,7 +128,7 @@ function WorkedExample({ spec, example: { given, gives, shows } }: { spec: Funct
           </tbody>
         </table>
       </section>
-      {message === undefined ? null : <p className="bounds">{refusal(message)}</p>}
+      {answer instanceof CellError ? <p className="bounds">{errorInWords(answer, messages)}</p> : null}
     </div>
   );
 }

@@ -273,7 +273,7 @@ describe("what is not a number of its kind", () => {
 });
 
 describe("words", () => {
-  const leaf = choice("part of the leaf", { bud: ["芽"], leaf: ["叶"] }, { stalk: "stalks are sifted out" });
+  const leaf = choice("part of the leaf", { bud: ["芽"], leaf: ["叶"] }, { stalk: "for twenty minutes type 0:20" });
   const chosen = cellFunction([setting("part", leaf)], (part: string) => part);
 
   test("ignore case and outer spaces, and Chinese is read as the same word", () => {
@@ -293,7 +293,7 @@ describe("words", () => {
 
   test("a word that looks right has its reason beside the refusal", () => {
     expect(only(chosen("Stalk"))).toBe(
-      '#VALUE! part must be one of "bud", "leaf"; got the text "Stalk" (stalks are sifted out)',
+      '#VALUE! part must be one of "bud", "leaf"; got the text "Stalk" (for twenty minutes type 0:20)',
     );
   });
 
@@ -381,8 +381,10 @@ describe("answers", () => {
       ask(() => {
         throw problem;
       });
-    expect(only(refuse(mustBe("loss", "smaller", 3)))).toBe("#VALUE! loss must be smaller; got 3");
-    expect(only(refuse(noAnswer("loss", "agree", "got 3")))).toBe("#N/A loss must agree; got 3");
+    expect(only(refuse(mustBe("loss", "0 or more", 3)))).toBe("#VALUE! loss must be 0 or more; got 3");
+    expect(only(refuse(noAnswer("loss", { do: "not rise" }, { kind: "value", value: 3 })))).toBe(
+      "#N/A loss must not rise; got 3",
+    );
     expect(only(refuse(new RangeError("oops")))).toBe("#VALUE! this answer could not be worked out (RangeError: oops)");
   });
 });
@@ -402,13 +404,13 @@ describe("tables", () => {
       },
       calculate: (weight: number): Answer[][] => [
         ["left", weight / 2],
-        ["right", mustBe("weight", "larger", weight)],
+        ["right", mustBe("weight", "a weight above 0", weight)],
       ],
     }),
   );
   const rows = [
     ["left", 4],
-    ["right", "#VALUE! weight must be larger; got 8"],
+    ["right", "#VALUE! weight must be a weight above 0; got 8"],
   ];
 
   test("stand under their headings unless FALSE leaves them out", () => {

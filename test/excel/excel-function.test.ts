@@ -59,11 +59,11 @@ describe("a function as Excel calls it", () => {
     const silent = defineFunction({
       ...targetWeight,
       calculate: (_weight: number, _moisture: number, _target: number): number => {
-        throw noAnswer("weight", "have an answer", "it has none");
+        throw noAnswer("weight", { do: "hold at least one value" }, "got none");
       },
     });
     const error = thrownBy(() => excelFunction(silent)([[320]], [[0.75]], [[0.6]]));
-    expect([error.code, error.message]).toEqual(["#N/A", "weight must have an answer; it has none"]);
+    expect([error.code, error.message]).toEqual(["#N/A", "weight must hold at least one value; got none"]);
   });
 
   test("puts refusals inside a column beside the answers that are sound", () => {

@@ -3,7 +3,7 @@
  * host, a call has to give what the bare binding gives, to the last digit; where a host has to differ, the call says so.
  */
 import { bind } from "../../src/cells/bind";
-import { CellError, type Grid } from "../../src/cells/values";
+import { CellError, type CellValue, type Grid } from "../../src/cells/values";
 import { catalogue } from "../../src/core/catalogue";
 import type { Expected, FunctionSpec } from "../../src/core/define";
 import { edgeCases } from "./edge-cases";
@@ -64,4 +64,10 @@ export const argumentsOf = (given: readonly CallArgument[], passed: (content: Co
 
 /** What the bare binding gives: the measure for every host. */
 export const bareAnswer = ({ spec, given }: Call): Grid =>
-  bind(spec)(...argumentsOf(given, (content) => (isErrorCell(content) ? new CellError(content.error) : content)));
+  bind(spec)(...argumentsOf(given, (content) => (isErrorCell(content) ? new CellError(content.error) : content))).map(
+    (row) => row.map(asShown),
+  );
+
+/** An error as a host shows it: its code and its words. The reason behind them stays with us. */
+export const asShown = (value: CellValue): CellValue =>
+  value instanceof CellError ? new CellError(value.code, value.message) : value;

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { type NodeWorkbook, openInNode } from "../../src/engine/node-workbook";
 import { addressOf } from "../../src/workbook-files/addresses";
+import { asShown } from "./calls";
 import { answerIn, callsWorkbook } from "./calls-workbook";
 
 const { workbook, calls } = callsWorkbook();
@@ -11,6 +12,11 @@ beforeAll(async () => {
   await book.calculate();
 });
 
+const shownAt = (sheet: string, address: string) => {
+  const value = book.value(sheet, address);
+  return value === undefined ? undefined : asShown(value);
+};
+
 afterAll(() => book.close());
 
 test.each(calls.map((placed) => ({ ...placed, name: placed.call.name })))("$name, $form", (placed) => {
@@ -20,7 +26,7 @@ test.each(calls.map((placed) => ({ ...placed, name: placed.call.name })))("$name
     columns: expected[0]?.length,
   });
   expect(
-    answerIn(placed, (row, column) => book.value(sheet, addressOf(row, column))),
+    answerIn(placed, (row, column) => shownAt(sheet, addressOf(row, column))),
     formula,
   ).toStrictEqual(expected);
 });

@@ -1,6 +1,7 @@
 import { renderToStaticMarkup } from "react-dom/server";
 import { afterEach, describe, expect, test } from "vitest";
 import { CellError } from "../../src/cells/values";
+import { mustBe } from "../../src/core/errors";
 import { moisture, weight } from "../../src/core/quantities";
 import { openInNode } from "../../src/engine/node-workbook";
 import { holdsFormula } from "../../src/pane/host/block-cells";
@@ -372,7 +373,8 @@ describe("what is written", () => {
   });
 });
 
-const catty = "a catty is 500 g on the mainland of China, 600 g and others elsewhere: type the one you mean in g";
+const catty =
+  "a catty is 500 g on the mainland of China, 600 g in Taiwan and others elsewhere: type 市斤 for 500 g, 公斤 for 1 kg, or the one you mean in g";
 
 describe("a form", () => {
   const job = jobNamed("finished");
@@ -659,13 +661,10 @@ function textsIn(node: unknown): string[] {
     }
     const { problems, answer, sheet } = chinese;
     for (const says of [problems.must, answer.rests, sheet.examples]) if (node === says) return [says(["TEST"])];
-    if (node === chinese.refusalOf) {
-      const refusal = {
-        argument: "maxLoad",
-        demand: "must be at least 350, the panLoad; got 250",
-        mentions: ["panLoad"],
-      };
-      return [chinese.refusalOf(refusal, () => "TEST")];
+    if (node === problems.unitInDoubt) return [problems.unitInDoubt("TEST", "for twenty minutes type 0:20")];
+    if (node === chinese.reason) {
+      const be = { kind: "at least", least: 350, argument: "panLoad" } as const;
+      return [chinese.reason(mustBe("maxLoad", be, 250).refusal, () => "TEST")];
     }
     return [String(node(filling, filling, filling))];
   }

@@ -5,9 +5,10 @@ import { bind } from "../../src/cells/bind";
 import type { CellArgument } from "../../src/cells/values";
 import { CellError } from "../../src/cells/values";
 import { catalogue } from "../../src/core/catalogue";
+import { inPlace, mustBe, mustBeNumber, noAnswer } from "../../src/core/errors";
+import type { Reason } from "../../src/core/refusals";
 import { FunctionEntry } from "../../src/pane/function-entry";
 import { chinese } from "../../src/pane/messages/chinese";
-import { chineseRefusal } from "../../src/pane/messages/chinese-refusals";
 import { chineseTexts } from "../../src/pane/messages/chinese-texts";
 import { MessagesContext } from "../../src/pane/messages/messages";
 import { textsOf, untranslated } from "../../src/pane/messages/untranslated";
@@ -67,53 +68,56 @@ describe("the Chinese of the catalogue", () => {
 });
 
 describe("refusals in Chinese", () => {
-  const messagesOf = ({ spec, page }: (typeof catalogue)[number]): string[] => {
-    const call = bind(spec);
-    const given = [
-      ...fc.sample(calls({ spec, page }), { numRuns: 400, seed: 20261125 }),
-      ...[...page.checks, ...page.examples].map((worked) => worked.given as readonly CellArgument[]),
-    ];
-    return (
-      given
-        .flatMap((one) => call(...one).flat())
-        .flatMap((cell) => (cell instanceof CellError ? [cell.message] : []))
-        // An error that was in the cells already.
-        .filter((message) => message && message !== "made elsewhere")
-    );
-  };
-
   test.each(catalogue.map((entry) => ({ id: entry.spec.id, entry })))(
-    "are known, whatever $id refuses",
+    "keep the numbers and the names of whatever $id refuses, and leave no English",
     ({ entry }) => {
-      const messages = [...new Set(messagesOf(entry))];
-      expect(messages.length).toBeGreaterThan(0);
-      for (const message of messages) {
-        const translated = chineseRefusal(message);
-        expect(translated, message).toBeDefined();
-        expect(figures(message).filter((figure) => !translated?.includes(figure))).toEqual([]);
-        expect(translated?.split(" ")[0]).toBe(message.split(" ")[0]);
+      const errors = errorsOf(entry);
+      expect(errors.length).toBeGreaterThan(0);
+      for (const { message, reason } of errors) {
+        const translated = chinese.reason(reason as Reason);
+        expect(figures(message).filter((figure) => !translated.includes(figure))).toEqual([]);
+        expect(translated).toMatch(/[\u4e00-\u9fff]/);
+        expect(translated.replaceAll(/"[^"]*"|“[^”]*”/gs, "")).not.toMatch(/[a-z]{2,} [a-z]{2,}/);
+        if (/ must /.test(message)) expect(translated.split(" ")[0]).toBe(message.split(" ")[0]);
       }
     },
   );
 
   test("read as a sentence", () => {
-    expect(chinese.refusal("weightNow must be at least 85.2, the dry matter; got 80")).toBe(
+    const dry = { kind: "at least dry matter", weight: 85.2 } as const;
+    expect(chinese.reason(mustBe("weightNow", dry, 80).refusal)).toBe(
       "weightNow 必须不小于 85.2（干物质）；得到的是 80",
     );
-    expect(
-      chinese.refusal(
-        'weights must be a weight above 0; got the text "1,5" (it looks like a number but is stored as text: type it again as a number) in place 2 of the list',
-      ),
-    ).toBe(
+    expect(chinese.reason(inPlace(mustBeNumber("weights", "a weight above 0", "1,5"), 1).refusal)).toBe(
       "weights 必须是大于 0 的重量；得到的是文本“1,5”（看着像数字，其实存为文本：请重新输入为数字）（列表第 2 个）",
     );
-    expect(chinese.refusal('areas must hold an area of "well; north"; got none')).toBe(
+    const area = { do: { kind: "area of", group: "well; north" } } as const;
+    expect(chinese.reason(noAnswer("areas", area, "got none").refusal)).toBe(
       'areas 必须有 "well; north" 的面积；没有找到',
     );
   });
 
-  test("stay as they are where they are not known", () => {
-    expect(chinese.refusal("something else")).toBe("something else");
-    expect(chinese.refusal("weight must be green; got 5")).toBe("weight must be green; got 5");
+  test("call arguments by the labels of a form", () => {
+    const pan = { kind: "at least", least: 350, argument: "panLoad" } as const;
+    const labels: Readonly<Record<string, string>> = { maxLoad: "一锅最多能放", panLoad: "每锅想要的重量" };
+    expect(chinese.reason(mustBe("maxLoad", pan, 250).refusal, (name) => `“${labels[name]}”`)).toBe(
+      "“一锅最多能放”必须不小于 350（“每锅想要的重量”）；得到的是 250",
+    );
   });
 });
+
+/** What a function refuses over a few hundred calls of junk. */
+function errorsOf({ spec, page }: (typeof catalogue)[number]): CellError[] {
+  const call = bind(spec);
+  const given = [
+    ...fc.sample(calls({ spec, page }), { numRuns: 400, seed: 20261125 }),
+    ...[...page.checks, ...page.examples].map((worked) => worked.given as readonly CellArgument[]),
+  ];
+  return (
+    given
+      .flatMap((one) => call(...one).flat())
+      .filter((cell) => cell instanceof CellError)
+      // An error that was in the cells already.
+      .filter(({ message }) => message && message !== "made elsewhere")
+  );
+}

@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { catalogue } from "../../src/core/catalogue";
 import { cautions, deferral } from "../../src/core/cautions";
 import { formula, signature } from "../../src/core/describe";
+import { englishBeing } from "../../src/core/english-refusals";
 import { CautionsPage } from "../../src/pane/cautions-page";
 import { FunctionEntry } from "../../src/pane/function-entry";
 import { FunctionReference } from "../../src/pane/function-reference";
@@ -28,7 +29,7 @@ describe("the pane", () => {
       expect(text).toContain(words.replaceAll(/\s+/g, " "));
     for (const { name, quantity } of spec.parameters) {
       expect(text).toContain(name);
-      expect(text).toContain(quantity.requirement);
+      expect(text).toContain(englishBeing(quantity.requirement));
     }
     for (const { given } of page.examples) expect(text).toContain(formula(spec, given));
     for (const caution of page.cautions) expect(text).toContain(caution.text);

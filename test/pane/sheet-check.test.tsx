@@ -262,7 +262,7 @@ describe("the sheet check", () => {
     const { findings } = await checkedSheet(host);
     const messages = findings
       .filter(({ rule }) => rule === "a TEA function with an error")
-      .map(({ details }) => details.message);
+      .map(({ error }) => error?.message);
     expect(messages).toEqual([
       "moisture must be from 0 up to, not including, 1 (76% or 0.76); got 76",
       "as the host says",
@@ -285,8 +285,8 @@ describe("the sheet check", () => {
       },
     });
     const { findings } = await checkedSheet(host);
-    expect(findings.map(({ row, details }) => [row, details.message])).toEqual([
-      [1, undefined],
+    expect(findings.map(({ row, error }) => [row, error?.message])).toEqual([
+      [1, ""],
       [2, "as the host says"],
     ]);
   });

@@ -83,7 +83,7 @@ describe("the working of a cell", () => {
   test("says the message of an error in Chinese too", async () => {
     const found = await workingIn("=TEA.WETBASIS(A2)", "#VALUE!", { A2: { value: -1 } });
     const refused = { ...found, message: "dryBasis must be 0 or more (300% or 3); got -1" };
-    expect(markupOf(refused, "zh")).toContain("dryBasis 必须不小于 0");
+    expect(markupOf(refused, "zh")).toContain("dryBasis 必须在 0 到 25 之间");
     expect(markupOf(refused, "zh")).not.toContain("must be");
   });
 

@@ -10,7 +10,7 @@ import {
   optionalList,
   settingList,
 } from "../define";
-import { must, noAnswer, shown } from "../errors";
+import { must, mustBe, noAnswer } from "../errors";
 import { chiSquareTail } from "../numeric/chi-square";
 import {
   confidence,
@@ -26,7 +26,7 @@ import {
 } from "../quantities";
 import { brittLuecke, knepperGorman, narasimhanJordache, weightedMean } from "../sources";
 import { percent, step, sumOf, workingNumber } from "../working";
-import { at, named, stagesOf } from "./stage";
+import { stagesOf } from "./stage";
 import { type FittedStage, stageFit, type UncertainStage } from "./stage-fit";
 import { verdict } from "./verdict";
 
@@ -75,7 +75,7 @@ export const balanceFit = defineFunction({
     confidence: number,
   ): Answer | Answer[][] => {
     if (weights.length > mostStages) {
-      throw must("weights", `be ${mostStages} at most, those of one lot`, `got ${weights.length}`);
+      throw mustBe("weights", { kind: "few stages", most: mostStages }, weights.length);
     }
     const stages = stagesOf(names, weights, moistures, removed, removedMoistures).map(
       (stage, row): UncertainStage => ({
@@ -125,17 +125,23 @@ function refuseUnlike(stages: readonly UncertainStage[]): void {
   if (least === undefined || most === undefined || most.error <= mostUnlike * least.error) return;
   throw must(
     "weightErrors",
-    `be within ${mostUnlike} times of each other in dry matter`,
-    `got ${at(least.stage, least.error)} and ${at(most.stage, most.error)} (0 makes a reading exact)`,
+    { be: { kind: "within times", times: mostUnlike } },
+    { kind: "unlike", one: errorOf(least), other: errorOf(most) },
+    { hint: "0 makes a reading exact" },
   );
 }
+
+const errorOf = ({ stage, error }: { readonly stage: UncertainStage; readonly error: number }) => ({
+  stage: stage.name,
+  error,
+});
 
 /** A moisture solved from the rest may be none: then the cell says so, and the other rows keep their answer. */
 function fittedMoisture(stage: UncertainStage, { moisture }: FittedStage): Answer {
   if (moisture >= 0 && moisture < 1) return moisture;
-  const dry = shown(stage.weight * (1 - moisture));
-  const requirement = `be above the dry matter that the other rows leave for ${named(stage)}, ${dry}`;
-  return noAnswer("weights", requirement, `got ${shown(stage.weight)}`);
+  const left = stage.weight * (1 - moisture);
+  const be = { kind: "above dry matter left", stage: stage.name, weight: left } as const;
+  return noAnswer("weights", { be }, { kind: "value", value: stage.weight });
 }
 
 /** What a reading adds to the sum of squares, written out; an exact one adds nothing. */

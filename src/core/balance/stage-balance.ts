@@ -8,12 +8,13 @@ import {
   optionalList,
   settingList,
 } from "../define";
-import { must, shown } from "../errors";
+import { must } from "../errors";
 import { dryMatter } from "../moisture/dry-matter";
 import { looseWeight, moisture, share, text, weight, weightDifference } from "../quantities";
+import { shown } from "../shown";
 import { teaWaterLoss } from "../sources";
 import { percent, step, workingNumber } from "../working";
-import { named, type Stage, stagesOf } from "./stage";
+import { type Stage, stagesOf } from "./stage";
 
 /** Dry matter that grows by less than this share of the start is rounding. */
 const rounding = 1e-9;
@@ -139,14 +140,18 @@ function removedMoistureOf(stage: Stage): number {
   if (known !== null) return known;
   throw must(
     "removedMoistures",
-    "be filled where leaf was removed and the moisture is blank",
-    `${named(stage)} has neither`,
+    { be: "filled where leaf was removed and the moisture is blank" },
+    { kind: "neither", stage: stage.name },
   );
 }
 
 function refuseEarly(stage: Stage): void {
   if (stage.removed === 0) return;
-  throw must("removed", "be blank or 0 up to the first moisture", `got ${shown(stage.removed)} at ${named(stage)}`);
+  throw must(
+    "removed",
+    { be: "blank or 0 up to the first moisture" },
+    { kind: "value at", value: stage.removed, stage: stage.name },
+  );
 }
 
 const growth = (unaccounted: number, start: number): string =>

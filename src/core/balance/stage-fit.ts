@@ -1,6 +1,7 @@
 import { noAnswer } from "../errors";
 import { type Balance, leastAdjustment } from "../numeric/least-adjustment";
-import { at, named, type Stage } from "./stage";
+import type { Finding } from "../refusals";
+import type { Stage } from "./stage";
 
 /** A stage with what is known of its errors, one standard uncertainty each, and of its loss. */
 export interface UncertainStage extends Stage {
@@ -75,7 +76,7 @@ export function stageFit(stages: readonly UncertainStage[]): StageFit {
       };
     }
   }
-  throw noAnswer("weights", "come near a balance", `no fit was found in ${mostRounds} rounds`);
+  throw noAnswer("weights", { do: "come near a balance" }, { kind: "rounds", rounds: mostRounds });
 }
 
 const squared = (change: number, error: number): number => (error === 0 ? 0 : (change / error) ** 2);
@@ -135,22 +136,20 @@ function refuseConflict(readings: readonly Reading[], open: readonly number[]): 
   const row = open.findIndex((gap) => Math.abs(gap) > exactAgreement * dryMatter);
   if (row === -1) return;
   const reading = readings[row + 1] as Reading;
-  throw noAnswer(
-    "weights",
-    "agree where they are exact",
-    `${named(reading)} and an exact row before it do not balance`,
-  );
+  throw noAnswer("weights", { do: "agree where they are exact" }, { kind: "unbalanced", stage: reading.name });
 }
 
 function refuseImpossible(readings: readonly Reading[], x: readonly number[]): void {
   readings.forEach((reading, row) => {
     const [weight, moisture] = x.slice(2 * row, 2 * row + 2) as [number, number];
     if (moisture < 0 || moisture >= 1) {
-      throw noAnswer("moistures", "stay from 0 up to 1 in the fit", `the balance puts ${at(reading, moisture)}`);
+      throw noAnswer("moistures", { do: "stay from 0 up to 1 in the fit" }, putAt(reading, moisture));
     }
-    if (weight <= 0) throw noAnswer("weights", "stay above 0 in the fit", `the balance puts ${at(reading, weight)}`);
+    if (weight <= 0) throw noAnswer("weights", { do: "stay above 0 in the fit" }, putAt(reading, weight));
   });
 }
+
+const putAt = ({ name }: Reading, value: number): Finding => ({ kind: "put at", stage: name, value });
 
 /** Weights settle as a share of themselves, moistures as a share of the leaf. */
 const isSettled = (before: readonly number[], after: readonly number[]): boolean =>

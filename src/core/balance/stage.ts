@@ -1,4 +1,5 @@
-import { mustBe, shortened, shown } from "../errors";
+import { mustBe } from "../errors";
+import { quoted, shown } from "../shown";
 
 /** A weighing in a lot's book: what was on the scale when a stage closed, and what was taken out for it. */
 export interface Stage {
@@ -20,8 +21,7 @@ export function stagesOf(
   removed: readonly (number | null)[] = [],
   removedMoistures: readonly (number | null)[] = [],
 ): Stage[] {
-  if (removed[0])
-    throw mustBe("removed", "blank or 0 in the first row, before which nothing was weighed", removed[0], { item: 1 });
+  if (removed[0]) throw mustBe("removed", "blank or 0 in the first row, before which nothing was weighed", removed[0]);
   return weights.map((weight, row) => ({
     name: names[row] as string,
     weight,
@@ -32,7 +32,7 @@ export function stagesOf(
 }
 
 /** A stage as a message names it. */
-export const named = ({ name }: Pick<Stage, "name">): string => `"${shortened(name)}"`;
+export const named = ({ name }: Pick<Stage, "name">): string => quoted(name);
 
 /** Two stages or more as a message names them: "a", "b" and "c". */
 export function listed(stages: readonly Pick<Stage, "name">[]): string {

@@ -1,5 +1,6 @@
-import { DomainError, shown } from "../errors";
+import { DomainError } from "../errors";
 import { normalQuantile } from "../numeric/normal";
+import { shown } from "../shown";
 import { listed, named } from "./stage";
 import { type StageFit, stageFit, type UncertainStage } from "./stage-fit";
 

@@ -1,6 +1,7 @@
 import { isAbove } from "../comparison";
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
-import { must, mustBe, shown } from "../errors";
+import { mustBe } from "../errors";
+
 import { count, ratio, weight, weight as weightQuantity } from "../quantities";
 import { step } from "../working";
 import { maxLoad, panAndScale, panLoad, readability } from "./charge-parameters";
@@ -20,12 +21,10 @@ export const chargeCount = defineFunction({
   result: { shape: "cell", quantity: count },
   calculate: (weight: number, panLoad: number, maxLoad?: number, readability?: number): number => {
     if (readability !== undefined && isAbove(readability / panLoad, 1)) {
-      throw mustBe("panLoad", `at least ${shown(readability)}, the readability`, panLoad, {
-        mentions: ["readability"],
-      });
+      throw mustBe("panLoad", { kind: "at least", least: readability, argument: "readability" }, panLoad);
     }
     if (maxLoad !== undefined && isAbove(panLoad / maxLoad, 1)) {
-      throw mustBe("maxLoad", `at least ${shown(panLoad)}, the panLoad`, maxLoad, { mentions: ["panLoad"] });
+      throw mustBe("maxLoad", { kind: "at least", least: panLoad, argument: "panLoad" }, maxLoad);
     }
     const steps = readability === undefined ? undefined : wholeSteps(weight, readability);
     const wanted = nearestCount(weight, panLoad);
@@ -51,11 +50,9 @@ function nearestCount(weight: number, panLoad: number): number {
 
 function refuseTooMany(charges: number, argument: string, load: number, weight: number): void {
   if (charges <= mostCharges) return;
-  throw must(
-    argument,
-    `be large enough to make ${mostCharges} charges at most of ${shown(weight)}, the weight`,
-    `got ${shown(load)} (are both in the same unit?)`,
-  );
+  throw mustBe(argument, { kind: "few charges", most: mostCharges, weight }, load, {
+    question: "are both in the same unit?",
+  });
 }
 
 export const chargeCountPage: FunctionPage = {

@@ -1,5 +1,6 @@
 import { defineFunction, exactly, type FunctionPage, measured, setting, settingList } from "../define";
 import { must } from "../errors";
+
 import { count, looseWeight, plainNumber, weight } from "../quantities";
 import { largestRemainder } from "../sources";
 import { step, sumOf, workingNumber } from "../working";
@@ -22,7 +23,7 @@ export const splitWeight = defineFunction({
   calculate: (weight: number, portions: readonly number[], readability: number): number[] => {
     const steps = wholeSteps(weight, readability);
     const largest = portions.reduce((most, portion) => Math.max(most, portion), 0);
-    if (largest === 0) throw must("portions", "hold at least one number above 0", "got only 0");
+    if (largest === 0) throw must("portions", { do: "hold at least one number above 0" }, "got only 0");
     // Relative to the largest first, so that no sum can run out of the range of doubles.
     const relative = portions.map((portion) => portion / largest);
     const total = relative.reduce((sum, portion) => sum + portion, 0);

@@ -1,6 +1,6 @@
-import { must, mustBe, shown } from "../errors";
-
 /** How far from a whole number of steps still counts as one: noise of computed cells, far below any scale. */
+import { mustBe } from "../errors";
+
 const wholeWithin = 1e-6;
 
 /** Above this many steps a double cannot tell a whole step from noise, and no scale shows them. */
@@ -11,17 +11,13 @@ export function wholeSteps(weight: number, readability: number): number {
   const steps = weight / readability;
   const whole = Math.round(steps);
   if (steps > mostSteps) {
-    const most = shown(mostSteps * readability);
-    throw mustBe("weight", `at most ${most}, a thousand million steps of ${shown(readability)}`, weight);
+    throw mustBe("weight", { kind: "at most steps", weight: mostSteps * readability, readability }, weight);
   }
   if (whole >= 1 && Math.abs(steps - whole) <= wholeWithin) return whole;
   const below = Math.floor(steps);
-  const above = shown(weightOfSteps(below + 1, readability));
-  const nearest =
-    below === 0
-      ? `the nearest is ${above}`
-      : `the nearest are ${shown(weightOfSteps(below, readability))} and ${above}`;
-  throw must("weight", `be a whole number of steps of ${shown(readability)}`, `got ${shown(weight)} (${nearest})`);
+  const nearest = below === 0 ? [1] : [below, below + 1];
+  const weights = nearest.map((count) => weightOfSteps(count, readability));
+  throw mustBe("weight", { kind: "whole steps", readability }, weight, { hint: { kind: "nearest", weights } });
 }
 
 /** What the scale shows at a number of steps, without the noise of multiplying: 3087 steps of 0.1 are 308.7. */

@@ -1,6 +1,7 @@
 import { isAbove } from "../comparison";
 import { defineFunction, exactly, type FunctionPage, measured, optional } from "../define";
-import { mustBe, shown } from "../errors";
+import { mustBe } from "../errors";
+
 import { dryLoss, looseWeight, moisture, mostMoisture, share, weight } from "../quantities";
 import { irriMoisture, junshanProcess } from "../sources";
 import { percent, step } from "../working";
@@ -25,11 +26,7 @@ export const freshMoisture = defineFunction({
     const dryShare = dryMatter.calculate(finishedWeight, finishedMoisture) / (freshWeight * (1 - dryLoss));
     if (isAbove(dryShare, 1)) {
       const largest = (freshWeight * (1 - dryLoss)) / (1 - finishedMoisture);
-      throw mustBe(
-        "finishedWeight",
-        `at most ${shown(largest)}, what fresh leaf without water would give`,
-        finishedWeight,
-      );
+      throw mustBe("finishedWeight", { kind: "at most dry leaf", weight: largest }, finishedWeight);
     }
     // Nearly all water rounds to all water, which is no moisture of leaf.
     return Math.min(Math.max(0, 1 - dryShare), mostMoisture);

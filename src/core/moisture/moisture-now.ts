@@ -1,7 +1,8 @@
 import { saleLimit } from "../cautions";
 import { isAbove } from "../comparison";
 import { defineFunction, exactly, type FunctionPage, measured, optional } from "../define";
-import { mustBe, shown } from "../errors";
+import { mustBe } from "../errors";
+
 import { dryLoss, looseWeight, moisture, mostMoisture, weight } from "../quantities";
 import { irriMoisture, junshanProcess, teaWaterLoss } from "../sources";
 import { percent, step } from "../working";
@@ -25,7 +26,7 @@ export const moistureNow = defineFunction({
   calculate: (startWeight: number, startMoisture: number, weightNow: number, dryLoss: number): number => {
     const dryWeight = dryMatter.calculate(startWeight, startMoisture) * (1 - dryLoss);
     const dryShare = dryWeight / weightNow;
-    if (isAbove(dryShare, 1)) throw mustBe("weightNow", `at least ${shown(dryWeight)}, the dry matter`, weightNow);
+    if (isAbove(dryShare, 1)) throw mustBe("weightNow", { kind: "at least dry matter", weight: dryWeight }, weightNow);
     // Nearly all water rounds to all water, which is no moisture of leaf.
     return Math.min(Math.max(0, 1 - dryShare), mostMoisture);
   },

@@ -1,7 +1,7 @@
 import { saleLimit } from "../cautions";
 import { isAbove } from "../comparison";
 import { defineFunction, exactly, type FunctionPage, measuredList, optional } from "../define";
-import { noAnswer, shown } from "../errors";
+import { noAnswer } from "../errors";
 import { rangeFactor, rangeQuantile } from "../numeric/normal-range";
 import { moisture, plainNumber, share, within } from "../quantities";
 import { iso1573, iso5725Range } from "../sources";
@@ -23,7 +23,8 @@ export const ovenMean = defineFunction({
   parameters: [measuredList("moistures", moisture), optional("limit", spreadLimit, finishedTeaRepeatability)],
   result: { shape: "cell", quantity: moisture },
   calculate: (moistures: readonly number[], limit: number): number => {
-    if (moistures.length < 2) throw noAnswer("moistures", "hold at least two readings of the same leaf", "got 1");
+    if (moistures.length < 2)
+      throw noAnswer("moistures", { do: "hold at least two readings of the same leaf" }, { kind: "value", value: 1 });
     let highest = 0;
     let lowest = 1;
     let sum = 0;
@@ -35,8 +36,8 @@ export const ovenMean = defineFunction({
     const spread = highest - lowest;
     const allowed = limit * rangeFactor(moistures.length);
     if (isAbove(spread, allowed)) {
-      const within = moistures.length === 2 ? shown(limit) : shown(Number(allowed.toPrecision(3)));
-      throw noAnswer("moistures", `agree within ${within}`, `got a spread of ${shown(spread)}`);
+      const within = moistures.length === 2 ? limit : Number(allowed.toPrecision(3));
+      throw noAnswer("moistures", { do: { kind: "agree within", limit: within } }, { kind: "spread", spread });
     }
     return sum / moistures.length;
   },

@@ -1,6 +1,7 @@
 import { saleLimit } from "../cautions";
 import { defineFunction, exactly, type FunctionPage, measured, optional } from "../define";
-import { mustBe, shown } from "../errors";
+import { mustBe } from "../errors";
+
 import { looseWeight, moisture, weight } from "../quantities";
 import { iso1573, jacobsenMicrowave } from "../sources";
 import { step } from "../working";
@@ -21,10 +22,10 @@ export const ovenMoisture = defineFunction({
   smooth: true,
   calculate: (weightBefore: number, weightAfter: number, dishWeight: number): number => {
     if (weightAfter > weightBefore) {
-      throw mustBe("weightAfter", `at most ${shown(weightBefore)}, the weight before the oven`, weightAfter);
+      throw mustBe("weightAfter", { kind: "at most before oven", weight: weightBefore }, weightAfter);
     }
     if (weightAfter <= dishWeight) {
-      throw mustBe("weightAfter", `above ${shown(dishWeight)}, the weight of the dish alone`, weightAfter);
+      throw mustBe("weightAfter", { kind: "above dish", weight: dishWeight }, weightAfter);
     }
     return (weightBefore - weightAfter) / (weightBefore - dishWeight);
   },

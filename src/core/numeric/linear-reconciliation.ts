@@ -39,7 +39,7 @@ export function linearReconciliation(
   balances.forEach((balance, row) => {
     const size = termsOf(balance).reduce((sum, term) => sum + Math.abs(term), 0);
     if (Math.abs(open[row] as number) > 1e-9 * size) {
-      throw noAnswer("readings", "agree where they are exact", `balance ${row + 1} cannot close`);
+      throw noAnswer("readings", { do: "agree where they are exact" }, { kind: "open balance", row: row + 1 });
     }
   });
   const adjustmentDeviations = deviations();

@@ -9,6 +9,7 @@ import {
   optional,
 } from "../define";
 import { noAnswer } from "../errors";
+
 import { studentQuantile } from "../numeric/student";
 import { confidence, looseWeight, share, weight } from "../quantities";
 import { nistNoInt1 } from "../sources";
@@ -59,7 +60,7 @@ export const finishedForecast = defineFunction({
 const regressionOf = rememberedForBook((pastFreshWeights: BookColumn, pastFinishedWeights: BookColumn) => {
   const lots = pastLots(pastFreshWeights, pastFinishedWeights, pastNames, { withSwapped: false });
   if (lots.fresh.length < fewestLots) {
-    throw noAnswer(pastNames.fresh, `hold at least ${fewestLots} finished lots`, lotsFound(lots));
+    throw noAnswer(pastNames.fresh, { do: { kind: "lots", least: fewestLots } }, lotsFound(lots));
   }
   return originRegression(lots.fresh, lots.finished, 1);
 });

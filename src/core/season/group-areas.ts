@@ -1,6 +1,7 @@
 import type { Answer, BookCell, BookColumn } from "../define";
-import { isSheetError, must, noAnswer, shortened } from "../errors";
+import { must, mustBe, noAnswer } from "../errors";
 import { area } from "../quantities";
+import { isSheetError } from "../sheet-error";
 import { amountProblem, cellIn, firstRow, isAmount, isBlankAmount } from "./lots";
 
 /** The area of a group, or the error that stands in its place; nothing where no areas were given. */
@@ -15,15 +16,13 @@ export interface GroupAreas {
  */
 export const groupKey = (cell: BookCell): string => String(cell).trim().toLowerCase();
 
-const namesAreas = { mentions: ["areaNames"] };
-
 /** A name is text or a number: plots are often numbered. */
 export const isName = (cell: BookCell): cell is string | number =>
   (typeof cell === "number" && Number.isFinite(cell)) || (typeof cell === "string" && cell.trim() !== "");
 
 export function groupAreas(areaNames: BookColumn | undefined, areas: BookColumn | undefined): GroupAreas {
   if (areas === undefined) {
-    if (areaNames !== undefined) throw must("areas", "be given where areaNames are", "got a blank", namesAreas);
+    if (areaNames !== undefined) throw mustBe("areas", { kind: "given beside", argument: "areaNames" }, null);
     return { of: () => undefined, shared: false };
   }
   return areaNames === undefined ? sharedArea(areas) : namedAreas(areaNames, areas);
@@ -35,8 +34,11 @@ const firstArea = (areas: BookColumn): number => (areas.length > 1 ? firstRow(ar
 function sharedArea(areas: BookColumn): GroupAreas {
   const first = firstArea(areas);
   if (areas.length - first !== 1) {
-    const got = `got ${areas.length - first} areas without names`;
-    throw must("areas", "be one number for all groups, or have areaNames beside them", got, namesAreas);
+    throw must(
+      "areas",
+      { be: { kind: "one for all groups", names: "areaNames" } },
+      { kind: "areas", count: areas.length - first },
+    );
   }
   const shared = areaIn(areas, first);
   return { of: () => shared, shared: true };
@@ -48,16 +50,15 @@ function namedAreas(areaNames: BookColumn, areas: BookColumn): GroupAreas {
     const name = cellIn(areaNames, row);
     const hasArea = !isBlankAmount(cellIn(areas, row));
     if (!isName(name)) {
-      if (hasArea)
-        throw must("areaNames", "be filled in beside every area", `row ${row + 1} is not`, { item: row + 1 });
+      if (hasArea) {
+        throw must("areaNames", { be: "filled in beside every area" }, { kind: "unnamed row", row: row + 1 });
+      }
       continue;
     }
     const before = byKey.get(groupKey(name));
     if (before !== undefined) {
-      const rows = `rows ${before.row + 1} and ${row + 1}`;
-      throw must("areaNames", "name each group once", `"${shortened(String(name).trim())}" stands in ${rows}`, {
-        item: row + 1,
-      });
+      const found = { kind: "twice", name: String(name).trim(), rows: [before.row + 1, row + 1] } as const;
+      throw must("areaNames", { do: "name each group once" }, found);
     }
     byKey.set(groupKey(name), { area: hasArea ? areaIn(areas, row) : undefined, row });
   }
@@ -79,4 +80,4 @@ function areaIn(areas: BookColumn, row: number): Answer {
 }
 
 const withoutArea = (group: string | number): Answer =>
-  noAnswer("areas", `hold an area of "${shortened(String(group))}"`, "got none");
+  noAnswer("areas", { do: { kind: "area of", group } }, "got none");

@@ -9,8 +9,8 @@ import {
   headers,
   optional,
 } from "../define";
-import { isSheetError } from "../errors";
 import { share, text, weight, zLimit, zScore } from "../quantities";
+import { isSheetError } from "../sheet-error";
 import { iglewiczHoaglin, modifiedScores } from "../sources";
 import { step, workingNumber } from "../working";
 import { firstRow, isAmount, isGap, isOpen, lotNames, lotProblem, pastLots } from "./lots";

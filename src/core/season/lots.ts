@@ -2,10 +2,13 @@
  * Which rows of a book are lots. A book is taken as its maker keeps it: with a heading or without, lots still open,
  * rows left empty, and mistakes. A lot has both weights; an open lot is fresh leaf that is not finished yet.
  */
+
 import { leastAmount, mostAmount } from "../bounds";
 import type { BookCell, BookColumn } from "../define";
-import { type DomainError, looksLikeNumber, must, mustBe, mustBeNumber, shown } from "../errors";
+import { type DomainError, inPlace, mustBe, mustBeNumber } from "../errors";
 import { type Quantity, weight } from "../quantities";
+import type { Finding } from "../refusals";
+import { looksLikeNumber } from "../shown";
 
 /** What the two columns of weights are called in messages. */
 export interface WeightNames {
@@ -41,22 +44,15 @@ export const isOpen = (fresh: BookCell, finished: BookCell): boolean => isAmount
 export function lotProblem(fresh: BookCell, finished: BookCell, row: number, names: WeightNames): DomainError {
   if (!isAmount(fresh)) return amountProblem(names.fresh, weight, fresh, row);
   if (!isAmount(finished)) return amountProblem(names.finished, weight, finished, row);
-  return must(
-    names.finished,
-    `be at most ${shown(fresh)}, the fresh weight`,
-    `got ${shown(finished)} in place ${row + 1} of the list (are both in the same unit, and not swapped?)`,
-    { item: row + 1 },
-  );
+  const question = "are both in the same unit, and not swapped?";
+  return inPlace(mustBe(names.finished, { kind: "at most fresh", weight: fresh }, finished, { question }), row);
 }
 
 /** The refusal of a cell that should hold an amount, with its row. */
 export function amountProblem(name: string, { requirement }: Quantity, cell: BookCell, row: number): DomainError {
   const isText = typeof cell === "string" && cell !== "";
-  return withRow(isText ? mustBeNumber(name, requirement, cell) : mustBe(name, requirement, cell), row);
+  return inPlace(isText ? mustBeNumber(name, requirement, cell) : mustBe(name, requirement, cell), row);
 }
-
-/** A refusal with the row of the book it is about, counted from the first row given. */
-export const withRow = (problem: DomainError, row: number): DomainError => problem.ofItem(row + 1);
 
 /** The lots of a book that both weights are known of, in its order, and what kept other rows out. */
 export interface PastLots {
@@ -95,11 +91,11 @@ export function pastLots(
 }
 
 /** What a refusal for want of lots says of those that were there: "got 2", or with the first that was left out. */
-export function lotsFound({ fresh, leftOut, firstLeftOut }: PastLots): string {
-  return firstLeftOut === undefined
-    ? `got ${fresh.length}`
-    : `got ${fresh.length} (rows left out: ${leftOut}, the first because ${firstLeftOut.message})`;
-}
+export const lotsFound = ({ fresh, leftOut, firstLeftOut }: PastLots): Finding => ({
+  kind: "lots",
+  count: fresh.length,
+  leftOut: firstLeftOut && { rows: leftOut, first: firstLeftOut.refusal },
+});
 
 /**
  * A column of forecasts or flags looks back at the same past for each of its cells: what was worked out for a book is

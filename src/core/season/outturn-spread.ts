@@ -28,7 +28,7 @@ export interface OutturnSpread {
  */
 export function outturnSpread(lots: PastLots, argument: string): OutturnSpread {
   const count = lots.fresh.length;
-  if (count < fewestLots) throw noAnswer(argument, `hold at least ${fewestLots} finished lots`, lotsFound(lots));
+  if (count < fewestLots) throw noAnswer(argument, { do: { kind: "lots", least: fewestLots } }, lotsFound(lots));
   const logOutturns = new Float64Array(count);
   for (let lot = 0; lot < count; lot += 1) {
     logOutturns[lot] = Math.log((lots.finished[lot] as number) / (lots.fresh[lot] as number));

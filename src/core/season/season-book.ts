@@ -1,9 +1,9 @@
 import { leastAmount, mostAmount } from "../bounds";
 import type { BookCell, BookColumn } from "../define";
-import { type DomainError, mustBe } from "../errors";
+import { type DomainError, inPlace, mustBe } from "../errors";
 import { CompensatedSum } from "../numeric/compensated-sum";
 import { groupKey, isName } from "./group-areas";
-import { firstRow, isGap, isOpen, lotNames, lotProblem, withRow } from "./lots";
+import { firstRow, isGap, isOpen, lotNames, lotProblem } from "./lots";
 
 /** What lots add up to, those of a group or all of a season. Open lots and rows left out are only counted. */
 export class Totals {
@@ -61,7 +61,7 @@ export function seasonBook(groupCells: BookColumn, freshWeights: BookColumn, fin
     const group = known.at(name);
     if (group === undefined) {
       total.leftOut += 1;
-      firstLeftOut ??= withRow(mustBe("groups", "text or a number", name), row);
+      firstLeftOut ??= inPlace(mustBe("groups", "text or a number", name), row);
     } else if (isLot) {
       group.lots += 1;
       group.fresh.add(fresh);

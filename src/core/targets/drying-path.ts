@@ -1,5 +1,6 @@
 import { isAbove } from "../comparison";
-import { must, shown } from "../errors";
+import { must } from "../errors";
+
 import { choice, share, within } from "../quantities";
 import { type LossOf, moistureLeft, requirePossible, shareLeft } from "./loss-of";
 
@@ -41,12 +42,11 @@ export function dryingPath(start: Leaf, targets: readonly number[], kinds: reado
 
 function nextMoisture(before: number, target: number, kind: TargetKind, step: number): number {
   if (kind !== "moisture") {
-    requirePossible(before, target, kind, "targets", step);
+    requirePossible(before, target, kind, "targets", { in: "step", number: step });
     return moistureLeft(before, target, kind);
   }
   if (isAbove(target, before)) {
-    const rise = `step ${step} goes from ${shown(before)} to ${shown(target)}`;
-    throw must("targets", "not rise", `${rise}, begin a new table for leaf that was wetted`, { item: step });
+    throw must("targets", { do: "not rise" }, { kind: "rise", step, from: before, to: target });
   }
   return Math.min(target, before);
 }

@@ -1,6 +1,8 @@
 import { isAbove } from "../comparison";
-import { must, mustBe, shown } from "../errors";
+import { mustBe } from "../errors";
+
 import { choice } from "../quantities";
+import type { Place } from "../refusals";
 
 /**
  * "Take it down by 30 %" has three meanings that lie far apart: of the water, of the weight, or points of moisture.
@@ -15,11 +17,9 @@ export const lossOf = choice("meaning of a loss", {
 });
 
 /** Leaf can lose no more weight, and no more points, than it has moisture. Names the argument and, in a list, the step. */
-export function requirePossible(moisture: number, loss: number, of: LossOf, argument = "loss", step?: number): void {
+export function requirePossible(moisture: number, loss: number, of: LossOf, argument = "loss", place?: Place): void {
   if (of === "water" || !isAbove(loss, moisture)) return;
-  const requirement = `at most ${shown(moisture)}, the moisture of the leaf, as a loss of ${of}`;
-  if (step === undefined) throw mustBe(argument, requirement, loss);
-  throw must(argument, `be ${requirement}`, `got ${shown(loss)} in step ${step}`, { item: step });
+  throw mustBe(argument, { kind: "at most moisture", moisture, asLossOf: of }, loss, { place });
 }
 
 /** Share of the weight that stays on the scale: 1 − Ml, 1 − l or (1 − M)/(1 − M + l). The loss has to be possible. */

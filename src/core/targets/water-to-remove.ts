@@ -1,7 +1,8 @@
 import { hotPan } from "../cautions";
 import { isAbove } from "../comparison";
 import { defineFunction, exactly, type FunctionPage, measured, setting } from "../define";
-import { mustBe, shown } from "../errors";
+import { mustBe } from "../errors";
+
 import { dryMatter } from "../moisture/dry-matter";
 import { looseWeight, moisture, weight } from "../quantities";
 import { irriMoisture, teaWaterLoss } from "../sources";
@@ -19,7 +20,7 @@ export const waterToRemove = defineFunction({
   smooth: true,
   calculate: (weight: number, moisture: number, targetMoisture: number): number => {
     if (isAbove(targetMoisture, moisture)) {
-      throw mustBe("targetMoisture", `at most ${shown(moisture)}, the moisture of the leaf`, targetMoisture);
+      throw mustBe("targetMoisture", { kind: "at most moisture", moisture }, targetMoisture);
     }
     return (weight * Math.max(0, moisture - targetMoisture)) / (1 - targetMoisture);
   },

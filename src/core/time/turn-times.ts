@@ -2,6 +2,7 @@ import { warmLeaf } from "../cautions";
 import { defineFunction, exactly, type FunctionPage, measured, setting } from "../define";
 import { must, mustBe, noAnswer } from "../errors";
 import { clock, count, timeSpan } from "../quantities";
+import { span } from "../shown";
 import { step } from "../working";
 
 const secondsInDay = 86_400;
@@ -28,33 +29,29 @@ export const turnTimes = defineFunction({
     const first = wholeSeconds(start);
     const whole = wholeSeconds(duration);
     const every = wholeSeconds(interval);
-    if (every < shortestInterval) throw must("interval", "be at least one minute, 0:01", `got ${asTime(every)}`);
+    if (every < shortestInterval)
+      throw must("interval", { be: "at least one minute, 0:01" }, { kind: "time", seconds: every });
     const turns = Math.ceil(whole / every) - 1;
     if (turns < 1) {
-      const got = interval < 1 ? asTime(every) : `${asTime(every)} (for twenty minutes type 0:20)`;
       throw noAnswer(
         "interval",
-        `be shorter than the duration, ${asTime(whole)}, for a turn before the end`,
-        `got ${got}`,
+        { be: { kind: "shorter than", seconds: whole } },
+        { kind: "time", seconds: every },
+        { hint: interval < 1 ? undefined : "for twenty minutes type 0:20" },
       );
     }
     if (turns > mostTurns) {
-      const got = `got ${asTime(every)}, which makes ${turns} in ${asTime(whole)}`;
-      throw must("interval", `be long enough for ${mostTurns} turns at most`, got);
+      throw must(
+        "interval",
+        { be: { kind: "few turns", most: mostTurns } },
+        { kind: "turns", interval: every, turns, duration: whole },
+      );
     }
     return Array.from({ length: turns }, (_, turn) => (first + (turn + 1) * every) / secondsInDay);
   },
 });
 
 const wholeSeconds = (days: number): number => Math.round(days * secondsInDay);
-
-/** A span as it is typed, 5:00, with seconds only where there are some. */
-function asTime(seconds: number): string {
-  const two = (value: number) => String(value).padStart(2, "0");
-  const minutes = Math.floor(seconds / 60);
-  const typed = `${Math.floor(minutes / 60)}:${two(minutes % 60)}`;
-  return seconds % 60 === 0 ? typed : `${typed}:${two(seconds % 60)}`;
-}
 
 const hour = 1 / 24;
 const minute = hour / 60;
@@ -69,7 +66,7 @@ export const turnTimesPage: FunctionPage = {
   formula: "start + k × interval, for k = 1 … ⌈duration / interval⌉ − 1",
   working: (start: number, duration: number, interval: number) => {
     const times = turnTimes.calculate(start, duration, interval);
-    const [from, lasts, every] = [start, duration, interval].map((time) => asTime(wholeSeconds(time))) as [
+    const [from, lasts, every] = [start, duration, interval].map((time) => span(wholeSeconds(time))) as [
       string,
       string,
       string,

@@ -11,7 +11,7 @@ import {
   setting,
   settingList,
 } from "../define";
-import { must, mustBe, shown } from "../errors";
+import { must, mustBe } from "../errors";
 import { anyNumber, moisture, moistureError, share, standardError, text } from "../quantities";
 import { gum, nistTn1297, quam } from "../sources";
 import { step, sumOf, workingNumber } from "../working";
@@ -67,9 +67,7 @@ export const uncertaintyOf = (functions: () => readonly FunctionSpec[]) =>
         const along = (x: number): number => calculate(...given.slice(0, place), x, ...given.slice(place + 1));
         const steepness = slope(along, value, error, parameter.quantity.bounds);
         if (steepness === undefined) {
-          throw must("values", `leave ${parameter.name} room to change, on one side at least`, `got ${shown(value)}`, {
-            mentions: [parameter.name],
-          });
+          throw must("values", { do: { kind: "room to change", argument: parameter.name } }, { kind: "value", value });
         }
         return Math.abs(steepness) * error;
       });
@@ -89,9 +87,8 @@ function smoothFunction(functions: readonly FunctionSpec[], functionName: string
     .replace(/^TEA\./, "");
   const found = functions.find((spec) => spec.id === id);
   if (found?.smooth === true) return found;
-  const names = functions.flatMap((spec) => (spec.smooth === true ? [spec.id] : []));
-  const requirement = `one of ${names.join(", ")}, whose result is one smooth number of single numbers`;
-  throw mustBe("functionName", requirement, functionName);
+  const ids = functions.flatMap((spec) => (spec.smooth === true ? [spec.id] : []));
+  throw mustBe("functionName", { kind: "smooth", ids }, functionName);
 }
 
 /** The values as the function's own arguments, judged by its own bounds; "waits" while a reading is missing. */
@@ -103,7 +100,7 @@ function inputsOf(
   for (const [name, list] of Object.entries({ values, valueErrors })) {
     const length = list.reduce<number>((last, value, place) => (value === null ? last : place + 1), 0);
     if (length > parameters.length) {
-      throw must(name, `be ${parameters.length} at most, as many as ${id} takes`, `got ${length}`);
+      throw mustBe(name, { kind: "few arguments", most: parameters.length, id }, length);
     }
   }
   let waits = false;
@@ -115,7 +112,7 @@ function inputsOf(
     // What may be left out and has no fallback is for the function to know.
     if (value === undefined && !parameter.optional) {
       if (parameter.blank === "is refused") {
-        throw must(parameter.name, `be ${parameter.quantity.requirement}`, "got a blank");
+        throw mustBe(parameter.name, parameter.quantity.requirement, null);
       }
       waits = true;
     }
@@ -133,12 +130,14 @@ const reading = ({ quantity }: Parameter, value: number | null): number | null =
 
 function refuseError({ name, quantity }: Parameter, given: number | null, error: number | null): void {
   if (given !== null && error === null) {
-    throw must("valueErrors", "be filled beside each value (0 for an exact one)", `the one of ${name} is blank`, {
-      mentions: [name],
-    });
+    throw must(
+      "valueErrors",
+      { be: "filled beside each value (0 for an exact one)" },
+      { kind: "blank error", argument: name },
+    );
   }
   if (quantity.name === moisture.name && !isInside(error ?? 0, moistureError.bounds)) {
-    throw mustBe("valueErrors", `${moistureError.requirement} for ${name}`, error, { mentions: [name] });
+    throw mustBe("valueErrors", { kind: "error of", being: moistureError.requirement, name }, error);
   }
 }
 

@@ -1,5 +1,5 @@
 import { defineFunction, exactly, type FunctionPage, measured, optional } from "../define";
-import { mustBe, shown } from "../errors";
+import { mustBe } from "../errors";
 import { dryMatter } from "../moisture/dry-matter";
 import { looseWeight, moisture, share, weight, within } from "../quantities";
 import { iowaMoistureBasis, irriMoisture } from "../sources";
@@ -42,8 +42,7 @@ function wentOn(freshWeight: number, freshMoisture: number, removed: number, rem
   const fresh = dryMatter.calculate(freshWeight, freshMoisture);
   const left = fresh - removed * (1 - removedMoisture);
   if (left > 0) return left;
-  const allOfIt = shown(fresh / (1 - removedMoisture));
-  throw mustBe("removed", `below ${allOfIt}, which holds all the dry matter of the fresh leaf`, removed);
+  throw mustBe("removed", { kind: "below all dry matter", weight: fresh / (1 - removedMoisture) }, removed);
 }
 
 export const dryRecoveryPage: FunctionPage = {

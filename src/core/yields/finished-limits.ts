@@ -1,6 +1,7 @@
 import { isAbove } from "../comparison";
 import { optional } from "../define";
-import { mustBe, shown } from "../errors";
+import { mustBe } from "../errors";
+
 import { looseWeight, moisture, moistureError, share, weightError } from "../quantities";
 
 /** Width of the band: two standard uncertainties to either side. */
@@ -50,14 +51,14 @@ export function finishedLimits(
   const [removed, removedMoisture, lowLoss, highLoss] = details;
   const [, , , , weightError, freshMoistureError, finishedMoistureError] = details;
   if (highLoss !== undefined && isAbove(lowLoss, highLoss)) {
-    throw mustBe("highLoss", `at least ${shown(lowLoss)}, the lowLoss`, highLoss, { mentions: ["lowLoss"] });
+    throw mustBe("highLoss", { kind: "at least", least: lowLoss, argument: "lowLoss" }, highLoss);
   }
   const dryShare = 1 - freshMoisture;
   const removedDryShare = 1 - (removedMoisture ?? freshMoisture);
   const dryMatter = freshWeight * dryShare - removed * removedDryShare;
   if (dryMatter <= 0) {
-    const allOfIt = shown((freshWeight * dryShare) / removedDryShare);
-    throw mustBe("removed", `below ${allOfIt}, which holds all the dry matter of the fresh leaf`, removed);
+    const allOfIt = (freshWeight * dryShare) / removedDryShare;
+    throw mustBe("removed", { kind: "below all dry matter", weight: allOfIt }, removed);
   }
   const atNoLoss = dryMatter / (1 - finishedMoisture);
 

@@ -1,12 +1,8 @@
-import { must, shown } from "../errors";
-
 /** Refuses finished tea that weighs more than the leaf it came from: an outturn above one is a mix-up. */
+import { mustBe } from "../errors";
 export function refuseAboveFresh(freshWeight: number, finishedWeight: number): void {
   if (finishedWeight <= freshWeight) return;
-  throw must(
-    "finishedWeight",
-    `be at most ${shown(freshWeight)}, the freshWeight`,
-    `got ${shown(finishedWeight)} (are both in the same unit, and not swapped?)`,
-    { mentions: ["freshWeight"] },
-  );
+  throw mustBe("finishedWeight", { kind: "at most", most: freshWeight, argument: "freshWeight" }, finishedWeight, {
+    question: "are both in the same unit, and not swapped?",
+  });
 }

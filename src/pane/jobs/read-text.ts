@@ -1,6 +1,7 @@
 import { typedNumbers } from "../../cells/typed-number";
 import type { Parameter } from "../../core/define";
 import { moistureError, type Quantity } from "../../core/quantities";
+import type { Hint } from "../../core/refusals";
 import { convertWeight, weightUnit } from "../../core/units/convert-weight";
 import type { Messages, Says } from "../messages/messages";
 import { type Reading, typedTime } from "./read-time";
@@ -83,7 +84,7 @@ function numberOf(typed: string, kind: "percent" | "points" | "number", unit?: W
 type NamedUnit = Parameters<typeof convertWeight.calculate>[1];
 
 /** A unit of weight by any of its names; or why a name says too little. */
-function unitNamed(name: string): { readonly unit: NamedUnit } | { readonly refused: string } | undefined {
+function unitNamed(name: string): { readonly unit: NamedUnit } | { readonly refused: Hint } | undefined {
   const wanted = name.toLowerCase();
   const refused = weightUnit.refusedChoices?.[wanted];
   if (refused !== undefined) return { refused };

@@ -1,4 +1,3 @@
-import { inChinese } from "./chinese-refusals";
 import type { PieceMessages } from "./english-pieces";
 
 export const chinesePieces: PieceMessages = {
@@ -29,7 +28,7 @@ export const chinesePieces: PieceMessages = {
     ask: "让 Excel 计算",
     askWhy: "公式中有一部分只有 Excel 能计算。为此会在工作簿中临时添加一个隐藏的名称，算完即删除。单元格不会改变。",
     waits: "答案在等待尚未填写的重量或含水率。",
-    refused: (message) => `没有答案：${inChinese(message)}`,
+    refused: (message) => `没有答案：${message}`,
     tooMany: (count) => `比函数所需多 ${count} 个。`,
     cellShows: (value) => `单元格显示 ${value}。`,
     differs: "这与最后一步的结果不同：单元格可能尚待重新计算，或公式中有会自行变化的内容。",
@@ -139,7 +138,7 @@ export const chinesePieces: PieceMessages = {
       },
       "a TEA function with an error": {
         title: "TEA 函数出错",
-        what: ({ code, message }) => (message === undefined ? `${code}` : `${code}：${inChinese(message)}`),
+        what: ({ code, message }) => (message === undefined ? `${code}` : `${code}：${message}`),
         why: "所有以它为依据的单元格也会出错。",
         advice: "查看消息中指出的参数。",
       },

@@ -1,8 +1,8 @@
 import type { FunctionSpec, Parameter } from "../../core/define";
 import { shownNumber } from "../../core/describe";
 import type { Quantity } from "../../core/quantities";
+import { chineseBeing } from "../../words/zh/refusals";
 import { quantities } from "./chinese-functions/quantities";
-import { chineseRequirement } from "./chinese-refusals";
 import type { Messages } from "./english";
 
 export const chineseReference: Messages["reference"] = {
@@ -24,7 +24,7 @@ export const chineseReference: Messages["reference"] = {
   limits: (parameter) => {
     const { unit, requirement } = parameter.quantity;
     const unitText = unit === "" ? "" : `单位：${quantities[unit] ?? unit}。`;
-    return `${shape(parameter)}必须${chineseRequirement(requirement) ?? requirement}。${unitText}留空：${whenBlank(parameter)}。`;
+    return `${shape(parameter)}必须${chineseBeing(requirement)}。${unitText}留空：${whenBlank(parameter)}。`;
   },
   gives,
   column: (name, format, meaning) => `${name}：${meaning}（${format === "text" ? "文本" : format}）`,

@@ -1,11 +1,10 @@
+import { chineseHint, chineseReason } from "../../words/zh/refusals";
 import type { HostProblem } from "../host/workbook-host";
 import { chinesePieces } from "./chinese-pieces";
 import { chineseReference } from "./chinese-reference";
-import { chineseDemand, chineseHint, inChinese } from "./chinese-refusals";
 import { chineseTexts } from "./chinese-texts";
 import type { Messages } from "./english";
 import { type Patterns, rewritten } from "./patterns";
-import { withLabels } from "./with-labels";
 
 const hostProblems: Readonly<Record<HostProblem["reason"], string>> = {
   protected: "工作表受保护，无法写入。请先取消保护，或换一个位置。",
@@ -300,13 +299,7 @@ export const chinese: Messages = {
   deferral: "这些是通常的注意事项，并不完整。以当地法规、设备制造商的说明和持证人员的做法为准。",
   reference: chineseReference,
   says: (english) => chineseTexts[english] ?? english,
-  refusal: inChinese,
-  // Around the name of an argument stand spaces, around the label of one quotation marks.
-  refusalOf: ({ argument, demand, mentions }, label) =>
-    `“${label(argument)}”${withLabels(chineseDemand(demand) ?? demand, mentions, label)}`.replace(
-      / ?(“[^“”]*”) ?/g,
-      "$1",
-    ),
+  reason: chineseReason,
   examples: {
     steps: ["初炒", "复炒", "三炒", "足干"],
     plots: ["井边地", "墙内园", "井边地", "墙内园"],
@@ -316,7 +309,7 @@ export const chinese: Messages = {
   verdict: "结论",
   answerText: (text) => {
     const [, rows, because] = /^rows left out: (\d+), the first because (.+)$/s.exec(text) ?? [];
-    if (because !== undefined) return `未计入的行：${rows}；第一行的原因：${inChinese(because)}`;
+    if (because !== undefined) return `未计入的行：${rows}；第一行的原因：${because}`;
     return rewritten(text, answerTexts) ?? text;
   },
 };

@@ -1,10 +1,10 @@
 import { cautions, deferral } from "../../core/cautions";
 import type { FunctionSpec, Parameter } from "../../core/define";
 import { accepts, resultInWords, whenBlank } from "../../core/describe";
-import type { Refusal } from "../../core/errors";
+import { englishHint, englishReason, type Named } from "../../core/english-refusals";
+import type { Hint, Reason } from "../../core/refusals";
 import type { HostProblem } from "../host/workbook-host";
 import { englishPieces, type PieceMessages } from "./english-pieces";
-import { withLabels } from "./with-labels";
 
 interface Words {
   /** What stands beside the field, the column or the job. */
@@ -70,7 +70,7 @@ export interface Messages extends PieceMessages {
     readonly notNumber: (text: string) => string;
     /** Before what a text may mean. */
     readonly whichOne: (text: string) => string;
-    readonly unitInDoubt: (unit: string, why: string) => string;
+    readonly unitInDoubt: (unit: string, why: Hint) => string;
     readonly notTime: (text: string) => string;
     readonly must: (bounds: readonly string[]) => string;
     readonly above: (value: string) => string;
@@ -125,10 +125,8 @@ export interface Messages extends PieceMessages {
   };
   /** What a page of the catalogue, or a step of a working, says in English; as it is where it was not translated. */
   readonly says: (english: string) => string;
-  /** What a function says when it refuses. */
-  readonly refusal: (message: string) => string;
-  /** The same in the words of a form, whose fields have labels in the place of names. */
-  readonly refusalOf: (refusal: Refusal, label: (name: string) => string) => string;
+  /** Why a function gives no answer; its arguments by their names, or as a form labels them. */
+  readonly reason: (reason: Reason, named?: Named) => string;
   /** Invented words that forms start with. */
   readonly examples: Readonly<Record<"steps" | "plots" | "stages", readonly string[]>>;
   /** The last row of a fit: sum of squares, degrees of freedom, probability. */
@@ -337,7 +335,7 @@ export const english: Messages = {
     needed: "Fill this in.",
     notNumber: (text) => `“${text}” is not a number.`,
     whichOne: (text) => `What is “${text}” here?`,
-    unitInDoubt: (unit, why) => `“${unit}” can mean several units: ${why}.`,
+    unitInDoubt: (unit, why) => `“${unit}” can mean several units: ${englishHint(why)}.`,
     notTime: (text) => `“${text}” is not a time: write hours and minutes, such as 0:20 or 14:30.`,
     must: (bounds) => `Must be ${bounds.join(" and ")}.`,
     above: (value) => `above ${value}`,
@@ -404,8 +402,7 @@ export const english: Messages = {
     answerOf: (formula) => `Answer of ${formula}`,
   },
   says: (text) => text,
-  refusal: (message) => message,
-  refusalOf: ({ argument, demand, mentions }, label) => `“${label(argument)}” ${withLabels(demand, mentions, label)}`,
+  reason: englishReason,
   examples: {
     steps: ["First firing", "Second firing", "Third firing", "Last drying"],
     plots: ["Field by the well", "Wall garden", "Field by the well", "Wall garden"],

@@ -2,7 +2,6 @@ import { checkedArguments } from "../../cells/checked-arguments";
 import type { Step } from "../../core/define";
 import { meaning } from "../../core/describe";
 import type { Entry } from "../../core/entry";
-import { chineseRequirement } from "./chinese-refusals";
 import { chineseTexts } from "./chinese-texts";
 
 /** What the pane shows of a function and of its workings, in English. */
@@ -23,12 +22,7 @@ const words = /(?<![\p{L}"])(?!(?:low|high|lowLoss|highLoss)(?!\p{L}))[a-z]{3}/u
 
 /** Texts of these functions that the pane would show in English to a reader of Chinese. */
 export const untranslated = (entries: readonly Entry[]): readonly string[] =>
-  entries.flatMap((entry) => [
-    ...textsOf(entry).filter((text) => chineseTexts[text] === undefined),
-    ...entry.spec.parameters
-      .map(({ quantity }) => quantity.requirement)
-      .filter((requirement) => chineseRequirement(requirement) === undefined),
-  ]);
+  entries.flatMap(textsOf).filter((text) => chineseTexts[text] === undefined);
 
 /** The steps to every worked-out call of a page. */
 const stepsOf = ({ spec, page }: Entry): readonly Step[] =>

@@ -1,6 +1,7 @@
 import { useState } from "react";
 import { addressOf } from "../../workbook-files/addresses";
-import { useMessages } from "../messages/messages";
+import { errorInWords } from "../error-in-words";
+import { type Messages, useMessages } from "../messages/messages";
 import { type Finding, type Rule, rules } from "./finding";
 
 /** More findings of one rule than this are shown when asked for. */
@@ -20,7 +21,8 @@ export function FindingList({ findings, goTo }: FindingListProps) {
 }
 
 function RuleFindings({ rule, findings, goTo }: FindingListProps & { readonly rule: Rule }) {
-  const { check } = useMessages();
+  const messages = useMessages();
+  const { check } = messages;
   const [all, showAll] = useState(false);
   const words = check.rules[rule];
   return (
@@ -40,7 +42,7 @@ function RuleFindings({ rule, findings, goTo }: FindingListProps & { readonly ru
               <button type="button" className="goes" aria-label={check.goTo(address)} onClick={() => goTo(finding)}>
                 {address}
               </button>
-              <span>{words.what(finding.details)}</span>
+              <span>{words.what({ ...finding.details, ...saidOf(finding, messages) })}</span>
             </li>
           );
         })}
@@ -53,3 +55,7 @@ function RuleFindings({ rule, findings, goTo }: FindingListProps & { readonly ru
     </section>
   );
 }
+
+/** What there is to say of an error beside its code. */
+const saidOf = ({ error }: Finding, messages: Messages): { readonly message?: string } =>
+  error === undefined || error.message === "" ? {} : { message: errorInWords(error, messages) };

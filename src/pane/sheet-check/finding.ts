@@ -1,3 +1,5 @@
+import type { CellError } from "../../cells/values";
+
 /** The rules of the sheet check, in the order in which their findings are shown. */
 export const rules = [
   "a TEA function with an error",
@@ -27,4 +29,6 @@ export interface Finding {
   readonly column: number;
   /** What the words of the rule are filled in with; text from cells is only ever shown as text. */
   readonly details: Readonly<Record<string, string>>;
+  /** The error that the cell shows, where that is what was found. */
+  readonly error?: CellError;
 }

@@ -1,4 +1,4 @@
-import { looksLikeNumber } from "../../core/errors";
+import { looksLikeNumber } from "../../core/shown";
 import { isErrorCode } from "../host/cell-arguments";
 import type { CellContent } from "../host/workbook-host";
 

@@ -2,7 +2,7 @@ import { useState } from "react";
 import { catalogue } from "../../core/catalogue";
 import { HostProblem, type WorkbookHost } from "../host/workbook-host";
 import { useMessages } from "../messages/messages";
-import { errorMessage } from "./error-message";
+import { explainedError } from "./explained-error";
 import type { Finding } from "./finding";
 import { FindingList } from "./finding-list";
 import { findingsOf } from "./findings-of";
@@ -72,8 +72,9 @@ export async function checkedSheet(host: WorkbookHost): Promise<Found> {
   for (const finding of findingsOf(area, catalogue, spills)) {
     const isError = finding.rule === "a TEA function with an error" && findings.length < mostMessages;
     const { row, column } = finding;
-    const message = isError ? await errorMessage(host, { sheet: area.sheet, row, column }, catalogue) : undefined;
-    findings.push(message === undefined ? finding : { ...finding, details: { ...finding.details, message } });
+    const place = { sheet: area.sheet, row, column };
+    const code = finding.details.code ?? "";
+    findings.push(isError ? { ...finding, error: await explainedError(code, host, place, catalogue) } : finding);
   }
   const cells = area.values.reduce((sum, row) => sum + row.filter((value) => value !== "").length, 0);
   return { sheet: area.sheet, cells, findings };

@@ -1,6 +1,7 @@
 import { headers } from "../../core/define";
 import { signature } from "../../core/describe";
 import { addressOf } from "../../workbook-files/addresses";
+import { errorInWords } from "../error-in-words";
 import { isWeight } from "../jobs/shown-number";
 import { useMessages } from "../messages/messages";
 import { Said } from "../said";
@@ -17,8 +18,9 @@ interface Ask {
 
 /** Everything that is known of a cell's working. Whatever comes from the sheet is shown as text. */
 export function ShownCellWorking({ found, ask }: { readonly found: CellWorking; readonly ask?: Ask }) {
-  const { working, refusal } = useMessages();
-  const { calls, cell, isCall, message, unit } = found;
+  const messages = useMessages();
+  const { working } = messages;
+  const { calls, cell, isCall, error, unit } = found;
   const quantity = resultQuantity(calls.at(-1));
   // What the formula does more may have made something else of it.
   const shown = shownValue(cell, isCall ? quantity : undefined, isCall ? unit : "");
@@ -38,7 +40,7 @@ export function ShownCellWorking({ found, ask }: { readonly found: CellWorking; 
       <p>
         <strong>{cell === "" ? working.cellShows(`“”`) : working.cellShows(shown)}</strong>{" "}
         {isCall ? (differs(found) ? working.differs : "") : working.doesMore}
-        {message === undefined ? null : ` ${refusal(message)}`}
+        {error === undefined || error.message === "" ? null : ` ${errorInWords(error, messages)}`}
       </p>
       {weightUnit === "" ? <p className="bounds">{working.inYourUnit}</p> : null}
     </>
@@ -142,7 +144,8 @@ function ShownCall({ call, unit }: { readonly call: CallWorking; readonly unit: 
 }
 
 function Outcome({ call, unit }: { readonly call: CallWorking; readonly unit: string }) {
-  const { working } = useMessages();
+  const messages = useMessages();
+  const { working } = messages;
   const { outcome } = call;
   switch (outcome.is) {
     case "steps":
@@ -150,7 +153,7 @@ function Outcome({ call, unit }: { readonly call: CallWorking; readonly unit: st
     case "waits":
       return <p>{working.waits}</p>;
     case "error":
-      return <p className="problem">{working.refused(outcome.message === "" ? outcome.code : outcome.message)}</p>;
+      return <p className="problem">{working.refused(errorInWords(outcome.error, messages))}</p>;
     case "unknown":
       return <p>{(outcome.canAsk ? working.unknownYet : working.unknown)(outcome.texts.join(", "))}</p>;
   }

@@ -1,6 +1,7 @@
 import { bind } from "../../cells/bind";
 import { checkedArguments } from "../../cells/checked-arguments";
 import { shapeOfAll } from "../../cells/shape";
+import { CellError, refusedCell } from "../../cells/values";
 import { headers, type Parameter, type Step } from "../../core/define";
 import type { Entry } from "../../core/entry";
 import { DomainError } from "../../core/errors";
@@ -42,7 +43,7 @@ export interface CallWorking {
   readonly outcome:
     | { readonly is: "steps"; readonly steps: readonly Step[] }
     | { readonly is: "waits" }
-    | { readonly is: "error"; readonly code: string; readonly message: string }
+    | { readonly is: "error"; readonly error: CellError }
     /** These arguments are worked out by the workbook, and their values are not known here, or not yet. */
     | { readonly is: "unknown"; readonly texts: readonly string[]; readonly canAsk: boolean };
 }
@@ -56,8 +57,8 @@ export interface CellWorking {
   readonly calls: readonly CallWorking[];
   readonly cell: CellContent;
   readonly unit: string;
-  /** Of the error that the cell shows, where the host knows it. */
-  readonly message: string | undefined;
+  /** The error that the cell shows, with what the host or one of the calls says of it. */
+  readonly error: CellError | undefined;
   /** The cell that is selected, where it only shows a part of what this formula gives. */
   readonly partOf?: {
     readonly spill: CellArea;
@@ -109,7 +110,7 @@ export async function workingIn(
   const found: CallWorking[] = [];
   const asked: Asked = { host, place, found, mayEvaluate: isAsked || host.evaluatesUntouched, left: [] };
   for (const call of calls) await workedCall(call, asked);
-  const message = isErrorCode(cell) ? await host.errorMessage(place) : undefined;
+  const error = isErrorCode(cell) ? knownError(String(cell), await host.errorMessage(place), found) : undefined;
   return {
     place,
     formula,
@@ -117,9 +118,15 @@ export async function workingIn(
     calls: found,
     cell,
     unit: unitIn(area.formats[0]?.[0]),
-    message,
+    error,
     canAsk: asked.left.length > 0,
   };
+}
+
+/** An error with its reason, where it is the one of a call; hosts keep words alone, or none. */
+function knownError(code: string, message: string | undefined, calls: readonly CallWorking[]): CellError {
+  const refused = calls.flatMap(({ outcome }) => (outcome.is === "error" ? [outcome.error] : []));
+  return refused.find((error) => error.message === message) ?? new CellError(code, message);
 }
 
 interface Asked {
@@ -160,9 +167,9 @@ function outcomeOf({ spec, page }: Entry, values: readonly unknown[]): CallWorki
     shapeOfAll(spec.parameters, values);
     if ("values" in asked) return { is: "steps", steps: page.working(...asked.values) };
     if (asked.instead === "") return { is: "waits" };
-    return { is: "error", code: asked.instead.code, message: asked.instead.message };
+    return { is: "error", error: asked.instead };
   } catch (problem) {
-    if (problem instanceof DomainError) return { is: "error", code: problem.code, message: problem.message };
+    if (problem instanceof DomainError) return { is: "error", error: refusedCell(problem) };
     throw problem;
   }
 }

@@ -1,25 +1,25 @@
+import { CellError } from "../../cells/values";
 import type { Entry } from "../../core/entry";
 import { addressOf } from "../../workbook-files/addresses";
 import type { CellPlace, WorkbookHost } from "../host/workbook-host";
 import { workingIn } from "../working/working-of";
 
-/** The message of an error: the host's, or what the function says to the same arguments where the host has none. */
-export async function errorMessage(
+/** An error with what there is to say of it: the function's own reason to the same arguments, or the host's words. */
+export async function explainedError(
+  code: string,
   host: WorkbookHost,
   place: CellPlace,
   catalogue: readonly Entry[],
-): Promise<string | undefined> {
+): Promise<CellError> {
   try {
-    const message = await host.errorMessage(place);
-    if (message !== undefined && message !== "") return message;
     const cell = await host.read(addressOf(place.row, place.column), place);
     const working = await workingIn(cell, host, catalogue);
-    const refused = working?.calls.flatMap(({ outcome }) =>
-      outcome.is === "error" && outcome.message ? [outcome] : [],
-    );
-    return refused?.[0]?.message;
+    const known = working?.error;
+    if (known?.message) return known;
+    const refused = working?.calls.flatMap(({ outcome }) => (outcome.is === "error" ? [outcome.error] : []));
+    return refused?.find(({ message }) => message !== "") ?? new CellError(code);
   } catch {
     // A formula may reach where the host cannot read. The finding stands without its message, and so do all others.
-    return undefined;
+    return new CellError(code);
   }
 }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { isSheetError, looksLikeNumber, shortened, shown } from "../../src/core/errors";
+import { isSheetError } from "../../src/core/sheet-error";
+import { looksLikeNumber, shortened, shown } from "../../src/core/shown";
 
 describe("a value in a message", () => {
   test("is a number to ten digits, TRUE, FALSE, a blank, a quoted text, the code of an error or of another type", () => {

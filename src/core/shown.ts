@@ -1,0 +1,31 @@
+/** How a value reads in a message, in whatever language. */
+import { isSheetError } from "./sheet-error";
+
+/** A label as a message can hold it, without half a character at its end. */
+export const shortened = (text: string): string =>
+  text.length > 40 ? `${text.slice(0, 40).replace(/[\uD800-\uDBFF]$/, "")}…` : text;
+
+/** A value as a message shows it: a number to ten significant digits, text in quotation marks. */
+export function shown(value: unknown): string {
+  if (typeof value === "number") return String(Number(value.toPrecision(10)));
+  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
+  if (value === null || value === undefined || value === "") return "a blank";
+  if (typeof value === "string") return `the text "${shortened(value)}"`;
+  if (isSheetError(value)) return value.code;
+  return "a value of another type";
+}
+
+/** Digits and the signs that go with them: what someone meant as a number, whatever alphabet it is in. */
+export const looksLikeNumber = (value: string): boolean =>
+  /[\d０-９]/.test(value) && /^[\d０-９\s.,'’%+\-−:/．，％：]+$/.test(value);
+
+/** A name of the maker's as a message quotes it. */
+export const quoted = (name: string): string => `"${shortened(name)}"`;
+
+/** A span as it is typed, 5:00, with seconds only where there are some. */
+export function span(seconds: number): string {
+  const two = (value: number) => String(value).padStart(2, "0");
+  const minutes = Math.floor(seconds / 60);
+  const typed = `${Math.floor(minutes / 60)}:${two(minutes % 60)}`;
+  return seconds % 60 === 0 ? typed : `${typed}:${two(seconds % 60)}`;
+}
