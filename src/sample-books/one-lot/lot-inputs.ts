@@ -93,13 +93,13 @@ const losses: readonly LotInput[] = [
 ];
 
 const errors: readonly LotInput[] = [
-  typed(given.weightError, "Weights", 0.2, "0.00", "g, standard error", {
+  typed(given.weightError, "Weights, ±", 0.2, "0.00", "g, standard error", {
     note: "Of the large weighings, one standard error. Two standard errors either side are allowed for.",
   }),
-  typed(given.freshMoistureError, "Fresh moisture", 0.01, percent, "1.0% is one point", {
+  typed(given.freshMoistureError, "Fresh moisture, ±", 0.01, percent, "1.0% is one point", {
     note: "One standard error. One point is an assumption: the spread of your past lots says how good it is.",
   }),
-  typed(given.finishedMoistureError, "Finished moisture", 0.003, percent, "0.3% is 0.3 points"),
+  typed(given.finishedMoistureError, "Finished moisture, ±", 0.003, percent, "0.3% is 0.3 points"),
 ];
 
 const wrap: readonly LotInput[] = [
