@@ -1,6 +1,6 @@
 import { bind } from "../cells/bind";
-import { hasDecimalCommas, plainCall, worksheetFormula } from "../cells/formula-text";
-import { bareFunction, misspeltFunction } from "../cells/unknown-function";
+import { calledNames, hasDecimalCommas, plainCall, worksheetFormula } from "../cells/formula-text";
+import { nearestNames } from "../cells/nearest-names";
 import { CellError, type CellValue, type Grid } from "../cells/values";
 import { wrongCount } from "../cells/wrong-count";
 import { catalogue } from "../core/catalogue";
@@ -9,8 +9,6 @@ import type { NodeWorkbook } from "../engine/node-workbook";
 import { cellIn } from "./cell-address";
 
 const specs = new Map(catalogue.map(({ spec }) => [`${namespace}.${spec.id}`, spec]));
-
-const ids = catalogue.map(({ spec }) => spec.id);
 
 /** Answers formulas one after the other. */
 export class Calculator {
@@ -27,9 +25,8 @@ export class Calculator {
   }
 
   async #answerFormula(formula: string): Promise<Grid> {
-    const unknown = misspeltFunction(formula, ids);
-    if (unknown !== undefined)
-      return [[new CellError("#NAME?", unknown.includes("; ") ? unknown : `${unknown}; type help for the list`)]];
+    const unknown = calledNames(formula).find((name) => name.startsWith(`${namespace}.`) && !specs.has(name));
+    if (unknown !== undefined) return [[unknownFunction(unknown)]];
     const plain = answerOfPlainCall(formula);
     if (plain !== undefined) return plain;
     const cell = cellIn(formula);
@@ -97,6 +94,13 @@ const emptyBook = {
   ],
 };
 
+function unknownFunction(name: string): CellError {
+  const ids = catalogue.map(({ spec }) => spec.id);
+  const nearest = nearestNames(name.replace(`${namespace}.`, ""), ids).map((id) => `${namespace}.${id}`);
+  const hint = nearest.length > 0 ? `did you mean ${nearest.join(" or ")}?` : "type help for the list";
+  return new CellError("#NAME?", `there is no function ${name}; ${hint}`);
+}
+
 /** The engine's own errors come without words. */
 const errorWords: Readonly<Record<string, string>> = {
   "#VALUE!": "a value of the wrong kind, or a formula that cannot be read",
@@ -111,5 +115,12 @@ const errorWords: Readonly<Record<string, string>> = {
 function explained(value: CellValue, formula: string): CellValue {
   if (!(value instanceof CellError) || value.message !== "") return value;
   if (value.code !== "#NAME?") return new CellError(value.code, errorWords[value.code] ?? "an error of the worksheet");
-  return new CellError("#NAME?", bareFunction(formula, ids) ?? "a name in the formula is not known");
+  const ours = calledNames(formula).find((name) => nearestOurs(name) !== undefined);
+  return ours === undefined
+    ? new CellError("#NAME?", "a name in the formula is not known")
+    : new CellError("#NAME?", `a name in the formula is not known; did you mean ${nearestOurs(ours)}?`);
 }
+
+/** One of our functions, typed without its namespace. */
+const nearestOurs = (name: string): string | undefined =>
+  name.startsWith(`${namespace}.`) || !specs.has(`${namespace}.${name}`) ? undefined : `${namespace}.${name}`;

@@ -1,6 +1,4 @@
 /** What is wrong in the workbook at the moment, looked up by cell. */
-import { bareFunction, misspeltFunction } from "../cells/unknown-function";
-import { catalogue } from "../core/catalogue";
 import { addressOf } from "../workbook-files/addresses";
 import type { Workbook } from "../workbook-files/workbook";
 import { goToCell } from "./go-to-cell";
@@ -55,8 +53,7 @@ export class Problems {
     const before = this.#byCell;
     this.#all = hindrances(this.#withSpills(this.#grid.workbook()), ({ sheet, row, column }) => {
       const id = book?.getSheetByName(sheet)?.getSheetId();
-      if (id === undefined) return undefined;
-      return errors.at(id, row, column)?.message ?? unknownName(this.#grid, id, row, column);
+      return id === undefined ? undefined : errors.at(id, row, column)?.message;
     });
     this.#byCell = new Map(this.#all.map((each) => [keyOf(each), each]));
     this.#waiting = new Map();
@@ -97,15 +94,6 @@ export class Problems {
       })),
     };
   }
-}
-
-const ids = catalogue.map(({ spec }) => spec.id);
-
-/** The function that the formula of a cell misspells. */
-function unknownName({ api, value }: Grid, sheetId: string, row: number, column: number): string | undefined {
-  if (value(sheetId, row, column) !== "#NAME?") return undefined;
-  const formula = api.getActiveWorkbook()?.getSheetBySheetId(sheetId)?.getSheet().getCellRaw(row, column)?.f ?? "";
-  return misspeltFunction(formula, ids) ?? bareFunction(formula, ids);
 }
 
 /** A button that goes to the cell, which it names. */

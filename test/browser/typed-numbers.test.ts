@@ -60,15 +60,4 @@ describe.skipIf(!found)("numbers typed into cells", () => {
       await expect.poll(() => page.textContent("#line"), patience).not.toContain("can mean");
     });
   });
-
-  test("a misspelt function is told the name that it may have meant", async () => {
-    await visited("en-GB", async (page) => {
-      await typeOver(page, "Lot", "M40", "=TEA.DRYMATTR(320,76%)");
-      await expect
-        .poll(() => page.textContent("#line"), patience)
-        .toContain("there is no function TEA.DRYMATTR; did you mean TEA.DRYMATTER?");
-      await typeOver(page, "Lot", "M40", "=DRYMATTER(320,76%)");
-      await expect.poll(() => page.textContent("#line"), patience).toContain("did you mean TEA.DRYMATTER?");
-    });
-  });
 });

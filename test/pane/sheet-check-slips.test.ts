@@ -214,6 +214,75 @@ describe("a formula that reads another row", () => {
   });
 });
 
+describe("a number typed over a formula, where no column of formulas shows it", () => {
+  const rule = "a number among formulas";
+  const by = (formula: string): Cell => ({ formula, value: 0.2 });
+
+  test("is found in a row of formulas that are alike", () => {
+    const totals = (second: Cell): Rows => [
+      ["day", "Ana", "Bo", "Cy", "Di"],
+      ["Mon", 1200, 1130, 258, 5],
+      ["Tue", 840, 790, 178, 4],
+      ["", ""],
+      ["both", by("=B2+B3"), second, by("=D2+D3"), by("=E2+E3")],
+    ];
+    expect(found(totals(1920))).toEqual([`${rule}: C5`]);
+    expect(found(totals(by("=C2+C3")))).toEqual([]);
+  });
+
+  test("is found with two formulas that are alike above, below, or around it", () => {
+    const three = (at: number): Rows => [
+      ["lot", "fresh g", "finished g", "part"],
+      ...[2, 3, 4].map((row): Cell[] => [`L${row}`, 1000, 200, row === at ? 0.2 : by(`=C${row}/B${row}`)]),
+    ];
+    expect(found(three(2))).toEqual([`${rule}: D2`]);
+    expect(found(three(3))).toEqual([`${rule}: D3`]);
+    expect(found(three(4))).toEqual([`${rule}: D4`]);
+    expect(found(three(0))).toEqual([]);
+  });
+
+  test("is found beside a formula in a block with labels", () => {
+    const block = (odd: Cell): Rows => [
+      ["worked out", "first pan", "second pan"],
+      ["leaf", by("=B11*2"), by("=C11*2")],
+      ["dry", by("=B12/3+1"), by("=C12/3+1")],
+      ["lost", by("=B13-7"), odd],
+      ["cost", by("=B14*B15"), by("=C14*C15")],
+      ["kept", by("=1-B12"), by("=1-C12")],
+      [],
+      ["given", "first pan", "second pan"],
+      ["-", "-", "-"],
+      ["-", "-", "-"],
+      ...[11, 12, 13, 14, 15].map((row): Cell[] => [`k${row}`, row, row + 1]),
+    ];
+    expect(found(block(7)).filter((line) => line.startsWith(rule))).toEqual([`${rule}: C4`]);
+    expect(found(block(by("=C13-7")))).toEqual([]);
+  });
+
+  test("is none where inputs and formulas take turns, where a share has its base, or where formulas read it", () => {
+    expect(
+      found([
+        ["share", 4],
+        ["of it", by("=B1*2")],
+        ["share", 5],
+        ["of it", by("=B3*2")],
+        ["share", 6],
+        ["of it", by("=B5*2")],
+      ]),
+    ).toEqual([]);
+    expect(found([["sums", 4, by("=B1+1"), 9, by("=D1+1"), by("=E1+1")]])).toEqual([]);
+    expect(
+      found([
+        ["worked", by("=A10*12")],
+        ["worked", by("=A11*15")],
+        ["fee", 40],
+        ["worked", by("=A12*8")],
+        ["worked", by("=A13*9")],
+      ]),
+    ).toEqual([]);
+  });
+});
+
 describe("a wrong text", () => {
   test("hides no slip in the rows below it", () => {
     const book: Rows = [

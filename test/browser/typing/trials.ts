@@ -159,24 +159,18 @@ const teas = [
   { steps: ["h", "hu", "huang", "huang y", "huang ya"], chosen: "黄芽" },
 ];
 
-/** Writes words by an input method down a column of Lot, two compositions to a cell, again and again over the last. */
+/** Writes words by an input method down a column of Lot, two compositions to a cell. */
 export async function composeWords(page: Page, count: number, pace: number): Promise<Wrong[]> {
   const hands = await Hands.on(page);
+  await select(page, "Lot", "N2");
   const typed = Array.from({ length: count }, (_, index) => [teas[index % 3], teas[(index + 1) % 3]] as const);
-  const wrong: Wrong[] = [];
-  // Forty are no multiple of three: another word comes over each.
-  for (let start = 0; start < count; start += 40) {
-    const round = typed.slice(start, start + 40);
-    await select(page, "Lot", "N2");
-    for (const words of round) {
-      for (const word of words) if (word) await hands.compose(word.steps, word.chosen, pace);
-      await hands.type("\n", pace);
-    }
-    await page.waitForTimeout(300);
-    const texts = round.map((words) => words.map((word) => word?.chosen).join(""));
-    wrong.push(...(await wrongOf(page, "Lot", "N2", texts, String)));
+  for (const words of typed) {
+    for (const word of words) if (word) await hands.compose(word.steps, word.chosen, pace);
+    await hands.type("\n", pace);
   }
-  return wrong;
+  await page.waitForTimeout(300);
+  const texts = typed.map((words) => words.map((word) => word?.chosen).join(""));
+  return wrongOf(page, "Lot", "N2", texts, String);
 }
 
 /** Of texts typed down from a cell, those that the cells do not hold: as numbers, if nothing else is meant. */

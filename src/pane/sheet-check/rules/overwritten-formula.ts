@@ -1,7 +1,9 @@
-import { areaOf, placeOf } from "../../../workbook-files/addresses";
+import { areaOf } from "../../../workbook-files/addresses";
 import type { Finding } from "../finding";
+import { cellsIn, formByRows, rangesIn } from "../formula-forms";
 import type { At } from "../headed-cells";
 import type { KnownSheet } from "../known-sheet";
+import { numbersBesideFormulas, type Overwritten } from "../number-beside-formulas";
 
 /** So many cells of a run with the same formula make it a column of formulas. */
 const fewestFormulas = 3;
@@ -16,20 +18,30 @@ interface Run {
   readonly formulas: readonly string[];
 }
 
-/** A number typed over a formula: between formulas that are alike, or as the first or the last of a column of them. */
+/** A number typed over a formula, as the formulas of its column show it, or those beside it. */
 export function overwrittenFormula(sheet: KnownSheet): Finding[] {
+  const found = new Map<string, Finding>();
+  for (const { row, column, formula } of [...numbersInColumns(sheet), ...numbersBesideFormulas(sheet)]) {
+    const details = { value: String(sheet.valueAt({ row, column })), formula };
+    const key = `${row} ${column}`;
+    if (!found.has(key)) found.set(key, { rule: "a number among formulas", row, column, details });
+  }
+  return [...found.values()];
+}
+
+/** Numbers between formulas that are alike, or as the first or the last of a column of them. */
+function numbersInColumns(sheet: KnownSheet): Overwritten[] {
   return runsOf(sheet).flatMap((run) => {
     const { formulas, column, top } = run;
     const first = formulas.findIndex((formula) => formula !== "");
     const last = formulas.findLastIndex((formula) => formula !== "");
-    return formulas.flatMap((formula, index): Finding[] => {
+    return formulas.flatMap((formula, index): Overwritten[] => {
       if (formula !== "") return [];
       const row = top + index;
       const isAtEnd = (index === first - 1 && index === 0) || (index === last + 1 && index === formulas.length - 1);
       if (isAtEnd ? !wouldCalculate(run, index, sheet) : !isBetweenFew(formulas, index, first, last)) return [];
       const meant = formulas[index < first ? first : formulas.findLastIndex((each, at) => at < index && each !== "")];
-      const details = { value: String(sheet.valueAt({ row, column })), formula: meant ?? "" };
-      return [{ rule: "a number among formulas", row, column, details }];
+      return [{ row, column, formula: meant ?? "" }];
     });
   });
 }
@@ -51,7 +63,7 @@ function runsOf({ area, valueAt, formulaAt, isSpilled }: KnownSheet): Run[] {
         end();
         continue;
       }
-      const shape = shapeOf(formula);
+      const shape = formByRows(formula);
       if (formula !== "" && run !== undefined && run.shape !== "" && run.shape !== shape) end();
       run ??= { top: row, shape: "", formulas: [] };
       if (formula !== "") run.shape = shape;
@@ -92,20 +104,3 @@ function wouldCalculate({ formulas, column, top }: Run, index: number, { valueAt
   const isNumber = (at: At) => typeof valueAt({ ...at, row: at.row + index - nearest }) === "number";
   return !isBase && filled.length > 0 && filled.every(isNumber);
 }
-
-/** A formula without texts, and without what it reads on other sheets. */
-const ownPart = (formula: string): string => formula.replace(/"[^"]*"|('[^']*'|[\p{L}\p{N}_.]+)!\$?[\w$:]+/gu, " ");
-
-const rangesIn = (formula: string): string[] =>
-  ownPart(formula).match(/\$?\b[A-Z]{1,3}\$?[1-9]\d{0,6}:\$?[A-Z]{1,3}\$?[1-9]\d{0,6}\b/gi) ?? [];
-
-/** The single cells that a formula names on its own sheet. */
-const cellsIn = (formula: string): (At & { readonly isFixed: boolean })[] =>
-  [...ownPart(formula).matchAll(/(?<![\w$.:])\$?[A-Z]{1,3}\$?[1-9]\d{0,6}(?![\w.:(!])/gi)].map(([text]) => ({
-    ...placeOf(text),
-    isFixed: /\$\d/.test(text),
-  }));
-
-/** A formula without the rows of its references, so that those filled down are alike. */
-const shapeOf = (formula: string): string =>
-  formula === "" ? "" : formula.replaceAll(/(\$?\b[A-Z]{1,3}\$?)\d+\b/gi, "$1#");
