@@ -51,7 +51,7 @@ async function measure() {
   const { compareColumnsOfCells } = await import("./cells-in-the-engine");
   const ratios: Comparison[] = [
     ...rowsOfCells,
-    season,
+    ...season,
     ...(startUp?.ratios ?? []),
     await compareWithWorksheetFormulas(),
     ...(await compareColumnsOfCells()),

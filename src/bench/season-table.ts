@@ -21,15 +21,34 @@ function byLibrary({ groups, fresh, finished }: SeasonRows): unknown {
     .objects();
 }
 
-export function compareSeasonTable(): Comparison {
+type Cells = ReturnType<typeof nestedCells>;
+
+/** The same cells added up by their groups as they stand: no row is looked at twice, none is doubted. */
+function byBareLoop([groups, fresh, finished]: Cells): unknown {
+  const sums = new Map<string, { lots: number; fresh: number; finished: number }>();
+  for (let row = 0; row < groups.length; row += 1) {
+    const name = groups[row]?.[0] as string;
+    let sum = sums.get(name);
+    if (sum === undefined) {
+      sum = { lots: 0, fresh: 0, finished: 0 };
+      sums.set(name, sum);
+    }
+    sum.lots += 1;
+    sum.fresh += fresh[row]?.[0] as number;
+    sum.finished += finished[row]?.[0] as number;
+  }
+  return sums;
+}
+
+export function compareSeasonTable(): Comparison[] {
   const rows = seasonRows(wholeSheet, groupCount);
   const cells = nestedCells(rows);
-  return sideBySide(
-    "SEASONTABLE of 1,048,575 rows, 40 groups",
-    { name: "nested cells of a host", run: () => call(...cells) },
-    { name: "arquero, flat arrays", run: () => byLibrary(rows) },
-    1,
-  );
+  const what = "SEASONTABLE of 1,048,575 rows, 40 groups";
+  const ours = { name: "nested cells of a host", run: () => call(...cells) };
+  return [
+    sideBySide(what, ours, { name: "one bare loop with a Map, the same cells", run: () => byBareLoop(cells) }, 2),
+    sideBySide(what, ours, { name: "arquero, flat arrays", run: () => byLibrary(rows) }, 1),
+  ];
 }
 
 /** One contestant alone, for a process whose memory is then read. */
