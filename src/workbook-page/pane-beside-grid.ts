@@ -30,23 +30,7 @@ export function preparePane(grid: Grid): void {
     // Also where the pane is below the grid and out of sight.
     if (isOpen) mounted?.then(() => place.focus());
   });
-  // In the grid the Tab key goes from cell to cell, and never out of it.
-  addEventListener(
-    "keydown",
-    (event) => {
-      if (event.key !== "F6" || place.hidden) return;
-      event.preventDefault();
-      if (place.contains(document.activeElement)) focusGrid();
-      else place.focus();
-    },
-    { capture: true },
-  );
   show(isRemembered());
-}
-
-/** The grid takes its keys in a field that cannot be seen. */
-function focusGrid(): void {
-  byId("grid").querySelector<HTMLElement>("[data-u-comp=editor]")?.focus();
 }
 
 /** The pane's script is fetched when someone wants it. */

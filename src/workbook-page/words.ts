@@ -15,6 +15,20 @@ export const meanings: Readonly<Record<string, string>> = {
   "#CYCLE!": "this formula refers to itself",
 };
 
+/** What the engine's own buttons and fields are called. */
+export const engineNames = {
+  addSheet: "Add a sheet",
+  allSheets: "All sheets",
+  zoomOut: "Smaller",
+  zoomIn: "Larger",
+  zoomTo: "Zoom to this mark",
+  zoom: "Zoom",
+  cellName: "Cell to go to",
+  formula: "What the cell holds",
+  others: "More",
+  furtherNotices: "Further notices",
+} as const;
+
 const addressFrom = (sheet: string, spot: Spot): string =>
   spot.sheet === sheet ? addressOf(spot.row, spot.column) : `${spot.sheet} ${addressOf(spot.row, spot.column)}`;
 

@@ -3,11 +3,14 @@ import "./workbook-page.css";
 import type { Workbook } from "../workbook-files/workbook";
 import { ask } from "./ask";
 import { showCellMessages } from "./cell-messages";
+import { nameEngineParts } from "./engine-names";
 import { fetchAhead } from "./fetch-ahead";
 import { downloadAsText, downloadXlsx } from "./files";
 import { hasCardNumbers, isCard, printFiringCard } from "./firing-card";
 import { type Grid, openGrid } from "./grid";
+import { prepareHeader } from "./header";
 import { forget, type KeptWork, readKept, readSetAside, setAside } from "./kept-work";
+import { prepareKeys } from "./keys";
 import { settle } from "./last-moment";
 import { canLeave, goTo } from "./leave-page";
 import { isTooLarge, openOwn, ownKey } from "./own-file";
@@ -51,6 +54,9 @@ async function open(): Promise<void> {
   readTyped(grid.injector, remark);
   startSaving(key, grid, kept?.savedAt);
   prepareActions(grid, problems, own !== undefined);
+  prepareHeader(grid);
+  prepareKeys(grid);
+  nameEngineParts(byId("grid"));
   preparePane(grid);
   await offerSetAside();
   // For the tests, and for the curious in the browser's console.

@@ -139,7 +139,7 @@ describe.skipIf(!found)("a finger on the sheet", () => {
   });
 
   test("is told on the page what it can do", async () => {
-    const words = (await page.locator(".narrow").textContent())?.replace(/\s+/g, " ");
+    const words = (await page.locator(".touch-help").textContent())?.replace(/\s+/g, " ");
     expect(words).toContain("Swipe to scroll, tap a cell to select it, tap it again to type");
   });
 });

@@ -27,6 +27,10 @@ describe.skipIf(!found)("the workbook page", () => {
 
   const line = () => page.textContent("#line");
   const status = () => page.textContent("#status");
+  const fromMenu = async (button: string) => {
+    await page.click("#menu summary");
+    await page.click(button);
+  };
   const untilKept = () => expect.poll(status, patience).toContain("Kept in this browser");
 
   test("opens on the sample, calculated as in its file", async () => {
@@ -242,10 +246,10 @@ describe.skipIf(!found)("the workbook page", () => {
   test("the way back to the sample asks first", async () => {
     await typeOver(page, "Lot", "B12", "800");
     await untilKept();
-    await page.click("#back");
+    await fromMenu("#back");
     await page.getByRole("button", { name: "Keep my work" }).click();
     expect(await shown(page, "Lot", "B12")).toBe("800.0");
-    await page.click("#back");
+    await fromMenu("#back");
     await Promise.all([page.waitForEvent("load"), page.getByRole("button", { name: "Start afresh" }).click()]);
     await untilReady(page);
     expect(await shown(page, "Lot", "B12")).toBe("1106.6");

@@ -1,0 +1,128 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { AxeResults } from "axe-core";
+import type { BrowserContextOptions, Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
+import { findBrowser } from "../../src/build/open-browser";
+import type { Grid } from "../../src/workbook-page/grid";
+import { select, shown } from "./workbook-driver";
+import { type Visit, workbookVisits } from "./workbook-visits";
+
+declare const workbookGrid: Grid;
+declare const axe: { run(options: object): Promise<AxeResults> };
+
+const found = await findBrowser();
+const patience = { timeout: 20_000 };
+const axeScript = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+const desk = { viewport: { width: 1280, height: 800 } };
+const phone = (width: number) => ({ viewport: { width, height: 844 }, hasTouch: true, isMobile: true });
+
+describe.skipIf(!found)("around the grid", () => {
+  const visits = workbookVisits(found);
+
+  async function visit(screen: BrowserContextOptions, look: (page: Page) => Promise<void>): Promise<void> {
+    const { page, end }: Visit = await visits.begin(undefined, screen);
+    await look(page);
+    await end();
+  }
+
+  const height = async (page: Page, part: string) => (await page.locator(part).boundingBox())?.height ?? 0;
+  const sheetInView = (page: Page) =>
+    page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.getActiveSheet().getSheetName());
+
+  test("the header is one row at a desk", () =>
+    visit(desk, async (page) => {
+      expect(await height(page, ".page-header")).toBeLessThanOrEqual(50);
+      expect(await page.isVisible("#print")).toBe(true);
+      expect(await page.isVisible("#workbooks a")).toBe(true);
+    }));
+
+  test.each([390, 350])("on a phone of %i pixels it is at most 60 high, and what is tapped is 44", (width) =>
+    visit(phone(width), async (page) => {
+      expect(await height(page, ".page-header")).toBeLessThanOrEqual(60);
+      for (const part of ["#card", "#pane-button", "#menu summary"]) {
+        expect(await height(page, part), part).toBeGreaterThanOrEqual(44);
+      }
+      for (const tab of await page.locator("#grid footer [role=tab]").all()) {
+        expect((await tab.boundingBox())?.height).toBeGreaterThanOrEqual(44);
+      }
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      await page.tap("#card");
+      await expect.poll(() => sheetInView(page), patience).toBe("Firing card");
+      expect(await page.getAttribute("#card", "aria-pressed")).toBe("true");
+      await page.tap("#card");
+      await expect.poll(() => sheetInView(page), patience).toBe("Lot");
+      await page.tap("#menu summary");
+      for (const part of ["#workbooks a", "#print", "#download", "#open", "#back"]) {
+        expect(await height(page, `${part} >> nth=0`), part).toBeGreaterThanOrEqual(44);
+      }
+      // Beside the menu.
+      await page.touchscreen.tap(20, 700);
+      expect(await page.isVisible("#back")).toBe(false);
+    }),
+  );
+
+  const where = (page: Page) =>
+    page.evaluate(() =>
+      [".page-header", "#pane", "#grid footer", "#grid"].find((part) =>
+        document.querySelector(part)?.contains(document.activeElement),
+      ),
+    );
+
+  test("Tab leaves the sheet after Escape, and only then", () =>
+    visit(desk, async (page) => {
+      await select(page, "Lot", "B9");
+      await page.keyboard.press("Tab");
+      expect(await where(page)).toBe("#grid");
+      await page.keyboard.press("Escape");
+      await page.keyboard.press("Tab");
+      expect(await where(page)).toBe("#grid footer");
+      await page.keyboard.press("F6");
+      expect(await where(page)).toBe(".page-header");
+      await page.keyboard.press("F6");
+      expect(await where(page)).toBe("#grid");
+      await page.keyboard.press("Escape");
+      await page.keyboard.press("Shift+Tab");
+      expect(await where(page)).toBe(".page-header");
+      expect(await shown(page, "Lot", "B9")).toBe("1240.0");
+    }));
+
+  test("F6 goes around header, sheet and pane, Shift+F6 the other way", () =>
+    visit(desk, async (page) => {
+      await page.click("#pane-button");
+      await page.waitForSelector("#pane .jobs");
+      await select(page, "Lot", "B9");
+      const stops: (string | undefined)[] = [];
+      for (const key of ["F6", "F6", "F6", "Shift+F6", "Shift+F6"]) {
+        await page.keyboard.press(key);
+        stops.push(await where(page));
+      }
+      expect(stops).toEqual(["#pane", ".page-header", "#grid", ".page-header", "#pane"]);
+    }));
+
+  test.each<[string, BrowserContextOptions]>([
+    ["at a desk", desk],
+    ["at a desk in the dark", { ...desk, colorScheme: "dark" }],
+    ["on a phone", phone(390)],
+    ["on a narrow phone in the dark", { ...phone(350), colorScheme: "dark" }],
+  ])("axe has nothing against it %s", (_, screen) =>
+    visit(screen, async (page) => {
+      await page.evaluate(axeScript);
+      await page.click("#menu summary");
+      const { violations, passes } = await page.evaluate(() =>
+        axe.run({ runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] }),
+      );
+      expect(passes.map(({ id }) => id)).toContain("button-name");
+      expect(
+        violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 200)).join(" | ")}`),
+      ).toEqual([]);
+      const nameless = await page.evaluate(() =>
+        [...document.querySelectorAll("button, [role=button], summary")]
+          .filter((each) => !each.textContent?.trim() && !each.getAttribute("aria-label"))
+          .map((each) => each.outerHTML.slice(0, 200)),
+      );
+      expect(nameless).toEqual([]);
+    }),
+  );
+});
