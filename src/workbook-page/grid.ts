@@ -25,6 +25,7 @@ import type { Workbook } from "../workbook-files/workbook";
 import { keepNotes } from "./notes";
 import { startTouch } from "./touch";
 import { withSteadyTyping } from "./typing";
+import { progress } from "./words";
 
 export type Api = FUniver;
 
@@ -64,7 +65,7 @@ export async function openGrid(container: string, workbook: Workbook): Promise<G
     theme: greenTheme,
     darkMode: darkScheme.matches,
     locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: mergeLocales(words) },
+    locales: { [LocaleType.EN_US]: mergeLocales(words, { "sheets-formula": { progress } }) },
     logLevel: LogLevel.WARN,
   });
   const { plugins } = UniverSheetsCorePreset({

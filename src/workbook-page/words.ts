@@ -29,6 +29,15 @@ export const engineNames = {
   furtherNotices: "Further notices",
 } as const;
 
+/** While a calculation takes its time; the engine asks for these words and brings none. */
+export const progress = {
+  analyzing: "Looking at what has changed",
+  calculating: "Calculating",
+  "array-analysis": "Looking at what has changed",
+  "array-calculation": "Calculating",
+  done: "Calculated",
+} as const;
+
 const addressFrom = (sheet: string, spot: Spot): string =>
   spot.sheet === sheet ? addressOf(spot.row, spot.column) : `${spot.sheet} ${addressOf(spot.row, spot.column)}`;
 

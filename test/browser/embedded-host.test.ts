@@ -313,7 +313,7 @@ describe.skipIf(!found)("the grid as the pane sees it", () => {
     expect((await cells()).get("M60")).toBe("half");
   });
 
-  test("F6 goes from the grid to the pane and back, and the keyboard reaches the pane from the header", async () => {
+  test("F6 goes from the grid to the pane, Shift+F6 back, and the keyboard reaches the pane from the header", async () => {
     await page.focus("#pane-button");
     await page.keyboard.press("Enter");
     await page.waitForSelector("#pane button");
@@ -323,7 +323,7 @@ describe.skipIf(!found)("the grid as the pane sees it", () => {
     expect(await inPane()).toBe(false);
     await page.keyboard.press("F6");
     expect(await inPane()).toBe(true);
-    await page.keyboard.press("F6");
+    await page.keyboard.press("Shift+F6");
     await page.keyboard.type("back", { delay: 20 });
     await page.keyboard.press("Enter");
     await expect.poll(async () => (await cells()).get("M60"), patience).toBe("back");
