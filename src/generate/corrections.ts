@@ -22,4 +22,22 @@ export const corrections: readonly Correction[] = [
     after: 25,
     why: "300 typed for 300 % passed as 30000 % and gave 0.9967; no leaf is wetter than 2500 % of its dry matter",
   },
+  {
+    version: "0.2.0",
+    id: "LOTFLAG",
+    parameter: "limit",
+    of: "left out",
+    before: 3.5,
+    after: "nothing",
+    why: "one limit for all books flagged a good new lot in twelve of a hundred beside five past ones; left out, it now follows the size of the book",
+  },
+  {
+    version: "0.2.0",
+    id: "LOTFLAGS",
+    parameter: "limit",
+    of: "left out",
+    before: 3.5,
+    after: "nothing",
+    why: "one limit for all books flagged a lot in twenty-one of a hundred clean books of five lots, in nine of those of forty; left out, it now follows the size of the book",
+  },
 ];

@@ -455,12 +455,12 @@ describe("flags", () => {
     );
   });
 
-  const both = (fresh: Cell[], finished: Cell[], limit: number | null = null) => ({
+  const both = (fresh: Cell[], finished: Cell[], limit = 3.5) => ({
     one: flag(column(fresh), column(finished), column(fresh), column(finished), limit).map(([value]) => value),
     all: flags(column(fresh), column(finished), limit, false).map((row) => row[2]),
   });
 
-  test("of one lot and of all lots agree", () => {
+  test("of one lot and of all lots agree beside one limit", () => {
     const fresh = [...madeUp.fresh, 900, 900, 142, 700];
     const finished = [...madeUp.finished, 150, 260, 700, null];
     const { one, all } = both(fresh, finished);
@@ -501,7 +501,9 @@ describe("flags", () => {
     expect(shownIn(table)[5]).toEqual([message, message, message]);
     expect(table[6]).toEqual([broken, broken, broken]);
     expect(table[6]?.[0]).toBe(broken);
-    expect(flag(900, 150, column([...madeUp.fresh, 600]), column([...madeUp.finished, broken]))).toEqual([["low"]]);
+    expect(flag(900, 150, column([...madeUp.fresh, 600]), column([...madeUp.finished, broken]), 3.5)).toEqual([
+      ["low"],
+    ]);
   });
 
   test("wait while the book is empty, and need five finished lots", () => {

@@ -2,8 +2,9 @@ import { type BookColumn, bookList, defineFunction, exactly, type FunctionPage, 
 import { text, weight, zLimit, zScore } from "../quantities";
 import { iglewiczHoaglin, modifiedScores } from "../sources";
 import { step, workingNumber } from "../working";
+import { limitOfLot } from "./flag-limit";
 import { pastLots, pastNames, rememberedForBook } from "./lots";
-import { type Flag, flagOf, outturnSpread, robustZ, usualLimit } from "./outturn-spread";
+import { type Flag, flagOf, outturnSpread, robustZ } from "./outturn-spread";
 import { distance } from "./spread-working";
 
 /**
@@ -18,7 +19,7 @@ export const lotFlag = defineFunction({
     measured("finishedWeight", weight),
     bookList("past", "pastFreshWeights", weight),
     bookList("past", "pastFinishedWeights", weight),
-    optional("limit", zLimit, usualLimit),
+    optional("limit", zLimit),
   ],
   result: { shape: "cell", quantity: text },
   calculate: (
@@ -26,10 +27,11 @@ export const lotFlag = defineFunction({
     finishedWeight: number,
     pastFreshWeights: BookColumn,
     pastFinishedWeights: BookColumn,
-    limit: number,
+    limit?: number,
   ): Flag => {
     const spread = spreadOf(pastFreshWeights, pastFinishedWeights);
-    return flagOf(robustZ(spread, freshWeight, finishedWeight), freshWeight, finishedWeight, limit);
+    const z = robustZ(spread, freshWeight, finishedWeight);
+    return flagOf(z, freshWeight, finishedWeight, limit ?? limitOfLot(spread));
   },
 });
 
@@ -44,12 +46,14 @@ export const lotFlagPage: FunctionPage = {
     finishedWeight: "finished weight of the lot; the answer waits until it is there",
     pastFreshWeights: "fresh weights of the lots to compare with; the whole column, this lot among them, is fine",
     pastFinishedWeights: "their finished weights; a lot without one is left out",
-    limit: "how many usual distances from the usual outturn are too many",
+    limit:
+      "how many usual distances from the usual outturn are too many; left out, as many as the size of the book asks for",
   },
   formula: "r = ln(P / F); z = 0.6745 × (r − median) / MAD, MAD the median of |r − median|; flagged when |z| > limit",
-  working: (F: number, P: number, pastFresh: BookColumn, pastFinished: BookColumn, limit: number) => {
+  working: (F: number, P: number, pastFresh: BookColumn, pastFinished: BookColumn, typed?: number) => {
     const spread = spreadOf(pastFresh, pastFinished);
     const z = robustZ(spread, F, P);
+    const limit = typed ?? limitOfLot(spread);
     return [
       step("outturn, on the scale of logarithms", "ln(P / F)", { P, F }, Math.log(P / F), zScore),
       ...(spread.unit === 0 ? [] : [distance(F, P, spread)]),
@@ -57,7 +61,7 @@ export const lotFlagPage: FunctionPage = {
         "flagged when it is farther away than the limit",
         "−limit ≤ z ≤ limit",
         `−${workingNumber(limit)} ≤ ${workingNumber(z)} ≤ ${workingNumber(limit)}`,
-        lotFlag.calculate(F, P, pastFresh, pastFinished, limit),
+        lotFlag.calculate(F, P, pastFresh, pastFinished, typed),
         text,
       ),
     ];
@@ -67,13 +71,19 @@ export const lotFlagPage: FunctionPage = {
     'The flag is one of three, or nothing. "high": more tea than the leaf usually makes; "low": less; "more out than in": the finished weight is above the fresh weight, as when the two were swapped or one was read in another unit. Nothing means as usual, or not finished yet.',
     "A flag says look, and not wrong. First look at the two weights: a slip of the pen, a dish left on the scale, grams for kilograms. Then at the day: rain on the leaf gives a low outturn that is true, and so does a basket of coarse leaf that was sifted hard.",
     "Usual means the middle lot, and the usual distance is the middle of the distances from it, so that a few gross mistakes in the book move neither. When more than half of the lots are alike the mean distance takes its place; when all are alike there is nothing to measure with, and only more out than in is flagged.",
-    "The limit of 3.5 is the usual one; a lower limit flags more lots, good ones among them. Open lots, empty rows, headings and mistakes in the past lists are passed over. Fewer than five finished lots give #N/A.",
+    "Leave the limit out, and it follows the number of past lots, so that of a hundred good new lots about one is flagged: it is 14.6 with five past lots, 4.9 with ten, 3.5 with twenty, and near 2.6 with hundreds. With few lots only a gross mistake can be told. A limit that you type, such as the 3.5 that is often advised, counts for books of every size; of a hundred good lots it flags twelve beside five past ones, three beside ten, one beside twenty.",
+    "Open lots, empty rows, headings and mistakes in the past lists are passed over. Fewer than five finished lots give #N/A.",
   ],
   sources: [{ work: iglewiczHoaglin, place: "modified z-score, 1.3.5.17" }],
   cautions: [],
   examples: [
     {
-      given: [900, 150, [[1200], [880], [1000], [600], [1500]], [[258], [187], [216], [126], [318]]],
+      given: [
+        900,
+        150,
+        [[1200], [880], [1000], [600], [1500], [950], [1100], [700]],
+        [[258], [187], [216], [126], [318], [203], [233], [152]],
+      ],
       gives: "low",
       shows: "150 g from 900 g, on an invented farm whose lots come out at 21 to 22 %",
     },

@@ -13,8 +13,9 @@ import { share, text, weight, zLimit, zScore } from "../quantities";
 import { isSheetError } from "../sheet-error";
 import { iglewiczHoaglin, modifiedScores } from "../sources";
 import { step, workingNumber } from "../working";
+import { limitOfBook } from "./flag-limit";
 import { firstRow, isAmount, isGap, isOpen, lotNames, lotProblem, pastLots } from "./lots";
-import { flagOf, outturnSpread, robustZ, usualLimit } from "./outturn-spread";
+import { flagOf, outturnSpread, robustZ } from "./outturn-spread";
 import { distance } from "./spread-working";
 
 /** The outturn of every lot of a book, how unusual it is among them, and the flag that LOTFLAG gives: a row for each. */
@@ -24,7 +25,7 @@ export const lotFlags = defineFunction({
   parameters: [
     bookList("lots", "freshWeights", weight, { blank: "waits" }),
     bookList("lots", "finishedWeights", weight, { blank: "waits" }),
-    optional("limit", zLimit, usualLimit),
+    optional("limit", zLimit),
     headers,
   ],
   result: {
@@ -35,12 +36,13 @@ export const lotFlags = defineFunction({
       { name: "flag", quantity: text },
     ],
   },
-  calculate: (freshWeights: BookColumn, finishedWeights: BookColumn, limit: number): Answer | Answer[][] => {
+  calculate: (freshWeights: BookColumn, finishedWeights: BookColumn, typed?: number): Answer | Answer[][] => {
     const first = firstRow(freshWeights, finishedWeights);
     // A heading alone: the season has not begun.
     if (freshWeights.length === first) return "";
     const lots = pastLots(freshWeights, finishedWeights, lotNames, { withSwapped: true });
     const spread = outturnSpread(lots, lotNames.fresh);
+    const limit = typed ?? limitOfBook(spread);
     const rows: Answer[][] = [];
     for (let row = first; row < freshWeights.length; row += 1) {
       const fresh = freshWeights[row]?.[0];
@@ -68,14 +70,16 @@ export const lotFlagsPage: FunctionPage = {
   parameters: {
     freshWeights: "fresh weights of the lots; whole columns may be given, with their heading",
     finishedWeights: "their finished weights; blank while a lot is not finished",
-    limit: "how many usual distances from the usual outturn are too many",
+    limit:
+      "how many usual distances from the usual outturn are too many; left out, as many as the size of the book asks for",
   },
   formula: "r = ln(P / F); z = 0.6745 × (r − median) / MAD, MAD the median of |r − median|; flagged when |z| > limit",
-  working: (fresh: BookColumn, finished: BookColumn, limit: number) => {
-    const rows = lotFlags.calculate(fresh, finished, limit);
+  working: (fresh: BookColumn, finished: BookColumn, typed?: number) => {
+    const rows = lotFlags.calculate(fresh, finished, typed);
     if (!Array.isArray(rows)) return [step("the season has not begun", "—", "—", rows, text)];
     const lots = pastLots(fresh, finished, lotNames, { withSwapped: true });
     const spread = outturnSpread(lots, lotNames.fresh);
+    const limit = typed ?? limitOfBook(spread);
     const [F, P] = [lots.fresh[0] as number, lots.finished[0] as number];
     return [
       step("outturn of the first finished lot", "P / F", { P, F }, P / F, share),
@@ -91,9 +95,10 @@ export const lotFlagsPage: FunctionPage = {
   },
   guide: [
     "Use it before you trust a season's numbers, to find the lots that were weighed or written down wrong. It gives a row for every row of the book, in the same order, so put it beside the book: in the row of the headings when the lists begin there or just below, and in the row of the first lot with FALSE for headers.",
-    'The flag is "high" (more tea than the leaf usually makes), "low" (less), "more out than in" (finished above fresh, which is flagged here and refused elsewhere), or nothing. z says how far: lots within 1 are the ordinary half and more, beyond 3.5 something is nearly always the matter, and in the tens it is a slip of the pen.',
+    'The flag is "high" (more tea than the leaf usually makes), "low" (less), "more out than in" (finished above fresh, which is flagged here and refused elsewhere), or nothing. z says how far: about two lots in three lie within 1, and in the tens it is mostly a slip of the pen.',
+    "Leave the limit out, and it follows the number of lots, so that of twenty clean books about one has a flag: it is 8 for five lots, 4.6 for ten, 3.8 for forty. A limit that you type counts for books of every size. The 3.5 that is often advised flags a lot in twenty-one of a hundred clean books of five lots, in twelve of those of ten, and in nine of those of forty.",
     "A flag says look, and not wrong: leaf that came in wet from rain has a low outturn that is true. Compare flagged lots by their dry matter with DRYRECOVERY when the moistures are known.",
-    "The comparison is by ratio: twice the usual outturn and half of it are equally far away. Usual means the middle lot, so a few gross mistakes do not hide each other. When more than half of the lots are alike the mean distance takes the place of the middle one; when all are alike z is 0.",
+    "The comparison is by ratio: twice the usual outturn and half of it are equally far away. Usual means the middle lot, so a few gross mistakes do not hide each other. When more than half of the lots are alike the mean distance takes the place of the middle one; then the limit is 3.5, whatever the size; when all are alike z is 0.",
     "A lot that is still open and an empty row give empty cells. A row with a mistake in it holds the error and says which cell it is. Fewer than five finished lots give #N/A.",
     "A spill cannot stand inside a worksheet table. There, use LOTFLAG, which gives the flag of one lot in one cell.",
   ],

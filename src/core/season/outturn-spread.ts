@@ -20,6 +20,9 @@ export interface OutturnSpread {
   readonly median: number;
   /** What z divides by, 0 where all lots are alike. */
   readonly unit: number;
+  /** How many lots there are, and whether their median distance is the unit: where most are alike it is the mean one. */
+  readonly count: number;
+  readonly isByMedian: boolean;
 }
 
 /**
@@ -36,9 +39,11 @@ export function outturnSpread(lots: PastLots, argument: string): OutturnSpread {
   const median = medianOf(logOutturns);
   const distances = logOutturns.map((logOutturn) => Math.abs(logOutturn - median));
   const medianDistance = medianOf(distances);
-  if (medianDistance > rounding) return { median, unit: medianDistance / normalMedianDistance };
+  if (medianDistance > rounding) {
+    return { median, unit: medianDistance / normalMedianDistance, count, isByMedian: true };
+  }
   const meanDistance = distances.reduce((sum, distance) => sum + distance, 0) / count;
-  return { median, unit: meanDistance > rounding ? normalMeanDistance * meanDistance : 0 };
+  return { median, unit: meanDistance > rounding ? normalMeanDistance * meanDistance : 0, count, isByMedian: false };
 }
 
 export function robustZ({ median, unit }: OutturnSpread, fresh: number, finished: number): number {

@@ -34,7 +34,7 @@ export function flagsSheet(): Sheet {
   put("K1", "How unusual each lot is", title);
   const notes = [
     "z is how far a lot's outturn lies from the middle of the season, in usual distances.",
-    "Beyond 3.5 either way it is flagged. The charts take the two columns after the flag:",
+    "Too far either way, for so many lots, is flagged: see Limit on Proof. The charts take the two columns after the flag:",
     "#N/A there means that the lot stands in the other one, or has no outturn yet; charts pass over it.",
   ];
   for (const [index, note] of notes.entries()) put(`K${index + 2}`, note, remark);

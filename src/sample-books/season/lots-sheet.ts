@@ -33,7 +33,7 @@ export function lotsSheet(): Sheet {
     `${lots.outturn}1`,
     `=TEA.LOTFLAGS(${[lots.fresh, lots.finished].map((column) => onLots(column).replace("Lots!", "")).join(",")})`,
     { ...columnHead, color: "#24312a" },
-    "One formula that spills: it needs none in the rows, so that lots can be sorted, taken out and put in. Outturn is finished over fresh. A flag stands at lots whose z, the distance from the usual outturn, is beyond 3.5: it says look, and not wrong. Weigh again while the tea is there.",
+    "One formula that spills: it needs none in the rows, so that lots can be sorted, taken out and put in. Outturn is finished over fresh. A flag stands at lots whose z, the distance from the usual outturn, is farther than chance takes a lot of so large a book: it says look, and not wrong. Weigh again while the tea is there.",
   );
   styleRest("H1:H1", columnHead);
   styleRest("I1:I1", { ...columnHead, align: "center" });

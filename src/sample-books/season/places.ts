@@ -58,6 +58,7 @@ export const season = {
 export const yardstick = {
   median: "$B$46",
   unit: "$B$48",
+  limit: "$B$49",
   slopes: ["$B$56", "$C$56"],
   degrees: ["$B$59", "$C$59"],
   cosines: ["$B$62", "$C$62"],

@@ -78,7 +78,9 @@ export function proofByLotSheet(): Sheet {
     put(`G${row}`, `=IF(ISNUMBER(E${row}),IF(${unit}=0,0,(E${row}-Proof!${yardstick.median})/${unit}),"")`, number);
     put(`H${row}`, `=IF(ISNUMBER(Flags!D${row}),Flags!D${row},"")`, number);
     put(`I${row}`, `=IF(OR(ISNUMBER(G${row}),ISNUMBER(H${row})),ABS(G${row}-H${row}),"")`, result("0.0E+00"));
-    const flag = `IF(${finished}>${fresh},"more out than in",IF(G${row}>3.5,"high",IF(G${row}<-3.5,"low","")))`;
+    const limit = `Proof!${yardstick.limit}`;
+    const far = `IF(G${row}>${limit},"high",IF(G${row}<-${limit},"low",""))`;
+    const flag = `IF(${finished}>${fresh},"more out than in",${far})`;
     put(`J${row}`, `=IF(ISNUMBER(G${row}),${flag},"")`, { ...tally, align: "center" });
     put(`K${row}`, `=IF(ISERROR(${inLot(lots.flag)}),"",${inLot(lots.flag)}&"")`, {
       ...tally,

@@ -150,6 +150,10 @@ function flags(builder: ReturnType<typeof sheetBuilder>): void {
   line(builder, 47, "Median distance from it", [`MEDIAN(${distances})`]);
   const unit = `IF(B47>1/10^12,B47/0.6745,IF(AVERAGE(${distances})>1/10^12,1.253314*AVERAGE(${distances}),0))`;
   line(builder, 48, "Distance that counts as z = 1", [unit]);
+  const even = "(B45-MOD(B45,2))";
+  const factor = `EXP((4.15+LN(${even})^2/6)/${even})`;
+  // Where most lots are alike the mean distance stands in, and the limit that is often advised.
+  line(builder, 49, "Limit for so many lots", [`IF(B47>1/10^12,NORMSINV((1+0.95^(1/B45))/2)*${factor},3.5)`]);
   line(builder, 50, "Largest difference of z", [`MAX(${byLot(proved.zDifference)})`], small);
   line(builder, 51, "Flags that differ", [`SUM(${byLot(proved.flagDiffers)})`], result("0"));
 }

@@ -65,7 +65,8 @@ export const season: Translations = {
   "finished weight of the lot; the answer waits until it is there": "这批的成茶重量；填上之前，答案等待",
   "fresh weights of the lots to compare with; the whole column, this lot among them, is fine":
     "用来比较的各批的鲜叶重量；可以给整列，这一批在其中也无妨",
-  "how many usual distances from the usual outturn are too many": "离通常的制成率多少个常见距离算太远",
+  "how many usual distances from the usual outturn are too many; left out, as many as the size of the book asks for":
+    "离通常的制成率多少个常见距离算太远；省略则按账上批次的多少而定",
   "Use it as one more column of the book of lots: each new lot is compared with all the others the moment its finished weight is written down, while the tea and the scale are still there to weigh again. It gives one cell, so it works inside a worksheet table, where LOTFLAGS cannot spill.":
     "在批次账里加一列用它：新的一批刚写下成茶重量，就与其他各批比较，这时茶和秤都还在手边，可以重称。它只给一个单元格，所以能用在工作表的“表格”里，而 LOTFLAGS 在那里不能有溢出。",
   'The flag is one of three, or nothing. "high": more tea than the leaf usually makes; "low": less; "more out than in": the finished weight is above the fresh weight, as when the two were swapped or one was read in another unit. Nothing means as usual, or not finished yet.':
@@ -74,8 +75,10 @@ export const season: Translations = {
     "标记是说“看一看”，不是说“错了”。先看两个重量：是不是笔误、盘子留在秤上、该写公斤却写了克。再想想那一天：鲜叶带雨水，制成率低是真实的；一筐粗老叶筛得狠，也是这样。",
   "Usual means the middle lot, and the usual distance is the middle of the distances from it, so that a few gross mistakes in the book move neither. When more than half of the lots are alike the mean distance takes its place; when all are alike there is nothing to measure with, and only more out than in is flagged.":
     '“通常”指排在正中的那一批，“常见距离”是各批与它的距离中排在正中的那个，所以账里有几个大错，两者都不受影响。半数以上的批次一样时，改用平均距离；全部一样时，没有尺度可量，只标出"more out than in"（出多于进）。',
-  "The limit of 3.5 is the usual one; a lower limit flags more lots, good ones among them. Open lots, empty rows, headings and mistakes in the past lists are passed over. Fewer than five finished lots give #N/A.":
-    "限值通常用 3.5；调低限值，标出的批次就更多，其中也有好的。以往批次中未完成的、空行、标题和有错的会跳过。已完成的批次不足五批，答案为 #N/A。",
+  "Leave the limit out, and it follows the number of past lots, so that of a hundred good new lots about one is flagged: it is 14.6 with five past lots, 4.9 with ten, 3.5 with twenty, and near 2.6 with hundreds. With few lots only a gross mistake can be told. A limit that you type, such as the 3.5 that is often advised, counts for books of every size; of a hundred good lots it flags twelve beside five past ones, three beside ten, one beside twenty.":
+    "限值省略时按以往批次的多少而定，使一百批好的新批次中约有一批被标出：以往有五批时是 14.6，十批 4.9，二十批 3.5，几百批时接近 2.6。批次少时，只看得出很大的错。自己填的限值（例如常见建议的 3.5）对大小账都一样；一百批好的批次中，以往只有五批时它标出十二批，十批时三批，二十批时一批。",
+  "Open lots, empty rows, headings and mistakes in the past lists are passed over. Fewer than five finished lots give #N/A.":
+    "以往批次中未完成的、空行、标题和有错的会跳过。已完成的批次不足五批，答案为 #N/A。",
   "150 g from 900 g, on an invented farm whose lots come out at 21 to 22 %":
     "900 克做出 150 克，而这个虚构茶园各批的制成率在 21 到 22 %",
   "192 g from the same leaf is as usual, and nothing is flagged": "同样的鲜叶做出 192 克，与通常一样，不标记",
@@ -87,12 +90,14 @@ export const season: Translations = {
   "their finished weights; blank while a lot is not finished": "它们的成茶重量；未完成的批次留空",
   "Use it before you trust a season's numbers, to find the lots that were weighed or written down wrong. It gives a row for every row of the book, in the same order, so put it beside the book: in the row of the headings when the lists begin there or just below, and in the row of the first lot with FALSE for headers.":
     "采信一季的数字之前，先用它找出称错或记错的批次。账上有几行，它就给几行，次序相同，所以请放在账的旁边：所给的列从标题行或紧接其下开始，就放在标题那一行；headers 填 FALSE，就放在第一批那一行。",
-  'The flag is "high" (more tea than the leaf usually makes), "low" (less), "more out than in" (finished above fresh, which is flagged here and refused elsewhere), or nothing. z says how far: lots within 1 are the ordinary half and more, beyond 3.5 something is nearly always the matter, and in the tens it is a slip of the pen.':
-    '标记为 "high"（偏高，茶比鲜叶通常做出的多）、"low"（偏低，比通常的少）、"more out than in"（出多于进，成茶比鲜叶重；这里标出，别处会拒绝），或没有。z 说明相差多远：1 以内的是普通的那一半多批次，超过 3.5 几乎总是有什么不对，到了几十就是笔误。',
+  'The flag is "high" (more tea than the leaf usually makes), "low" (less), "more out than in" (finished above fresh, which is flagged here and refused elsewhere), or nothing. z says how far: about two lots in three lie within 1, and in the tens it is mostly a slip of the pen.':
+    '标记为 "high"（偏高，茶比鲜叶通常做出的多）、"low"（偏低，比通常的少）、"more out than in"（出多于进，成茶比鲜叶重；这里标出，别处会拒绝），或没有。z 说明相差多远：约三分之二的批次在 1 以内，到了几十多半是笔误。',
+  "Leave the limit out, and it follows the number of lots, so that of twenty clean books about one has a flag: it is 8 for five lots, 4.6 for ten, 3.8 for forty. A limit that you type counts for books of every size. The 3.5 that is often advised flags a lot in twenty-one of a hundred clean books of five lots, in twelve of those of ten, and in nine of those of forty.":
+    "限值省略时按批次的多少而定，使二十本没有错的账中约有一本出现标记：五批时是 8，十批 4.6，四十批 3.8。自己填的限值对大小账都一样。常见建议的 3.5，在一百本没有错的五批账中有二十一本会出现标记，十批的有十二本，四十批的有九本。",
   "A flag says look, and not wrong: leaf that came in wet from rain has a low outturn that is true. Compare flagged lots by their dry matter with DRYRECOVERY when the moistures are known.":
     "标记是说“看一看”，不是说“错了”：淋了雨收进来的湿叶，制成率低是真实的。知道含水率时，用 DRYRECOVERY 按干物质比较标出的批次。",
-  "The comparison is by ratio: twice the usual outturn and half of it are equally far away. Usual means the middle lot, so a few gross mistakes do not hide each other. When more than half of the lots are alike the mean distance takes the place of the middle one; when all are alike z is 0.":
-    "比较按倍数：通常制成率的两倍与一半，算同样远。“通常”指排在正中的那一批，所以几个大错不会互相掩盖。半数以上的批次一样时，以平均距离代替正中的距离；全部一样时 z 为 0。",
+  "The comparison is by ratio: twice the usual outturn and half of it are equally far away. Usual means the middle lot, so a few gross mistakes do not hide each other. When more than half of the lots are alike the mean distance takes the place of the middle one; then the limit is 3.5, whatever the size; when all are alike z is 0.":
+    "比较按倍数：通常制成率的两倍与一半，算同样远。“通常”指排在正中的那一批，所以几个大错不会互相掩盖。半数以上的批次一样时，以平均距离代替正中的距离，限值则一律是 3.5；全部一样时 z 为 0。",
   "A lot that is still open and an empty row give empty cells. A row with a mistake in it holds the error and says which cell it is. Fewer than five finished lots give #N/A.":
     "未完成的批次和空行给出空单元格。有错的行显示错误值，并说明是哪个单元格。已完成的批次不足五批，答案为 #N/A。",
   "A spill cannot stand inside a worksheet table. There, use LOTFLAG, which gives the flag of one lot in one cell.":
