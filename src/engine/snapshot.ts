@@ -108,8 +108,11 @@ function worksheetOf(sheet: Sheet, id: string, styles: StyleTable): Partial<IWor
   };
 }
 
-/** What a sheet has that the engine does not. Areas stay where they are when someone puts in rows or columns. */
-type Kept = Pick<Sheet, "page" | "tables" | "charts">;
+/** What a sheet has that the engine does not. */
+export type Kept = Pick<Sheet, "page" | "tables" | "charts">;
+
+/** What the engine keeps for us of a sheet. */
+export const keptIn = (sheet: Partial<IWorksheetData>): Kept => (sheet.custom ?? {}) as Kept;
 
 const keptOf = ({ page, tables, charts }: Sheet): Kept => ({
   ...(page && { page }),
@@ -171,7 +174,7 @@ function sheetOf(
     if (cell) cells.set(`${row},${column}`, cell);
   }
   if (spills) addSpills(cells, spills, id);
-  const { page, tables, charts } = (sheet.custom ?? {}) as Kept;
+  const { page, tables, charts } = keptIn(sheet);
   const frozenRows = sheet.freeze?.ySplit;
   const hiddenRows = hiddenIn(sheet.rowData);
   const hiddenColumns = hiddenIn(sheet.columnData);

@@ -1,5 +1,5 @@
 /**
- * Fetches, once the sheet stands and nothing else is to be done, whatever the page needs later to save the work: the
+ * Fetches, once the sheet stands and nothing else is to be done, whatever the page needs later to show and save the work: the
  * program that serves it may be ended, or the network fail, before anybody asks for a download.
  */
 export async function fetchAhead(): Promise<void> {
@@ -10,6 +10,7 @@ export async function fetchAhead(): Promise<void> {
     () => import("../workbook-files/read-workbook"),
     () => import("../pane/mount-pane"),
     () => import("./embedded-workbook-host"),
+    () => import("./chart-picture"),
   ];
   // One after the other: the sheet comes first. What fails is tried again when it is wanted, and says so then.
   for (const part of parts) await part().catch(() => undefined);

@@ -3,6 +3,7 @@ import "./workbook-page.css";
 import type { Workbook } from "../workbook-files/workbook";
 import { ask } from "./ask";
 import { showCellMessages } from "./cell-messages";
+import { showCharts } from "./charts";
 import { nameEngineParts } from "./engine-names";
 import { fetchAhead } from "./fetch-ahead";
 import { downloadAsText, downloadXlsx } from "./files";
@@ -58,6 +59,7 @@ async function open(): Promise<void> {
   prepareKeys(grid);
   nameEngineParts(byId("grid"));
   preparePane(grid);
+  showCharts(grid, byId("grid"));
   await offerSetAside();
   // For the tests, and for the curious in the browser's console.
   Object.assign(globalThis, { workbookGrid: grid });
