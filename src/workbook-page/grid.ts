@@ -22,6 +22,7 @@ import { descriptionsFor, executorsFor } from "../engine/executors";
 import { constantOf, snapshotOf, workbookOf } from "../engine/snapshot";
 import { type Spills, spillsOf } from "../engine/spills";
 import type { Workbook } from "../workbook-files/workbook";
+import { followRows } from "./follow-rows";
 import { keepNotes } from "./notes";
 import { startTouch } from "./touch";
 import { withSteadyTyping } from "./typing";
@@ -88,6 +89,7 @@ export async function openGrid(container: string, workbook: Workbook): Promise<G
   const injector = univer.__getInjector();
   const spills = spillsOf(injector, book.getId());
   keepNotes(api, injector);
+  followRows({ api, injector });
 
   const rawValue = (sheet: string, row: number, column: number) => {
     const cell = book.getSheetBySheetId(sheet)?.getSheet().getCellMatrix().getValue(row, column);
