@@ -1,7 +1,6 @@
 import { type Answer, type Argument, type Column, type FunctionSpec, headers, type Parameter } from "../core/define";
 import { DomainError, must } from "../core/errors";
 import type { Being } from "../core/refusals";
-import { type QuickRow, quickColumn } from "./quick-column";
 import { quickPath } from "./quick-path";
 import { booksReader } from "./read-book";
 import { cellReader } from "./read-cell";
@@ -37,9 +36,6 @@ function malformed({ parameters }: FunctionSpec, given: readonly CellArgument[])
 /** Answers a call; may throw a DomainError. */
 type Answerer = (given: readonly CellArgument[]) => Grid;
 
-/** Calculates at one row and column of the cells. */
-type CalculateAt = (row: number, column: number) => Calculated;
-
 /** What a calculation gave, or why it was not asked. */
 type Calculated = Answer | Answer[] | Answer[][] | Hurdle;
 
@@ -60,12 +56,9 @@ function answererOf(spec: FunctionSpec): Answerer {
 /** A value for each element of the ranges given. */
 function elementByElement(spec: FunctionSpec): Answerer {
   const prepare = preparer(spec);
-  const columnQuickly = quickColumn(spec.parameters, spec.calculate);
   return (given) => {
     const { rows, columns } = shapeOfAll(spec.parameters, given);
     const calculateAt = prepare(given);
-    const quickly = columns === 1 && rows > 1 ? columnQuickly?.(given) : undefined;
-    if (quickly !== undefined) return downColumn(rows, quickly, calculateAt);
     const grid: Grid = [];
     for (let row = 0; row < rows; row += 1) {
       const values = [asCellValue(calculateAt(row, 0))];
@@ -74,22 +67,6 @@ function elementByElement(spec: FunctionSpec): Answerer {
     }
     return grid;
   };
-}
-
-/** As many rows as a column has; a row that cannot be answered quickly is read in full, and a refusal found by then. */
-function downColumn(rows: number, quickly: QuickRow, calculateAt: CalculateAt): Grid {
-  const grid: Grid = [];
-  let row = 0;
-  while (row < rows) {
-    try {
-      for (; row < rows; row += 1) grid.push([asCellValue(quickly(row) ?? calculateAt(row, 0))]);
-    } catch (problem) {
-      // Outside the loop, so that nothing is set up in each row for what happens in few.
-      grid.push([asCellValue(asRefusal(problem))]);
-      row += 1;
-    }
-  }
-  return grid;
 }
 
 /** A row of values for each row of the columns given. */
