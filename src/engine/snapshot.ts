@@ -15,7 +15,9 @@ import {
   LocaleType,
 } from "@univerjs/core";
 import { LexerTreeBuilder } from "@univerjs/engine-formula";
+import { type TableColumns, tablesIn, withAddresses } from "../workbook-files/table-references";
 import { type Area, type Cell, isErrorCode, type Sheet, usualFont, type Workbook } from "../workbook-files/workbook";
+import { namesInEngine, namesOf } from "./names";
 import type { Spills } from "./spills";
 import { engineStyle, modelStyle } from "./style";
 
@@ -30,7 +32,8 @@ const engineVersion = "0.25.1";
 /** `id`: engines of one process share what they know of ranges by it, so that two open workbooks need two. */
 export function snapshotOf(workbook: Workbook, id = "workbook"): IWorkbookData {
   const styles = new StyleTable();
-  const sheets = workbook.sheets.map((sheet, index) => worksheetOf(sheet, sheetId(index), styles));
+  const tables = tablesIn(workbook.sheets);
+  const sheets = workbook.sheets.map((sheet, index) => worksheetOf(sheet, sheetId(index), styles, tables));
   return {
     id,
     name: workbook.name,
@@ -40,6 +43,7 @@ export function snapshotOf(workbook: Workbook, id = "workbook"): IWorkbookData {
     defaultStyle: { ff: usualFont.name, fs: usualFont.size },
     sheetOrder: sheets.map(({ id }) => id),
     sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id, sheet])),
+    ...namesInEngine(workbook, tables),
   };
 }
 
@@ -51,8 +55,10 @@ export const sheetId = (index: number): string => `sheet-${index + 1}`;
  * and the sizes of today; without, it has the sizes that it came with.
  */
 export function workbookOf(snapshot: IWorkbookData, spills?: Spills): Workbook {
+  const names = namesOf(snapshot);
   return {
     name: snapshot.name,
+    ...(names.length > 0 && { names }),
     sheets: snapshot.sheetOrder.flatMap((id) => {
       const sheet = snapshot.sheets[id];
       return sheet ? [sheetOf(sheet, id, snapshot.styles, spills)] : [];
@@ -76,11 +82,16 @@ class StyleTable {
   }
 }
 
-function worksheetOf(sheet: Sheet, id: string, styles: StyleTable): Partial<IWorksheetData> & { id: string } {
+function worksheetOf(
+  sheet: Sheet,
+  id: string,
+  styles: StyleTable,
+  tables: readonly TableColumns[],
+): Partial<IWorksheetData> & { id: string } {
   const isSpilled = spilledPlaces(sheet.cells);
   const cellData: Record<number, Record<number, ICellData>> = {};
   for (const cell of sheet.cells) {
-    const data = cellDataOf(cell, isSpilled(cell), styles);
+    const data = cellDataOf(cell, isSpilled(cell), styles, formulaHere(cell, sheet.name, tables));
     const row = cellData[cell.row] ?? {};
     cellData[cell.row] = row;
     row[cell.column] = data;
@@ -131,16 +142,30 @@ function spilledPlaces(cells: readonly Cell[]): (cell: Cell) => boolean {
     );
 }
 
-function cellDataOf(cell: Cell, isSpilled: boolean, styles: StyleTable): ICellData {
+/** The engine knows no tables: it is given the addresses, and the cell keeps what it names the columns by. */
+const formulaHere = ({ formula, row }: Cell, sheet: string, tables: readonly TableColumns[]): string | undefined =>
+  formula && (withAddresses(formula, { sheet, row }, tables) ?? formula);
+
+/** What a cell has that the engine does not. */
+interface KeptOfCell extends Pick<Cell, "spill" | "note" | "isText"> {
+  /** Holds as long as the formula in the engine is still `here`. */
+  readonly named?: { readonly here: string; readonly formula: string };
+}
+
+function cellDataOf(cell: Cell, isSpilled: boolean, styles: StyleTable, here: string | undefined): ICellData {
   const { value, isText, formula, spill, style, note } = cell;
   const data: ICellData = {};
   // A formula with a value would not be calculated when the workbook opens.
-  if (formula !== undefined) data.f = formula;
+  if (here !== undefined) data.f = here;
   else if (value !== undefined && !isSpilled) Object.assign(data, constantData(value));
   if (style !== undefined) data.s = styles.idOf(engineStyle(style));
-  if (spill !== undefined || note !== undefined || isText) {
-    data.custom = { ...(spill && { spill }), ...(note !== undefined && { note }), ...(isText && { isText }) };
-  }
+  const kept: KeptOfCell = {
+    ...(spill && { spill }),
+    ...(note !== undefined && { note }),
+    ...(isText && { isText }),
+    ...(formula !== undefined && here !== undefined && here !== formula && { named: { here, formula } }),
+  };
+  if (Object.keys(kept).length > 0) data.custom = { ...kept };
   return data;
 }
 
@@ -198,13 +223,14 @@ function cellOf(
   row: number,
   column: number,
   data: ICellData,
-  formula: string | undefined,
+  here: string | undefined,
   styles: IWorkbookData["styles"],
 ): Cell | undefined {
   const value = constantOf(data);
   const styleData = typeof data.s === "string" ? styles[data.s] : data.s;
   const style = styleData ? modelStyle(styleData) : undefined;
-  const { spill, note, isText } = (data.custom ?? {}) as Pick<Cell, "spill" | "note" | "isText">;
+  const { spill, note, isText, named } = (data.custom ?? {}) as KeptOfCell;
+  const formula = here !== undefined && named?.here === here ? named.formula : here;
   const cell = {
     row,
     column,

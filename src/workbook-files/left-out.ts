@@ -1,30 +1,39 @@
-import type ExcelJS from "exceljs";
+import type { Parts } from "./parts";
+import type { Sheet } from "./workbook";
 
 /** What this file has that a workbook of ours has no place for, in words; none of it comes out again. */
-export function leftOut(file: ExcelJS.Workbook): string[] {
-  const sheets = file.worksheets.map((sheet) => sheet as unknown as Sheet);
+export async function leftOut(parts: Parts, sheets: readonly Sheet[]): Promise<string[]> {
+  const inSheets = await textsOf(parts, /^xl\/worksheets\/[^/]+\.xml$/);
+  const inDrawings = await textsOf(parts, /^xl\/drawings\/[^/]+\.xml$/);
+  const chartsRead = sheets.reduce((sum, { charts = [] }) => sum + charts.length, 0);
+  const hasElement = (texts: readonly string[], names: string): boolean =>
+    texts.some((text) => new RegExp(`<(?:\\w+:)?(?:${names})[\\s/>]`).test(text));
   const has: readonly (readonly [words: string, found: boolean])[] = [
-    ["defined names", file.definedNames.model.length > 0],
-    ["data validation", sheets.some(({ dataValidations }) => Object.keys(dataValidations?.model ?? {}).length > 0)],
-    ["conditional formats", sheets.some(({ conditionalFormattings }) => (conditionalFormattings ?? []).length > 0)],
-    ["links", sheets.some(hasLinks)],
-    ["pictures", sheets.some((sheet) => sheet.getImages().length > 0)],
+    ["data validation", hasElement(inSheets, "dataValidation")],
+    ["conditional formats", hasElement(inSheets, "conditionalFormatting")],
+    ["links", hasElement(inSheets, "hyperlink")],
+    ["pictures", hasElement(inDrawings, "pic") || hasElement(inSheets, "picture")],
+    ["shapes", hasElement(inDrawings, "sp|cxnSp") || parts.has(/^xl\/diagrams\//)],
+    ["other kinds of charts", parts.paths(/^xl\/charts\/chart(?:Ex)?\d*\.xml$/).length > chartsRead],
+    ...kindsOfParts.map(([words, path]) => [words, parts.has(path)] as const),
   ];
   return has.filter(([, found]) => found).map(([words]) => words);
 }
 
-/** The library's types leave out some of what it reads. */
-type Sheet = ExcelJS.Worksheet & {
-  readonly dataValidations?: { readonly model: object };
-  readonly conditionalFormattings?: readonly unknown[];
-};
+/** What is a part of its own in a file, by the paths that programs give it. */
+const kindsOfParts: readonly (readonly [words: string, path: RegExp])[] = [
+  ["chart sheets", /^xl\/chartsheets\/[^/]+\.xml$/],
+  ["dialog sheets", /^xl\/dialogsheets\/[^/]+\.xml$/],
+  ["pivot tables", /^xl\/pivot(?:Tables|Cache)\//],
+  ["slicers and timelines", /^xl\/(?:slicers|timelines)\//],
+  ["buttons and boxes", /^xl\/(?:ctrlProps|activeX)\//],
+  ["macros", /^xl\/(?:vbaProject\.bin|macrosheets\/)/],
+  ["objects of other programs", /^xl\/embeddings\//],
+  ["answers to comments", /^xl\/threadedComments\//],
+  ["links to other workbooks", /^xl\/externalLinks\/[^/]+\.xml$/],
+  ["connections to other data", /^xl\/(?:connections\.xml|queryTables\/)/],
+  ["a signature", /^_xmlsignatures\//],
+];
 
-function hasLinks(sheet: Sheet): boolean {
-  let found = false;
-  sheet.eachRow((row) => {
-    row.eachCell(({ value }) => {
-      found ||= typeof value === "object" && value !== null && "hyperlink" in value;
-    });
-  });
-  return found;
-}
+const textsOf = async (parts: Parts, paths: RegExp): Promise<string[]> =>
+  Promise.all(parts.paths(paths).map(async (path) => (await parts.text(path)) ?? ""));

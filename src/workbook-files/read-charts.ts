@@ -1,13 +1,12 @@
 /** The charts of a file, as far as our model holds them: other kinds, and what else a chart may have, are passed over. */
-import JSZip from "jszip";
+import type { Parts } from "./parts";
 import type { Area, Chart, ChartAxis, ChartSeries } from "./workbook";
-import { elementAt, elementsNamed, parseXml, type XmlElement } from "./xml";
+import { elementAt, elementsNamed, type XmlElement } from "./xml";
 
 /** By the name of their sheet. */
-export async function readCharts(bytes: Uint8Array): Promise<ReadonlyMap<string, readonly Chart[]>> {
-  const parts = new Parts(await JSZip.loadAsync(bytes));
+export async function readCharts(parts: Parts): Promise<ReadonlyMap<string, readonly Chart[]>> {
   const charts = new Map<string, Chart[]>();
-  if (!parts.hasCharts) return charts;
+  if (!parts.has(/^xl\/charts\//)) return charts;
   const book = await parts.read("xl/workbook.xml");
   const sheets = await parts.related("xl/workbook.xml");
   for (const { attributes } of elementsNamed("sheet", book)) {
@@ -31,37 +30,6 @@ async function chartsOfSheet(parts: Parts, path: string): Promise<Chart[]> {
     if (chart) charts.push(chart);
   }
   return charts;
-}
-
-/** The parts of a file, and which part another refers to. */
-class Parts {
-  readonly #file: JSZip;
-
-  constructor(file: JSZip) {
-    this.#file = file;
-  }
-
-  get hasCharts(): boolean {
-    return this.#file.file(/^xl\/charts\//).length > 0;
-  }
-
-  async read(path: string): Promise<XmlElement | undefined> {
-    const content = await this.#file.file(path)?.async("string");
-    return content === undefined ? undefined : parseXml(content);
-  }
-
-  /** Paths of the parts that a part names, by the ids that it names them with. */
-  async related(path: string): Promise<ReadonlyMap<string, string>> {
-    const folder = path.slice(0, path.lastIndexOf("/") + 1);
-    const links = await this.read(`${folder}_rels/${path.slice(folder.length)}.rels`);
-    return new Map(
-      (links?.children ?? []).map(({ attributes: { Id = "", Target = "" } }) => {
-        // A target is a path from the folder of its part, or from the root of the file.
-        const target = new URL(Target, `file:///${folder}`).pathname.slice(1);
-        return [Id, decodeURIComponent(target)];
-      }),
-    );
-  }
 }
 
 /** undefined for a kind that our model does not have. */

@@ -1,8 +1,12 @@
 import ExcelJS from "exceljs";
-import { areaOf } from "./addresses";
+import { addressOf, areaOf } from "./addresses";
+import { canBeWorkedOut, readNames } from "./defined-names";
 import { fromFileFormula } from "./formula-names";
 import { leftOut } from "./left-out";
+import { forLibrary, notRead } from "./library-parts";
+import { Parts } from "./parts";
 import { readCharts } from "./read-charts";
+import { tablesIn, withAddresses } from "./table-references";
 import {
   type Area,
   type Cell,
@@ -28,15 +32,77 @@ export interface ReadFile {
 export async function readFile(bytes: Uint8Array): Promise<ReadFile> {
   const file = new ExcelJS.Workbook();
   try {
+    const parts = await Parts.of(bytes);
     // The library's own type asks for Node's Buffer; it reads any bytes.
-    await file.xlsx.load(bytes as unknown as ExcelJS.Buffer);
+    const given = (await forLibrary(bytes, parts)) as unknown as ExcelJS.Buffer;
+    await file.xlsx.load(given, { ignoreNodes: notRead });
+    return await readFrom(file, parts);
   } catch (problem) {
     throw new Error("the file must be an .xlsx workbook; it could not be read as one", { cause: problem });
   }
-  const charts = await readCharts(bytes);
+}
+
+async function readFrom(file: ExcelJS.Workbook, parts: Parts): Promise<ReadFile> {
+  const charts = await readCharts(parts);
   const firstDay = file.properties.date1904 ? firstDay1904 : firstDay1900;
-  const sheets = file.worksheets.map((sheet) => sheetOf(sheet, firstDay, charts.get(sheet.name) ?? []));
-  return { workbook: { name: file.title || "Workbook", sheets }, leftOut: leftOut(file) };
+  const read = file.worksheets.map((sheet) => sheetOf(sheet, firstDay, charts.get(sheet.name) ?? []));
+  const { sheets, lost } = withTableReferences(read, tablesWithTotals(file));
+  const { names, leftOut: namesLost } = await readNames(
+    parts,
+    sheets.map(({ name }) => name),
+  );
+  const tables = tablesIn(sheets);
+  const notWorkedOut = names.filter(
+    (name) => !canBeWorkedOut(name, names) || withAddresses(name.formula, {}, tables) === undefined,
+  );
+  return {
+    workbook: { name: file.title || "Workbook", sheets, ...(names.length > 0 && { names }) },
+    leftOut: [
+      ...listed("names", namesLost),
+      ...listed("working out of the names", [...new Set(notWorkedOut.map(({ name }) => name))]),
+      ...listed("formulas with table columns that are not there, whose last values stay, in", lost),
+      ...(await leftOut(parts, sheets)),
+    ],
+  };
+}
+
+/** The first few by name. */
+const listed = (words: string, found: readonly string[]): string[] => {
+  if (found.length === 0) return [];
+  const more = found.length > 3 ? ` and ${found.length - 3} more` : "";
+  return [`${words} ${found.slice(0, 3).join(" and ")}${more}`];
+};
+
+const tablesWithTotals = (file: ExcelJS.Workbook): ReadonlySet<string> =>
+  new Set(
+    file.worksheets.flatMap((sheet) =>
+      librarysTables(sheet).flatMap(({ table: { name, totalsRow } }) => (totalsRow ? [name] : [])),
+    ),
+  );
+
+/**
+ * A formula that names table columns stays as it is where it can be followed in our model. A row of totals is not part
+ * of a table there: what names it gets addresses. What leads nowhere would make the downloaded file unreadable: the
+ * last value stays without the formula.
+ */
+function withTableReferences(read: readonly Sheet[], totals: ReadonlySet<string>): { sheets: Sheet[]; lost: string[] } {
+  const tables = tablesIn(read);
+  const all = tables.map((table) => ({ ...table, hasTotals: totals.has(table.name) }));
+  const lost: string[] = [];
+  const sheets = read.map((sheet) => ({
+    ...sheet,
+    cells: sheet.cells.map((cell) => {
+      if (!cell.formula?.includes("[")) return cell;
+      const at = { sheet: sheet.name, row: cell.row };
+      if (withAddresses(cell.formula, at, tables) !== undefined && !/#All/i.test(cell.formula)) return cell;
+      const formula = withAddresses(cell.formula, at, all);
+      if (formula !== undefined) return { ...cell, formula };
+      lost.push(`${sheet.name}!${addressOf(cell.row, cell.column)}`);
+      const { formula: _, spill: __, ...rest } = cell;
+      return rest;
+    }),
+  }));
+  return { sheets, lost };
 }
 
 /** Day 0 of the spreadsheet's calendar, in milliseconds as dates count them. */
@@ -83,12 +149,13 @@ function sheetOf(sheet: ExcelJS.Worksheet, firstDay: number, charts: readonly Ch
   };
 }
 
+/** The library's types leave out some of what it reads. */
+const librarysTables = (sheet: ExcelJS.Worksheet) =>
+  sheet.getTables() as unknown as readonly { table: { name: string; tableRef: string; totalsRow?: boolean } }[];
+
 /** A row of totals under a table stays as cells, without being part of it. */
 function tablesOf(sheet: ExcelJS.Worksheet): Table[] {
-  const found = sheet.getTables() as unknown as readonly {
-    table: { name: string; tableRef: string; totalsRow?: boolean };
-  }[];
-  return found.map(({ table: { name, tableRef, totalsRow } }) => {
+  return librarysTables(sheet).map(({ table: { name, tableRef, totalsRow } }) => {
     const area = areaOf(tableRef);
     return { name, area: totalsRow ? { ...area, rows: area.rows - 1 } : area };
   });

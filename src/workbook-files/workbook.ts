@@ -5,6 +5,16 @@
 export interface Workbook {
   readonly name: string;
   readonly sheets: readonly Sheet[];
+  readonly names?: readonly DefinedName[];
+}
+
+/** A name that formulas use for cells, a number or a formula. */
+export interface DefinedName {
+  readonly name: string;
+  /** Written as in a cell: `=Lot!$B$4`, `=0.25`. */
+  readonly formula: string;
+  /** The sheet whose formulas know it; absent, all do. */
+  readonly sheet?: string;
 }
 
 export interface Sheet {

@@ -9,13 +9,16 @@ import type { Area, Sheet, Table } from "./workbook";
 export function writeTable(writer: SpreadsheetWriter, target: Library.Worksheet, sheet: Sheet, table: Table): void {
   const { row, column, rows, columns } = table.area;
   const headings = headingsOf(sheet, table.area);
-  if (headings === undefined || rows < 2 || spillsInto(sheet, table.area)) return;
+  if (headings === undefined || !canBeWritten(sheet, table)) return;
   const written = new writer.Table()
     .setName(table.name)
     .setStyle(writer.TableStyle.Light1)
     .setColumns(headings.map((heading) => new writer.TableColumn().setHeader(heading)));
   target.addTable(row, column, row + rows - 1, column + columns - 1, written);
 }
+
+export const canBeWritten = (sheet: Sheet, { area }: Table): boolean =>
+  area.rows >= 2 && headingsOf(sheet, area) !== undefined && !spillsInto(sheet, area);
 
 /** The texts in the first row; undefined where a cell holds none, or the same as another. */
 function headingsOf({ cells }: Sheet, area: Area): string[] | undefined {

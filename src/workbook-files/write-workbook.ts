@@ -1,9 +1,11 @@
 import type * as Library from "wasm-xlsxwriter";
 import { fittingText, longestNote } from "./fitting-text";
 import { toFileFormula } from "./formula-names";
+import { sheetInFormula } from "./references";
 import { emptyText, noFormula, reproducible } from "./reproducible";
 import { defaultColumnPixels, defaultRowPixels, pixelsOfCharacters } from "./sizes";
 import { type SpreadsheetWriter, spreadsheetWriter } from "./spreadsheet-writer";
+import { tableNamesIn, tablesIn, withAddresses } from "./table-references";
 import {
   type Area,
   type Cell,
@@ -15,13 +17,14 @@ import {
   type Workbook,
 } from "./workbook";
 import { writeChart } from "./write-charts";
-import { writeTable } from "./write-tables";
+import { canBeWritten, writeTable } from "./write-tables";
 
 /**
  * The workbook as the bytes of an .xlsx file, with live formulas and their cached results. The same workbook gives
  * the same bytes, in Node and in a browser.
  */
-export async function writeWorkbook(workbook: Workbook): Promise<Uint8Array> {
+export async function writeWorkbook(given: Workbook): Promise<Uint8Array> {
+  const workbook = { ...given, sheets: sheetsToWrite(given.sheets) };
   const writer = await spreadsheetWriter();
   const file = new writer.Workbook();
   file.setProperties(new writer.DocProperties().setTitle(workbook.name));
@@ -35,7 +38,40 @@ export async function writeWorkbook(workbook: Workbook): Promise<Uint8Array> {
     if (sheet === shownFirst && sheet !== workbook.sheets[0]) target.setActive(true);
     writeSheet(writer, target, sheet, formats);
   }
+  for (const { name, formula, sheet } of workbook.names ?? []) {
+    const known = sheet === undefined ? name : `${sheetInFormula(sheet)}!${name}`;
+    const written = formulaToWrite(formula, {}, workbook.sheets);
+    if (written !== undefined) file.defineName(known, toFileFormula(written));
+  }
   return reproducible(file.saveToBufferSync());
+}
+
+/**
+ * Spreadsheets refuse a file with a formula that names a table or a column that the file does not have: such a
+ * reference is written as addresses, and where it leads nowhere the value alone is written.
+ */
+const sheetsToWrite = (sheets: readonly Sheet[]): Sheet[] =>
+  sheets.map((sheet) => ({
+    ...sheet,
+    cells: sheet.cells.map((cell) => {
+      if (!cell.formula?.includes("[")) return cell;
+      const formula = formulaToWrite(cell.formula, { sheet: sheet.name, row: cell.row }, sheets);
+      const { formula: _, spill: __, ...value } = cell;
+      return formula === undefined ? value : { ...cell, formula };
+    }),
+  }));
+
+function formulaToWrite(
+  formula: string,
+  at: { readonly sheet?: string; readonly row?: number },
+  sheets: readonly Sheet[],
+): string | undefined {
+  const withAddressesOnly = withAddresses(formula, at, tablesIn(sheets));
+  const written = sheets.flatMap((sheet) => (sheet.tables ?? []).filter((table) => canBeWritten(sheet, table)));
+  const isWritten = (name: string) => written.some((table) => table.name.toUpperCase() === name.toUpperCase());
+  // What is typed with @ is another text in a file.
+  const isFileText = !/\[@/.test(formula) && tableNamesIn(formula).every(isWritten);
+  return withAddressesOnly !== undefined && isFileText ? formula : withAddressesOnly;
 }
 
 /** Office suites everywhere have this font or one of the same widths, so that a page breaks alike in all of them. */

@@ -68,6 +68,9 @@ const keptWork = z.object({
   savedAt: z.date(),
   workbook: z.object({
     name: z.string(),
+    names: z
+      .array(z.object({ name: z.string(), formula: z.string(), sheet: z.string().exactOptional() }))
+      .exactOptional(),
     sheets: z.array(
       z.object({
         name: z.string(),

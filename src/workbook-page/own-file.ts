@@ -41,12 +41,13 @@ export async function openOwn(file: File, hasOwn: boolean): Promise<void> {
 function whatIsKept(name: string, leftOut: readonly string[], hasOwn: boolean): string {
   const paragraphs = [
     `Open “${name}” here? The page works on a copy: the file itself is not changed.`,
-    "Kept: values, formulas, number formats, simple looks, notes, what is hidden, tables, and charts of columns or dots.",
-    "Left out of a download from here: defined names, data validation, conditional formats, links, " +
-      "pictures, and other kinds of charts.",
+    "Kept: values, formulas, names, number formats, simple looks, notes, what is hidden, tables, and charts of " +
+      "columns or dots. Formulas that name table columns show addresses here; a download has the names again.",
+    "Left out of a download from here: data validation, conditional formats, links, pictures, shapes, other kinds of " +
+      "charts, pivot tables, macros, and what else the grid has no place for.",
     leftOut.length > 0
       ? `This file has some of what is left out: ${leftOut.join(", ")}.`
-      : "Of these, none but perhaps other kinds of charts was found in this file.",
+      : "Of these, none was found in this file.",
   ];
   if (hasOwn) {
     paragraphs.push(

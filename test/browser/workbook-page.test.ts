@@ -286,7 +286,7 @@ describe.skipIf(!found)("the workbook page", () => {
     const buffer = Buffer.from(await file.xlsx.writeBuffer());
     await page.setInputFiles("#file", { name: "ledger.xlsx", mimeType: "", buffer });
     const question = await page.textContent(".question p");
-    expect(question).toContain("Left out of a download from here: defined names, data validation");
+    expect(question).toContain("Left out of a download from here: data validation, conditional formats");
     expect(question).toContain("This file has some of what is left out: links.");
     await page.getByRole("button", { name: "Cancel" }).click();
     expect(page.url()).not.toContain("own-file");
