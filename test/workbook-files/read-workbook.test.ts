@@ -177,7 +177,6 @@ describe("what a file has that is left out", () => {
 
   type Sheet = ExcelJS.Worksheet & { addConditionalFormatting(given: object): void };
   const kinds: readonly (readonly [string, (sheet: Sheet, file: ExcelJS.Workbook) => void])[] = [
-    ["defined names", (_, file) => file.definedNames.add("Book!$A$1", "rate")],
     ["data validation", (sheet) => (sheet.getCell("A2").dataValidation = { type: "list", formulae: ['"a,b"'] })],
     [
       "conditional formats",
@@ -191,6 +190,12 @@ describe("what a file has that is left out", () => {
     ["pictures", (sheet, file) => sheet.addImage(file.addImage({ base64: pixel, extension: "png" }), "C1:D3")],
   ];
 
+  async function plainFile(): Promise<Uint8Array> {
+    const file = new ExcelJS.Workbook();
+    file.addWorksheet("Book").getCell("A1").value = 1;
+    return new Uint8Array(await file.xlsx.writeBuffer());
+  }
+
   async function leftOutAfter(...changes: (typeof kinds)[number][1][]) {
     const file = new ExcelJS.Workbook();
     const sheet = file.addWorksheet("Book") as Sheet;
@@ -202,6 +207,51 @@ describe("what a file has that is left out", () => {
 
   it.each(kinds)("names %s", async (words, change) => {
     expect(await leftOutAfter(change)).toEqual([words]);
+  });
+
+  const part = "<part/>";
+  it.each([
+    ["other kinds of charts", { "xl/charts/chart1.xml": part }],
+    ["chart sheets", { "xl/chartsheets/sheet1.xml": part }],
+    ["dialog sheets", { "xl/dialogsheets/sheet1.xml": part }],
+    ["pivot tables", { "xl/pivotTables/pivotTable1.xml": part, "xl/pivotCache/pivotCacheDefinition1.xml": part }],
+    ["macros", { "xl/vbaProject.bin": "" }],
+    ["objects of other programs", { "xl/embeddings/oleObject1.bin": "" }],
+    ["answers to comments", { "xl/threadedComments/threadedComment1.xml": part }],
+    ["buttons and boxes", { "xl/ctrlProps/ctrlProp1.xml": part }],
+    ["shapes", { "xl/drawings/drawing1.xml": '<d:wsDr xmlns:d="d"><d:sp macro=""><d:spPr/></d:sp></d:wsDr>' }],
+    ["links to other workbooks", { "xl/externalLinks/externalLink1.xml": part }],
+    ["a signature", { "_xmlsignatures/sig1.xml": part }],
+  ] as const)("names %s by the part that holds them", async (words, added) => {
+    const zip = await JSZip.loadAsync(await plainFile());
+    for (const [path, content] of Object.entries(added)) zip.file(path, content);
+    expect((await readFile(await zip.generateAsync({ type: "uint8array" }))).leftOut).toEqual([words]);
+  });
+
+  it("stops no file: not a drawing that is not there, nor notes under another path", async () => {
+    const file = new ExcelJS.Workbook();
+    const sheet = file.addWorksheet("Book") as Sheet;
+    sheet.getCell("A1").value = 1;
+    sheet.getCell("A1").note = "Weighed wet.";
+    sheet.addImage(file.addImage({ base64: pixel, extension: "png" }), "C1:D3");
+    const zip = await JSZip.loadAsync(new Uint8Array(await file.xlsx.writeBuffer()));
+    const links = "xl/worksheets/_rels/sheet1.xml.rels";
+    const before = (await zip.file(links)?.async("string")) ?? "";
+    zip.file("xl/comments/comment1.xml", (await zip.file("xl/comments1.xml")?.async("string")) ?? "");
+    zip.remove("xl/comments1.xml").remove("xl/drawings");
+    zip.file(links, before.replace("../comments1.xml", "/xl/comments/comment1.xml"));
+    const { workbook } = await readFile(await zip.generateAsync({ type: "uint8array" }));
+    expect(workbook.sheets[0]?.cells).toEqual([{ row: 0, column: 0, value: 1, note: "Weighed wet." }]);
+  });
+
+  it("stops no file either when a validation covers the whole sheet", async () => {
+    const zip = await JSZip.loadAsync(await plainFile());
+    const path = "xl/worksheets/sheet1.xml";
+    const sheet = (await zip.file(path)?.async("string")) ?? "";
+    const validation =
+      '<dataValidations count="1"><dataValidation allowBlank="1" sqref="A1:XFD1048576"/></dataValidations>';
+    zip.file(path, sheet.replace("</sheetData>", `</sheetData>${validation}`));
+    expect((await readFile(await zip.generateAsync({ type: "uint8array" }))).leftOut).toEqual(["data validation"]);
   });
 
   it("is nothing in a plain file, and in one of ours", async () => {
