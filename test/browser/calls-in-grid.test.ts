@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
 import { CellError, type CellValue } from "../../src/cells/values";
 import { sheetId } from "../../src/engine/snapshot";
+import { readWorkbook } from "../../src/workbook-files/read-workbook";
 import { writeWorkbook } from "../../src/workbook-files/write-workbook";
 import type { Grid } from "../../src/workbook-page/grid";
 import { answerIn, type CallInSheet, callsWorkbook } from "../hosts/calls-workbook";
@@ -23,9 +24,9 @@ describe.skipIf(!found)("the table of calls in the grid of the browser", () => {
   let page: Page;
 
   beforeAll(async () => {
-    // In the place of the sample: a file, as a maker opens one.
-    const file = Buffer.from(await writeWorkbook(workbook));
-    visit = await visits.begin((page) => page.route("**/*.xlsx", (route) => route.fulfill({ body: file })));
+    // In the place of the sample, and by the same way: written as a file, and read from it.
+    const json = await readWorkbook(Buffer.from(await writeWorkbook(workbook)));
+    visit = await visits.begin((page) => page.route("**/one-lot*.json", (route) => route.fulfill({ json })));
     page = visit.page;
   });
   afterAll(() => visit?.end());
