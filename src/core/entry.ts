@@ -11,3 +11,6 @@ export interface Entry {
  * entry-without-page.ts, so that no page is shipped in it.
  */
 export const entry = (spec: FunctionSpec, page: FunctionPage): Entry => ({ spec, page });
+
+/** Words that explain and that no answer or refusal is made of: they are not shipped in the functions script either. */
+export const explained = (words: string): string => words;

@@ -3,6 +3,7 @@
  * once; the same quantity has the same name in every function.
  */
 
+import { explained } from "./entry";
 import type { Being, Hint } from "./refusals";
 
 /** What a number must keep to. Absent bounds do not bind. */
@@ -42,7 +43,7 @@ export const within = (quantity: Quantity, bounds: Bounds, requirement: Being): 
   requirement,
 });
 
-const anyWeightUnit = "grams, or any weight unit kept through the whole call";
+const anyWeightUnit = explained("grams, or any weight unit kept through the whole call");
 
 export const weight = number({
   name: "weight",
@@ -73,7 +74,7 @@ export const moisture = number({
   name: "moisture",
   bounds: { atLeast: 0, below: 1 },
   requirement: "from 0 up to, not including, 1 (76% or 0.76)",
-  unit: "share of the whole weight that is water (wet basis)",
+  unit: explained("share of the whole weight that is water (wet basis)"),
   format: "0.0%",
 });
 
@@ -84,7 +85,7 @@ export const dryBasisMoisture = number({
   name: "dry-basis moisture",
   bounds: { atLeast: 0, atMost: 1e6 },
   requirement: "0 or more (300% or 3)",
-  unit: "water as a share of the dry matter (dry basis)",
+  unit: explained("water as a share of the dry matter (dry basis)"),
   format: "0.0%",
 });
 
@@ -92,7 +93,7 @@ export const share = number({
   name: "share",
   bounds: { atLeast: 0, atMost: 1 },
   requirement: "from 0 to 1 (5% or 0.05)",
-  unit: "share of one",
+  unit: explained("share of one"),
   format: "0.0%",
 });
 
@@ -106,7 +107,7 @@ export const loss = number({
   name: "loss",
   bounds: { atLeast: 0, atMost: 1 },
   requirement: "from 0 to 1 (30% or 0.3)",
-  unit: "share of one, of what lossOf names",
+  unit: explained("share of one, of what lossOf names"),
   format: "0.0%",
 });
 
@@ -114,7 +115,7 @@ export const content = number({
   name: "content",
   bounds: { atLeast: 0 },
   requirement: "0 or more",
-  unit: "any, kept the same in the answer",
+  unit: explained("any, kept the same in the answer"),
   format: "0.00%",
 });
 
@@ -122,7 +123,7 @@ export const money = number({
   name: "money",
   bounds: { atLeast: 0 },
   requirement: "an amount of 0 or more",
-  unit: "any currency kept through the whole call",
+  unit: explained("any currency kept through the whole call"),
   format: "0.00",
 });
 
@@ -130,7 +131,7 @@ export const area = number({
   name: "area",
   bounds: { above: 0 },
   requirement: "an area above 0",
-  unit: "any area unit kept through the whole call",
+  unit: explained("any area unit kept through the whole call"),
   format: "0.00",
 });
 
@@ -138,7 +139,7 @@ export const count = number({
   name: "count",
   bounds: { atLeast: 1, whole: true },
   requirement: "a whole number of 1 or more",
-  unit: "pieces",
+  unit: explained("pieces"),
   format: "0",
 });
 
@@ -147,7 +148,7 @@ export const ratio = number({
   name: "ratio",
   bounds: { atLeast: 0 },
   requirement: "0 or more",
-  unit: "none: one weight for each of another",
+  unit: explained("none: one weight for each of another"),
   format: "0.00",
 });
 
@@ -156,7 +157,7 @@ export const tally = number({
   name: "tally",
   bounds: { atLeast: 0, whole: true },
   requirement: "a whole number of 0 or more",
-  unit: "pieces",
+  unit: explained("pieces"),
   format: "0",
 });
 
@@ -164,7 +165,7 @@ export const weightForArea = number({
   name: "weight for each unit of area",
   bounds: { atLeast: 0 },
   requirement: "0 or more",
-  unit: "one of the weight unit for each of the area unit",
+  unit: explained("one of the weight unit for each of the area unit"),
   format: "0.00",
 });
 
@@ -173,7 +174,7 @@ export const zScore = number({
   name: "z-score",
   bounds: {},
   requirement: "a number",
-  unit: "none: usual distances from the usual",
+  unit: explained("none: usual distances from the usual"),
   format: "0.0",
 });
 
@@ -182,7 +183,7 @@ export const zLimit = number({
   name: "z-score limit",
   bounds: { above: 0 },
   requirement: "a number above 0, such as 3.5",
-  unit: "none: usual distances from the usual",
+  unit: explained("none: usual distances from the usual"),
   format: "0.0",
 });
 
@@ -190,7 +191,7 @@ export const weightError = number({
   name: "weight error",
   bounds: { atLeast: 0 },
   requirement: "a standard uncertainty of 0 or more",
-  unit: "one standard uncertainty, in the unit of its weight",
+  unit: explained("one standard uncertainty, in the unit of its weight"),
   format: "0.00",
 });
 
@@ -199,7 +200,7 @@ export const moistureError = number({
   name: "moisture error",
   bounds: { atLeast: 0, atMost: 0.2 },
   requirement: "from 0 to 0.2 (0.5 points is 0.005)",
-  unit: "one standard uncertainty, as a share (one point is 0.01)",
+  unit: explained("one standard uncertainty, as a share (one point is 0.01)"),
   format: "0.0%",
 });
 
@@ -208,7 +209,7 @@ export const standardError = number({
   name: "standard error",
   bounds: { atLeast: 0 },
   requirement: "a standard uncertainty of 0 or more",
-  unit: "one standard uncertainty, in the unit of its quantity",
+  unit: explained("one standard uncertainty, in the unit of its quantity"),
   format: "0.0000",
 });
 
@@ -217,7 +218,7 @@ export const clock = number({
   name: "clock time",
   bounds: { atLeast: 0 },
   requirement: "a time such as 14:30",
-  unit: "spreadsheet time (1 is a day)",
+  unit: explained("spreadsheet time (1 is a day)"),
   format: "hh:mm",
 });
 
@@ -225,7 +226,7 @@ export const timeSpan = number({
   name: "time span",
   bounds: { above: 0 },
   requirement: "a time span above 0, such as 0:30 for half an hour",
-  unit: "spreadsheet time (1 is a day; 5:00 is five hours)",
+  unit: explained("spreadsheet time (1 is a day; 5:00 is five hours)"),
   format: "[h]:mm",
 });
 
@@ -234,7 +235,7 @@ export const plainNumber = number({
   name: "number",
   bounds: { atLeast: 0, atMost: 1e30 },
   requirement: "a number of 0 or more",
-  unit: "as the function says",
+  unit: explained("as the function says"),
   format: "0.0000",
 });
 
@@ -243,7 +244,7 @@ export const anyNumber = number({
   name: "any number",
   bounds: {},
   requirement: "a number",
-  unit: "as the function named says",
+  unit: explained("as the function named says"),
   format: "0.0000",
 });
 
