@@ -12,10 +12,15 @@ export interface OriginRegression {
 /**
  * Weighted least squares with weights x^−p: b = Σx^(1−p)y / Σx^(2−p), s² = Σ(y − bx)²x^−p / (n − 1).
  * p = 0 is the plain line through the origin (NIST StRD, NoInt1); p = 1, where the variance grows with x, gives
- * b = Σy/Σx, the outturn of a season. At least two readings, every x above 0.
+ * b = Σy/Σx, the outturn of a season; p = 2, where readings scatter by a share of x, gives b = mean of y/x. At least
+ * two readings, every x above 0.
  */
-export function originRegression(x: readonly number[], y: readonly number[], variancePower: 0 | 1): OriginRegression {
-  const varianceAt = (at: number): number => (variancePower === 0 ? 1 : at);
+export function originRegression(
+  x: readonly number[],
+  y: readonly number[],
+  variancePower: 0 | 1 | 2,
+): OriginRegression {
+  const varianceAt = (at: number): number => at ** variancePower;
   let products = 0;
   let squares = 0;
   x.forEach((at, index) => {

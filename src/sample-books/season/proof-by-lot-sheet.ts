@@ -19,6 +19,7 @@ export const proved = {
   plot: "R",
   fresh: "S",
   finished: "T",
+  shares: ["U", "V"],
 } as const;
 
 const number = result("0.000000");
@@ -48,11 +49,13 @@ export function proofByLotSheet(): Sheet {
     "plot",
     "fresh",
     "finished",
+    "outturn",
+    "unflagged",
   ];
   for (const [index, heading] of headings.entries()) {
     const isWords = heading.startsWith("flag");
     const style = index === 0 ? columnHeadLeft : isWords ? { ...columnHead, align: "center" as const } : columnHead;
-    put(`${"ABCDEFGHIJKLMNOPQRST"[index]}1`, heading, style);
+    put(`${"ABCDEFGHIJKLMNOPQRSTUV"[index]}1`, heading, style);
   }
   // Blanks are told from numbers with ISNUMBER: to some programs a 0 equals an empty text. A row with a mistake in it has
   // an error on the other sheets, and nothing here.
@@ -92,16 +95,17 @@ export function proofByLotSheet(): Sheet {
       const slope = `Proof!${yardstick.slopes[index]}`;
       const residual = `(${finished}-${slope}*${fresh})^2/${fresh}`;
       put(`${proved.residuals[index]}${row}`, `=IF(${counts}${row}=1,${residual},"")`, number);
+      put(`${proved.shares[index]}${row}`, `=IF(${counts}${row}=1,${finished}/${fresh},"")`, number);
       put(`${proved.terms[index]}${row}`, `=${term(row, index)}`, number);
     }
   }
-  put("V1", "Lot by lot", title);
+  put("X1", "Lot by lot", title);
   const notes = [
     "For the sheet Proof: plain arithmetic from the sheet Lots, without one TEA function, beside the answers.",
     "The columns t, term are the series of Student's t: the worksheet's own quantile is good to nine digits in some programs.",
   ];
-  for (const [index, note] of notes.entries()) put(`V${index + 2}`, note, remark);
-  widths(5, 5, 6, 8, 11, 11, 12, 12, 10, 18, 18, 8, 10, 11, 11, 10, 10, 12, 9, 9, 3, 90);
+  for (const [index, note] of notes.entries()) put(`X${index + 2}`, note, remark);
+  widths(5, 5, 6, 8, 11, 11, 12, 12, 10, 18, 18, 8, 10, 11, 11, 10, 10, 12, 9, 9, 11, 11, 3, 90);
   height(1, 24);
   return sheet({
     frozenRows: 1,

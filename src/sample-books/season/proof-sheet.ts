@@ -249,7 +249,7 @@ function forecast(builder: ReturnType<typeof sheetBuilder>): void {
     builder,
     66,
     "Low",
-    both((column) => blank(`MAX(0,${column}56*${today}-${column}65)`)),
+    both((column) => blank(`MAX(0,MIN(${column}56*${today}-${column}65,${column}79*${today}-${column}81))`)),
   );
   line(
     builder,
@@ -261,7 +261,7 @@ function forecast(builder: ReturnType<typeof sheetBuilder>): void {
     builder,
     68,
     "High",
-    both((column) => blank(`MIN(${today},${column}56*${today}+${column}65)`)),
+    both((column) => blank(`MIN(${today},MAX(${column}56*${today}+${column}65,${column}79*${today}+${column}81))`)),
   );
   for (const [index, name] of ["low", "expected", "high"].entries()) {
     const told = both((_, from) => blank(`Season!${season.forecastColumns[index]}${season.forecastRows[from]}`));
@@ -269,4 +269,23 @@ function forecast(builder: ReturnType<typeof sheetBuilder>): void {
     const difference = both((column) => blank(`ABS(${column}${66 + index}-${column}${70 + index})`));
     line(builder, 74 + index, `Difference, ${name}`, difference, small);
   }
+  put("A78", "If lots scatter by the same share whatever their size", remark);
+  line(
+    builder,
+    79,
+    "Mean outturn, each lot counted alike",
+    both((_, index) => `AVERAGE(${byLot(proved.shares[index])})`),
+  );
+  line(
+    builder,
+    80,
+    "Its standard deviation",
+    both((_, index) => `STDEV(${byLot(proved.shares[index])})`),
+  );
+  line(
+    builder,
+    81,
+    "Margin",
+    both((column) => blank(`IF(${column}80=0,0,${column}64*${column}80*${today}*SQRT(1+1/${column}57))`)),
+  );
 }

@@ -58,7 +58,9 @@ export const formulas: Translations = {
     "制成率 = Σ 成茶 / Σ 鲜叶；鲜叶比 = Σ 鲜叶 / Σ 成茶；单位面积产量 = Σ 成茶 / 面积；都只算这一组已完成的批次",
   "P / F, F / P, P / area, P / all": "P / F，F / P，P / 面积，P / 全部成茶",
   "row by row": "逐行计算",
-  "expected − t × u, expected, expected + t × u": "预计 − t × u，预计，预计 + t × u",
+  "expected ± t × u; even ± t × v; expected": "预计 ± t × u；均值 ± t × v；预计",
+  "expected b·x₀, b = Σy/Σx; the range holds b·x₀ ± t(n − 1)·s·√(x₀ + x₀²/Σx), s² = Σ((y − bx)²/x)/(n − 1), and m·x₀ ± t(n − 1)·d·x₀·√(1 + 1/n), m the mean of y/x and d its standard deviation":
+    "预计 b·x₀，b = Σy/Σx；范围包住 b·x₀ ± t(n − 1)·s·√(x₀ + x₀²/Σx)，s² = Σ((y − bx)²/x)/(n − 1)，以及 m·x₀ ± t(n − 1)·d·x₀·√(1 + 1/n)，m 是 y/x 的平均值，d 是它的标准差",
   "r = ln(P / F); z = 0.6745 × (r − median) / MAD, MAD the median of |r − median|; flagged when |z| > limit":
     "r = ln(P / F)；z = 0.6745 × (r − 中位数) / MAD，MAD 是 |r − 中位数| 的中位数；|z| > 限值时标出",
   "(r − median) / unit": "(r − 中位数) / 常见距离",

@@ -45,10 +45,10 @@ export const season: Translations = {
     "一批落在范围之内的机会有多大；95 % 就是二十批中有十九批",
   "Use it on the morning when the leaf has come in, to plan packing or to promise tea: three cells, the least to expect, the weight to expect, and the most. It needs no moisture, only your own book; the expected weight is today's leaf at the outturn of the whole season.":
     "早上鲜叶收进来，要安排包装或答应交茶，就用它：三个单元格，依次是预计最少、预计重量、预计最多。它不需要含水率，只要自己的账；预计重量是今天的鲜叶按全季制成率算出的重量。",
-  "The range is for this one lot. With 95 %, one lot in twenty falls outside it by chance when nothing is wrong. A lot outside it is worth a look at the weights, and at what was different that day: rain on the leaf, another plot, coarser plucking. It widens for a larger lot, and narrows as you write more lots down.":
-    "这个范围只针对这一批。按 95 % 计，即使一切正常，二十批中也有一批会碰巧落在外面。落在外面的批次，值得看看重量，也看看那天有什么不同：鲜叶带雨水、换了地块、采得粗。批越大，范围越宽；记下的批次越多，范围越窄。",
-  "It takes for granted that today's leaf is like the leaf of the past lots, and that large lots scatter more than small ones in grams and less in percent. Give it the lots of the same kind of leaf: a first flush says little about a third.":
-    "它假定今天的鲜叶与以往各批相像，也假定大批与小批相比，按克数散得开些，按百分比散得小些。请给它同一类鲜叶的批次：第一个茶季的批次，对第三个茶季参考不大。",
+  "The range is for this one lot. With 95 %, at most one lot in twenty falls outside it by chance when nothing is wrong. A lot outside it is worth a look at the weights, and at what was different that day: rain on the leaf, another plot, coarser plucking. It widens for a larger lot, and narrows as you write more lots down.":
+    "这个范围只针对这一批。按 95 % 计，一切正常时，二十批中至多有一批会碰巧落在外面。落在外面的批次，值得看看重量，也看看那天有什么不同：鲜叶带雨水、换了地块、采得粗。批越大，范围越宽；记下的批次越多，范围越窄。",
+  "It takes for granted that today's leaf is like the leaf of the past lots, and that lots scatter by chance: all by the same percent, or large ones by less. The range is wide enough for either. Give it the lots of the same kind of leaf: a first flush says little about a third.":
+    "它假定今天的鲜叶与以往各批相像，也假定各批的散开出于偶然：或者各批百分比一样，或者大批的百分比小些。范围足够宽，两种情况都顾到。请给它同一类鲜叶的批次：第一个茶季的批次，对第三个茶季参考不大。",
   "Lots still open, empty rows and headings are passed over. Rows that cannot be right (text, a finished weight above the fresh one, an error) are left out without a word, so look at the column of those left out in SEASONTABLE. Lots that are merely unlikely are kept: find them with LOTFLAGS, and mend them first.":
     "未完成的批次、空行和标题会跳过。不可能正确的行（文字、成茶比鲜叶重、错误值）不计入，也不提示，请到 SEASONTABLE 的“未计入”（left out）一列查看。只是不太像的批次会照用：先用 LOTFLAGS 找出来，改好再算。",
   "Fewer than three finished lots give #N/A, for there is no telling how far two of them scatter. Lots that are all exactly alike give a range of no width, which says more about the book than about the leaf.":

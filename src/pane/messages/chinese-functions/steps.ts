@@ -82,9 +82,11 @@ export const steps: Translations = {
   "each group, and all of them": "各组与合计",
   "outturn of the past lots together": "以往各批合计的制成率",
   "weight to expect": "预期重量",
-  "how far one lot scatters": "单批的离散程度",
-  "as sure as was asked, for so many lots, to both sides; never below 0 nor above the fresh weight":
-    "按所需的把握和批数向两侧展开；不低于 0，也不高于鲜叶重量",
+  "how far one lot scatters, if large lots scatter less in percent": "单批的离散程度，若大批按百分比散得小些",
+  "weight at the mean of the lots' outturns, each counted alike": "按各批制成率的平均值（每批同等计）算出的重量",
+  "how far one lot scatters, if all lots scatter alike in percent": "单批的离散程度，若各批按百分比散得一样",
+  "as sure as was asked, whichever is true: the lower of both lower ends, the weight to expect, the higher of both upper ends; never below 0 nor above the fresh weight":
+    "按所需的把握，两种情况都顾到：两个下端中较低的、预期重量、两个上端中较高的；不低于 0，也不高于鲜叶重量",
   "outturn, on the scale of logarithms": "制成率，取对数",
   "how far from the middle lot, in usual distances": "与中位批次相差多少个常见距离",
   "flagged when it is farther away than the limit": "超过限值时标出",
