@@ -52,6 +52,7 @@ describe.skipIf(!found)("once nobody serves the workbook page", () => {
     const before = await shown(page, "Lot", "B9");
     await page.click("#workbooks a:not([aria-current])");
     await expect.poll(status, patience).toContain("Nobody serves this page any more");
+    await page.click("#menu summary");
     await page.click("#back");
     await page.click("dialog button:has-text('Start afresh')");
     await expect.poll(status, patience).toContain("Nobody serves this page any more");

@@ -46,6 +46,7 @@ describe.skipIf(!found)("typing on the workbook page", () => {
     const hands = await Hands.on(page);
     await select(page, "Lot", "B9");
     await hands.type("1211.5", 60);
+    await page.click("#menu summary");
     await page.click("#back");
     await Promise.all([page.waitForEvent("load"), page.getByRole("button", { name: "Start afresh" }).click()]);
     await untilReady(page);
