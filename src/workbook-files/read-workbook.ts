@@ -76,7 +76,7 @@ const listed = (words: string, found: readonly string[]): string[] => {
 const tablesWithTotals = (file: ExcelJS.Workbook): ReadonlySet<string> =>
   new Set(
     file.worksheets.flatMap((sheet) =>
-      librarysTables(sheet).flatMap(({ table: { name, totalsRow } }) => (totalsRow ? [name] : [])),
+      librarysTables(sheet).flatMap(({ table: { displayName, totalsRow } }) => (totalsRow ? [displayName] : [])),
     ),
   );
 
@@ -149,13 +149,13 @@ function sheetOf(sheet: ExcelJS.Worksheet, firstDay: number, charts: readonly Ch
   };
 }
 
-/** The library's types leave out some of what it reads. */
+/** The library's types leave out some of what it reads. Formulas name a table as it is shown; some files say no more. */
 const librarysTables = (sheet: ExcelJS.Worksheet) =>
-  sheet.getTables() as unknown as readonly { table: { name: string; tableRef: string; totalsRow?: boolean } }[];
+  sheet.getTables() as unknown as readonly { table: { displayName: string; tableRef: string; totalsRow?: boolean } }[];
 
 /** A row of totals under a table stays as cells, without being part of it. */
 function tablesOf(sheet: ExcelJS.Worksheet): Table[] {
-  return librarysTables(sheet).map(({ table: { name, tableRef, totalsRow } }) => {
+  return librarysTables(sheet).map(({ table: { displayName: name, tableRef, totalsRow } }) => {
     const area = areaOf(tableRef);
     return { name, area: totalsRow ? { ...area, rows: area.rows - 1 } : area };
   });

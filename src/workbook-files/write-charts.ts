@@ -1,4 +1,5 @@
 import type * as Library from "wasm-xlsxwriter";
+import { areaWithin, partsOf } from "./references";
 import { pixelsOf } from "./sizes";
 import type { SpreadsheetWriter } from "./spreadsheet-writer";
 import type { Chart, ChartAxis, ChartSeries, Sheet } from "./workbook";
@@ -26,17 +27,26 @@ export function writeChart(writer: SpreadsheetWriter, target: Library.Worksheet,
 const titleColor = "#2e5e4e";
 
 function seriesOf(writer: SpreadsheetWriter, chart: Chart, series: ChartSeries, index: number): Library.ChartSeries {
-  const { ChartFormat, ChartRange, ChartSolidFill, Color } = writer;
+  const { ChartFormat, ChartSolidFill, Color } = writer;
   const filled = () => new ChartFormat().setSolidFill(new ChartSolidFill().setColor(Color.parse(series.color)));
   const written = new writer.ChartSeries()
     .setName(series.name)
-    .setCategories(ChartRange.newFromString(series.across))
-    .setValues(ChartRange.newFromString(series.up));
+    .setCategories(rangeOf(writer, series.across))
+    .setValues(rangeOf(writer, series.up));
   if (chart.kind === "columns") {
     const label = new writer.ChartDataLabel().showValue();
     return written.setFormat(filled()).setDataLabel(chart.up.format ? label.setNumFormat(chart.up.format) : label);
   }
   return written.setFormat(new ChartFormat().setNoLine()).setMarker(markerOf(writer, filled(), index));
+}
+
+/** The library reads a range from a text as well, but not a sheet's name with an apostrophe in it. */
+function rangeOf({ ChartRange }: SpreadsheetWriter, written: string): Library.ChartRange {
+  const { sheet, cells } = partsOf(written);
+  const area = areaWithin(cells, { rows: 1_048_576, columns: 16_384 });
+  if (sheet === undefined || !area) return ChartRange.newFromString(written);
+  const { row, column, rows, columns } = area;
+  return ChartRange.newFromRange(sheet, row, column, row + rows - 1, column + columns - 1);
 }
 
 /** Shapes differ too, for paper without colour. */

@@ -55,6 +55,14 @@ describe("a file with names and table references", () => {
     expect(await zip.file("xl/worksheets/sheet1.xml")?.async("string")).toContain("<f>$C3/$B3</f>");
   });
 
+  it("is read and written when the table has the name alone that is shown", async () => {
+    const zip = await JSZip.loadAsync(await bookWithNames());
+    const table = (await zip.file("xl/tables/table1.xml")?.async("string")) ?? "";
+    zip.file("xl/tables/table1.xml", table.replace(' name="Lots"', ""));
+    const { sheets } = await readWorkbook(await zip.generateAsync({ type: "uint8array" }));
+    expect(sheets[0]?.tables?.[0]?.name).toBe("Lots");
+  });
+
   it("keeps the last value of a formula that names a column which is not there, and says so", async () => {
     const zip = await JSZip.loadAsync(await bookWithNames());
     const sheet = (await zip.file("xl/worksheets/sheet2.xml")?.async("string")) ?? "";

@@ -87,6 +87,14 @@ describe("a workbook with a table and charts", () => {
     expect(second?.cells).toEqual(cells);
   });
 
+  it("has its charts again also when the sheet has an apostrophe in its name", async () => {
+    const named = JSON.parse(JSON.stringify(sheet).replaceAll("'Past lots'!", "'Ma''s lots'!")) as Sheet;
+    const again = await readWorkbook(
+      await writeWorkbook({ ...workbook, sheets: [plain, { ...named, name: "Ma's lots" }] }),
+    );
+    expect(again.sheets[1]?.charts).toEqual(named.charts);
+  });
+
   it("has them again after a visit to the engine", () => {
     const { tables, charts: kept, page } = workbookOf(snapshotOf(workbook)).sheets[1] as Sheet;
     expect({ tables, charts: kept, page }).toEqual({ tables: sheet.tables, charts, page: sheet.page });
