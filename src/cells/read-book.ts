@@ -1,6 +1,5 @@
 import type { Argument, BookCell, BookColumn, Parameter } from "../core/define";
 import { must } from "../core/errors";
-
 import { cellReader } from "./read-cell";
 import type { ListsReader } from "./read-list";
 import { CellError, isBlank } from "./values";

@@ -1,7 +1,6 @@
 import type { FunctionSpec } from "../core/define";
 import { namespace, signature } from "../core/describe";
 import { must } from "../core/errors";
-
 import { type CellError, refusedCell } from "./values";
 
 /**

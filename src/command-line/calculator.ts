@@ -73,9 +73,15 @@ function sizeOf(book: NodeWorkbook): { rows: number; columns: number } {
 
 /** Decimal commas make two arguments of a number: too many, then. */
 function withCommaHint(value: CellValue): CellValue {
-  if (!(value instanceof CellError) || !value.message.includes(" must have at most ")) return value;
+  if (!(value instanceof CellError) || !hasTooManyArguments(value)) return value;
   const hint = "a comma separates arguments: write decimals with a point, and thousands without a separator";
   return new CellError(value.code, `${value.message}; ${hint}, or put semicolons between arguments: (320; 0,75; 0,6)`);
+}
+
+function hasTooManyArguments({ reason }: CellError): boolean {
+  if (typeof reason !== "object" || !("must" in reason) || !("do" in reason.must)) return false;
+  const { do: asked } = reason.must;
+  return typeof asked === "object" && asked.kind === "few arguments";
 }
 
 const sheetName = "Sheet";

@@ -3,6 +3,8 @@
  * following references back from cells that show nothing or an error; labels only give what was found a name.
  */
 import { tokenize } from "@borgar/fx";
+import type { Reason } from "../core/refusals";
+import type { ErrorMessage } from "../engine/error-messages";
 import { areaWithin, partsOf } from "../workbook-files/references";
 import { type Area, type Cell, isErrorCode, type Sheet, type Workbook } from "../workbook-files/workbook";
 
@@ -26,14 +28,15 @@ export interface Hindrance extends Spot {
   readonly waiting: readonly Spot[];
 }
 
-export type ReasonAt = (spot: Spot) => string | undefined;
+/** What is known of the error that a cell shows: its words, and as data what a function of ours refused. */
+export type ErrorAt = (spot: Spot) => Pick<ErrorMessage, "message" | "reason"> | undefined;
 
 /** Mistakes come before blanks, and among them what most cells wait for. */
-export function hindrances(workbook: Workbook, reasonAt: ReasonAt): Hindrance[] {
+export function hindrances(workbook: Workbook, errorAt: ErrorAt): Hindrance[] {
   const book = new Book(workbook);
   const found = new Map<string, Cause & { readonly stumbling: Set<StuckCell> }>();
   for (const stuck of book.stuck) {
-    for (const cause of causesOf(stuck, book, reasonAt)) {
+    for (const cause of causesOf(stuck, book, errorAt)) {
       const key = keyOf(cause);
       const before = found.get(key) ?? { ...cause, stumbling: new Set() };
       before.stumbling.add(stuck);
@@ -63,18 +66,19 @@ const ownSheetFirst = ({ sheet }: Spot, waiting: ReadonlySet<Spot>): Spot[] => [
 type Cause = Omit<Hindrance, "label" | "waiting">;
 
 /** The cells right before a stuck one that explain it, with no other stuck one between. */
-function causesOf(stuck: StuckCell, book: Book, reasonAt: ReasonAt): Cause[] {
+function causesOf(stuck: StuckCell, book: Book, errorAt: ErrorAt): Cause[] {
   const spot = { sheet: stuck.sheet, row: stuck.row, column: stuck.column };
-  const reason = stuck.value === "" ? undefined : reasonAt(spot);
+  const error = stuck.value === "" ? undefined : errorAt(spot);
+  const reason = error?.message;
   const causes: Cause[] = [];
   for (const area of stuck.reads) {
     const origins = reason === undefined ? [] : book.originsOf(area);
     for (const { value, ...place } of [...book.constantsIn(area), ...origins]) {
-      const quoted = reason !== undefined && isQuoted(value, reason);
+      const isRefused = value !== undefined && value !== "" && refuses(error?.reason, value);
       // Of texts that nobody complains of only those which begin as a number does; any other may be meant.
       if (typeof value === "string" && value !== "") {
-        if (quoted || isHalfNumber(value)) causes.push({ ...place, is: "text", value, reason });
-      } else if (quoted) causes.push({ ...place, is: "value", value, reason });
+        if (isRefused || isHalfNumber(value)) causes.push({ ...place, is: "text", value, reason });
+      } else if (isRefused) causes.push({ ...place, is: "value", value, reason });
     }
     const blank = isOneCell(area) ? book.blankAt(area) : undefined;
     if (blank) causes.push({ ...blank, is: "blank", value: undefined, reason: undefined });
@@ -87,14 +91,12 @@ function causesOf(stuck: StuckCell, book: Book, reasonAt: ReasonAt): Cause[] {
 
 const isHalfNumber = (text: string): boolean => /^\s*[-+.,~≈<>]*\s*\d/.test(text);
 
-/** Whether a refusal says that it got this value. */
-function isQuoted(value: Cell["value"], reason: string): boolean {
-  const said = reason.lastIndexOf("got ");
-  if (value === undefined || value === "" || said < 0) return false;
-  const got = reason.slice(said + "got ".length);
-  if (typeof value === "string") return got.includes(value);
-  const text = String(value);
-  return got.startsWith(text) && !/^(\d|\.\d)/.test(got.slice(text.length));
+/** Whether it is this value that was refused, also as the first reason why a row of a book is left out. */
+function refuses(reason: Reason | undefined, value: Cell["value"]): boolean {
+  if (typeof reason !== "object" || !("found" in reason) || typeof reason.found === "string") return false;
+  const { found } = reason;
+  if (found.kind === "lots") return refuses(found.leftOut?.first, value);
+  return (found.kind === "value" || found.kind === "value at") && found.value === value;
 }
 
 type SheetArea = Area & { readonly sheet: string };

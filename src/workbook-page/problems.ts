@@ -53,7 +53,7 @@ export class Problems {
     const before = this.#byCell;
     this.#all = hindrances(this.#withSpills(this.#grid.workbook()), ({ sheet, row, column }) => {
       const id = book?.getSheetByName(sheet)?.getSheetId();
-      return id === undefined ? undefined : errors.at(id, row, column)?.message;
+      return id === undefined ? undefined : errors.at(id, row, column);
     });
     this.#byCell = new Map(this.#all.map((each) => [keyOf(each), each]));
     this.#waiting = new Map();

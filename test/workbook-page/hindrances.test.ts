@@ -1,11 +1,15 @@
 import { readFile } from "node:fs/promises";
 import { describe, expect, test } from "vitest";
+import { type DomainError, mustBe } from "../../src/core/errors";
+import { moisture } from "../../src/core/quantities";
 import { addressOf, placeOf } from "../../src/workbook-files/addresses";
 import { readWorkbook } from "../../src/workbook-files/read-workbook";
 import type { Cell, Workbook } from "../../src/workbook-files/workbook";
 import { hindrances, type Spot } from "../../src/workbook-page/hindrances";
 import { hindranceAfterAddress, hindranceAtCell, waitsFor } from "../../src/workbook-page/words";
 
+/** What each of these cells was refused. */
+type Refused = Readonly<Record<string, DomainError>>;
 type Cells = Readonly<Record<string, Omit<Cell, "row" | "column"> | string | number>>;
 
 /** A workbook of these sheets; a text that begins with an equals sign is a formula without an answer. */
@@ -30,10 +34,13 @@ function book(sheets: Readonly<Record<string, Cells>>): Workbook {
 }
 
 const at = ({ sheet, row, column }: Spot) => `${sheet}!${addressOf(row, column)}`;
-const found = (sheets: Readonly<Record<string, Cells>>, reasons: Readonly<Record<string, string>> = {}) =>
-  hindrances(book(sheets), (spot) => reasons[at(spot)]);
-const said = (sheets: Readonly<Record<string, Cells>>, reasons: Readonly<Record<string, string>> = {}) =>
-  found(sheets, reasons).map((each) => at(each) + hindranceAfterAddress(each));
+const found = (sheets: Readonly<Record<string, Cells>>, refused: Refused = {}) =>
+  hindrances(book(sheets), (spot) => {
+    const error = refused[at(spot)];
+    return error && { message: error.message, reason: error.refusal };
+  });
+const said = (sheets: Readonly<Record<string, Cells>>, refused: Refused = {}) =>
+  found(sheets, refused).map((each) => at(each) + hindranceAfterAddress(each));
 
 describe("what holds answers up", () => {
   test("a blank is named with its label and with all that wait for it, on other sheets too", () => {
@@ -68,13 +75,13 @@ describe("what holds answers up", () => {
         F7: { formula: "=F5+1", value: "#VALUE!" },
       },
     };
-    const reasons = { "Lot!F5": "load must be a number; got text" };
-    expect(said(sheets, reasons)).toEqual([
-      "Lot!B18, pan load wanted, holds the text “350 g”: F5 and 2 more cells wait for it. load must be a number; got text",
+    const refused = { "Lot!F5": mustBe("load", "a number", "350 g") };
+    expect(said(sheets, refused)).toEqual([
+      'Lot!B18, pan load wanted, holds the text “350 g”: F5 and 2 more cells wait for it. load must be a number; got the text "350 g"',
     ]);
-    const [cause] = found(sheets, reasons);
+    const [cause] = found(sheets, refused);
     expect(cause && hindranceAtCell(cause)).toBe(
-      "This holds the text “350 g”: F5 and 2 more cells wait for it. load must be a number; got text",
+      'This holds the text “350 g”: F5 and 2 more cells wait for it. load must be a number; got the text "350 g"',
     );
     expect(cause && waitsFor(cause, { sheet: "Lot", ...placeOf("F7") })).toBe(
       "waits for B18, pan load wanted, which holds the text “350 g”",
@@ -83,8 +90,8 @@ describe("what holds answers up", () => {
 
   test("a number that a function refuses is the cause; its neighbours are not", () => {
     const sheets = { Lot: { B1: 500, B2: 76, C1: { formula: "=TEA.WATER(B1,B2)", value: "#VALUE!" } } };
-    expect(said(sheets, { "Lot!C1": "moisture must be below 1; got 76" })).toEqual([
-      "Lot!B2 holds 76: C1 waits for it. moisture must be below 1; got 76",
+    expect(said(sheets, { "Lot!C1": mustBe("moisture", moisture.requirement, 76) })).toEqual([
+      "Lot!B2 holds 76: C1 waits for it. moisture must be from 0 up to, not including, 1 (76% or 0.76); got 76",
     ]);
   });
 
@@ -96,8 +103,8 @@ describe("what holds answers up", () => {
         G1: { formula: "=TEA.WATER(500,F12)", value: "#VALUE!" },
       },
     };
-    expect(said(sheets, { "Lot!G1": "moisture must be below 1 (76% or 0.76); got 76" })).toEqual([
-      "Lot!B15 holds 76: G1 waits for it. moisture must be below 1 (76% or 0.76); got 76",
+    expect(said(sheets, { "Lot!G1": mustBe("moisture", moisture.requirement, 76) })).toEqual([
+      "Lot!B15 holds 76: G1 waits for it. moisture must be from 0 up to, not including, 1 (76% or 0.76); got 76",
     ]);
   });
 
@@ -105,8 +112,8 @@ describe("what holds answers up", () => {
     const sheets = {
       Lot: { A1: 1, C1: "=B1", C2: "=C1", C3: "=C1", D1: { formula: "=TEA.WATER(5,76)", value: "#VALUE!" } },
     };
-    expect(said(sheets, { "Lot!D1": "moisture must be below 1; got 76" })).toEqual([
-      "Lot!D1: moisture must be below 1; got 76",
+    expect(said(sheets, { "Lot!D1": mustBe("moisture", moisture.requirement, 76) })).toEqual([
+      "Lot!D1: moisture must be from 0 up to, not including, 1 (76% or 0.76); got 76",
       "Lot!B1 is blank: 3 cells wait for it",
     ]);
   });

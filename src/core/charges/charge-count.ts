@@ -1,7 +1,6 @@
 import { isAbove } from "../comparison";
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { mustBe } from "../errors";
-
 import { count, ratio, weight, weight as weightQuantity } from "../quantities";
 import { step } from "../working";
 import { maxLoad, panAndScale, panLoad, readability } from "./charge-parameters";

@@ -1,6 +1,5 @@
 import { defineFunction, exactly, type FunctionPage, measured, setting, settingList } from "../define";
 import { must } from "../errors";
-
 import { count, looseWeight, plainNumber, weight } from "../quantities";
 import { largestRemainder } from "../sources";
 import { step, sumOf, workingNumber } from "../working";

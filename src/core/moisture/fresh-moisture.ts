@@ -1,7 +1,6 @@
 import { isAbove } from "../comparison";
 import { defineFunction, exactly, type FunctionPage, measured, optional } from "../define";
 import { mustBe } from "../errors";
-
 import { dryLoss, looseWeight, moisture, mostMoisture, share, weight } from "../quantities";
 import { irriMoisture, junshanProcess } from "../sources";
 import { percent, step } from "../working";

@@ -2,7 +2,6 @@ import { saleLimit } from "../cautions";
 import { isAbove } from "../comparison";
 import { defineFunction, exactly, type FunctionPage, measured, optional } from "../define";
 import { mustBe } from "../errors";
-
 import { dryLoss, looseWeight, moisture, mostMoisture, weight } from "../quantities";
 import { irriMoisture, junshanProcess, teaWaterLoss } from "../sources";
 import { percent, step } from "../working";

@@ -1,7 +1,6 @@
 import { saleLimit } from "../cautions";
 import { defineFunction, exactly, type FunctionPage, measured, optional } from "../define";
 import { mustBe } from "../errors";
-
 import { looseWeight, moisture, weight } from "../quantities";
 import { iso1573, jacobsenMicrowave } from "../sources";
 import { step } from "../working";

@@ -9,7 +9,6 @@ import {
   optional,
 } from "../define";
 import { noAnswer } from "../errors";
-
 import { studentQuantile } from "../numeric/student";
 import { confidence, looseWeight, share, weight } from "../quantities";
 import { nistNoInt1 } from "../sources";

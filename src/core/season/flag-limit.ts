@@ -9,8 +9,8 @@ const goodLots = 0.99;
  * How far from the usual is too far, where nobody typed a limit. The modified z-score scatters the more the fewer lots
  * there are, since the median and the MAD of few lots are uncertain themselves: one limit for all books flags clean
  * small ones in every fifth case. Both limits are the normal quantile that a large book would need, times a factor
- * that falls to 1 as books grow. Source: our own simulation of 200,000 clean books of each size from 5 to 12 lots, 60,000 to 40, 20,000 to 400;
- * test/core/flag-limit.test.ts repeats it in small.
+ * that falls to 1 as books grow. Source: our own simulation of 200,000 clean books of each size from 5 to 12 lots,
+ * 60,000 of up to 40, 20,000 of up to 400; test/core/flag-limit.test.ts repeats it in small.
  */
 export function limitOfBook(spread: OutturnSpread): number {
   const { count } = spread;

@@ -1,6 +1,5 @@
 import { isAbove } from "../comparison";
 import { must } from "../errors";
-
 import { choice, share, within } from "../quantities";
 import { type LossOf, moistureLeft, requirePossible, shareLeft } from "./loss-of";
 

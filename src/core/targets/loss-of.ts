@@ -1,6 +1,5 @@
 import { isAbove } from "../comparison";
 import { mustBe } from "../errors";
-
 import { choice } from "../quantities";
 import type { Place } from "../refusals";
 

@@ -2,7 +2,6 @@ import { hotPan } from "../cautions";
 import { isAbove } from "../comparison";
 import { defineFunction, exactly, type FunctionPage, measured, setting } from "../define";
 import { mustBe } from "../errors";
-
 import { dryMatter } from "../moisture/dry-matter";
 import { looseWeight, moisture, weight } from "../quantities";
 import { irriMoisture, teaWaterLoss } from "../sources";

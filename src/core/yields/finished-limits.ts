@@ -1,7 +1,6 @@
 import { isAbove } from "../comparison";
 import { optional } from "../define";
 import { mustBe } from "../errors";
-
 import { looseWeight, moisture, moistureError, share, weightError } from "../quantities";
 
 /** Width of the band: two standard uncertainties to either side. */
