@@ -194,6 +194,7 @@ describe.skipIf(!found)("the pane beside the grid, 350 pixels wide", () => {
     await page.waitForSelector("#pane dialog[open]");
     expect(await page.textContent("#filled-cells")).toContain("B1");
     await page.keyboard.press("Escape");
+    await page.waitForSelector("#pane dialog", { state: "detached" });
     expect(await answersIn(page, "Filled")).toEqual([]);
     await tabTo(page, "#pane .write .primary");
     await page.keyboard.press("Enter");

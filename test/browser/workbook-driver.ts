@@ -27,9 +27,16 @@ export async function values(page: Page, sheet: string): Promise<Map<string, num
   );
 }
 
-/** Gives the grid the keyboard with a click, then selects a cell in it. */
+let clicks = 0;
+
+/**
+ * Gives the grid the keyboard with a click, then selects a cell in it. Two clicks soon after each other on one spot are
+ * a double click, which opens a cell to be typed into: each goes to another spot than the last.
+ */
 export async function select(page: Page, sheet: string, cell: string): Promise<void> {
-  await page.locator("#grid canvas[id^=univer-sheet-main-canvas]").click({ position: { x: 100, y: 60 }, delay: 50 });
+  clicks += 1;
+  const position = { x: 100 + 60 * (clicks % 3), y: 60 };
+  await page.locator("#grid canvas[id^=univer-sheet-main-canvas]").click({ position, delay: 50 });
   await page.evaluate(
     ([name, { row, column }]) => {
       const book = workbookGrid.api.getActiveWorkbook();
