@@ -1,5 +1,5 @@
 import { openInNode } from "../engine/node-workbook";
-import type { Cell, Workbook } from "../workbook-files/workbook";
+import type { Cell, Workbook } from "../workbook/workbook";
 import { type Comparison, comparison } from "./side-by-side";
 import { timeOfCalculation } from "./time-of-calculation";
 

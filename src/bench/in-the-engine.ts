@@ -1,5 +1,5 @@
 import { openInNode } from "../engine/node-workbook";
-import type { Cell, Workbook } from "../workbook-files/workbook";
+import type { Cell, Workbook } from "../workbook/workbook";
 import { type SeasonRows, seasonRows } from "./season-rows";
 import { groupCount } from "./season-table";
 import { type Comparison, comparison } from "./side-by-side";

@@ -30,7 +30,7 @@ const policy = [
 
 const page = (name: string): HtmlWebpackPlugin =>
   new HtmlWebpackPlugin({
-    template: source("excel", `${name}.html`),
+    template: source("pages", "excel", `${name}.html`),
     filename: `${name}.html`,
     templateParameters: { policy },
     minify: false,
@@ -49,7 +49,7 @@ const shared: Configuration = {
 const functionsScript = (folder: string): Configuration => ({
   ...shared,
   target: ["web", plainLanguage],
-  entry: { functions: source("excel", "functions-page.ts") },
+  entry: { functions: source("pages", "excel", "functions-page.ts") },
   output: { path: folder, filename: "[name].js" },
   module: { rules: rulesInPlainLanguage },
   plugins: [
@@ -60,7 +60,7 @@ const functionsScript = (folder: string): Configuration => ({
 
 const paneScript = (folder: string): Configuration => ({
   ...shared,
-  entry: { pane: source("excel", "pane-page.ts") },
+  entry: { pane: source("pages", "excel", "pane-page.ts") },
   output: { path: folder, filename: "[name].js", cssFilename: "[name].css" },
   module: { rules: rulesWithStyleFiles },
   experiments: { css: true },
@@ -97,8 +97,8 @@ export async function buildAddIn({ origin, folder }: Target): Promise<readonly s
   writeFileSync(join(folder, "manifest.xml"), manifestFor(origin));
   writeFunctionSite(folder);
   cpSync(join(project, "LICENSE"), join(folder, "LICENSE"));
-  for (const icon of readdirSync(source("excel", "icons")).filter((name) => name.endsWith(".png"))) {
-    cpSync(source("excel", "icons", icon), join(folder, "icons", icon));
+  for (const icon of readdirSync(source("pages", "excel", "icons")).filter((name) => name.endsWith(".png"))) {
+    cpSync(source("pages", "excel", "icons", icon), join(folder, "icons", icon));
   }
   return packages;
 }

@@ -1,7 +1,7 @@
 import { mkdir, readFile, rm, writeFile } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
 import { build, type Metafile, type OutputFile, type Plugin } from "esbuild";
-import { readWorkbook } from "../workbook-files/read-workbook";
+import { readWorkbook } from "../xlsx/read-workbook";
 
 interface Page {
   readonly project: string;

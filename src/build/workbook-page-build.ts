@@ -36,11 +36,11 @@ export async function buildPage(folder: string): Promise<readonly string[]> {
     project,
     folder,
     scripts: {
-      "first-sight": "src/workbook-page/first-sight.ts",
-      "workbook-page": "src/workbook-page/workbook-page.ts",
+      "first-sight": "src/pages/workbook/first-sight.ts",
+      "workbook-page": "src/pages/workbook/workbook-page.ts",
     },
   });
-  const template = await readFile(join(project, "src/workbook-page/workbook-page.html"), "utf8");
+  const template = await readFile(join(project, "src/pages/workbook/workbook-page.html"), "utf8");
   const [firstSight = [], page = []] = [scripts["first-sight"], scripts["workbook-page"]];
   const head = [
     `<meta http-equiv="Content-Security-Policy" content="${escaped(pagePolicy)}" />`,

@@ -48,7 +48,7 @@ export class Calculator {
     book.set(sheetName, "A1", formula);
     await book.calculate();
     const { rows, columns } = sizeOf(book);
-    const { addressOf } = await import("../workbook-files/addresses");
+    const { addressOf } = await import("../workbook/addresses");
     const grid = Array.from({ length: rows }, (_, row) =>
       Array.from({ length: columns }, (_, column) => book.value(sheetName, addressOf(row, column)) ?? ""),
     );

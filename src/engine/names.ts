@@ -1,8 +1,8 @@
 /** A workbook's names as the engine takes and gives them. */
 import type { IWorkbookData } from "@univerjs/core";
-import { canBeWorkedOut } from "../workbook-files/defined-names";
-import { type TableColumns, withAddresses } from "../workbook-files/table-references";
-import type { DefinedName, Workbook } from "../workbook-files/workbook";
+import { type TableColumns, withAddresses } from "../workbook/table-references";
+import type { DefinedName, Workbook } from "../workbook/workbook";
+import { canBeWorkedOut } from "../xlsx/defined-names";
 
 /** What the engine calls its place for names in a snapshot. */
 const resource = "SHEET_DEFINED_NAME_PLUGIN";

@@ -15,8 +15,8 @@ import {
   LocaleType,
 } from "@univerjs/core";
 import { LexerTreeBuilder } from "@univerjs/engine-formula";
-import { type TableColumns, tablesIn, withAddresses } from "../workbook-files/table-references";
-import { type Area, type Cell, isErrorCode, type Sheet, usualFont, type Workbook } from "../workbook-files/workbook";
+import { type TableColumns, tablesIn, withAddresses } from "../workbook/table-references";
+import { type Area, type Cell, isErrorCode, type Sheet, usualFont, type Workbook } from "../workbook/workbook";
 import { namesInEngine, namesOf } from "./names";
 import type { Spills } from "./spills";
 import { engineStyle, modelStyle } from "./style";

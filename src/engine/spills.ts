@@ -1,6 +1,6 @@
 import type { ICellData, Injector, IRange } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
-import type { Area } from "../workbook-files/workbook";
+import type { Area } from "../workbook/workbook";
 
 /** What formulas have spilled, as the engine holds it beside the cells. Sheets by id, rows and columns from 0. */
 export interface Spills {

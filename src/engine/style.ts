@@ -1,5 +1,5 @@
 import { BorderStyleTypes, HorizontalAlign, type IStyleData, WrapStrategy } from "@univerjs/core";
-import type { Style } from "../workbook-files/workbook";
+import type { Style } from "../workbook/workbook";
 
 const line = { s: BorderStyleTypes.THIN, cl: { rgb: "#7f7f7f" } };
 

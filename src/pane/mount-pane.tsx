@@ -1,6 +1,6 @@
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
-import type { WorkbookHost } from "./host/workbook-host";
+import type { WorkbookHost } from "../host/workbook-host";
 import { Pane } from "./pane";
 import "./all-styles";
 

@@ -1,10 +1,10 @@
 import { type KeyboardEvent, type ReactNode, useEffect, useRef, useState } from "react";
 import { catalogue } from "../core/catalogue";
+import type { WorkbookHost } from "../host/workbook-host";
+import { weightUnits } from "../jobs/shown-number";
 import { CautionsPage } from "./cautions-page";
 import { FunctionReference } from "./function-reference";
-import type { WorkbookHost } from "./host/workbook-host";
 import { JobsPage } from "./jobs/jobs-page";
-import { weightUnits } from "./jobs/shown-number";
 import { languageOf, languageTag, MessagesContext, messagesIn, useMessages } from "./messages/messages";
 import { keptSettings, type Settings, type Tab, tabs } from "./settings";
 import { SheetCheck } from "./sheet-check/sheet-check";

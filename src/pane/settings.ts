@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { weightUnits } from "./jobs/shown-number";
+import { weightUnits } from "../jobs/shown-number";
 import { kept } from "./kept";
 import { languages } from "./messages/messages";
 

@@ -1,8 +1,8 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { calculated, sampleBooks, sampleFile } from "../sample-books/sample-books";
-import { readWorkbook } from "../workbook-files/read-workbook";
-import type { Sheet, Workbook } from "../workbook-files/workbook";
+import type { Sheet, Workbook } from "../workbook/workbook";
+import { readWorkbook } from "../xlsx/read-workbook";
 
 /** Builds the sample workbooks into a folder, as the sources make them today. Gives the names of the files. */
 export async function writeSamples(folder: string): Promise<readonly string[]> {

@@ -1,7 +1,7 @@
 import { catalogue } from "../core/catalogue";
 import type { Expected } from "../core/define";
 import { cellOf, rowsOf } from "../core/describe";
-import { type Cell, isErrorCode, type Style, type Workbook } from "../workbook-files/workbook";
+import { type Cell, isErrorCode, type Style, type Workbook } from "../workbook/workbook";
 import { columnHeadLeft, remark, title } from "./look";
 
 interface Line {

@@ -1,4 +1,4 @@
-import type { Style } from "../workbook-files/workbook";
+import type { Style } from "../workbook/workbook";
 
 /** The styles that the sample books share: what is typed is tinted, what is worked out is plain. */
 const ink = "#24312a";

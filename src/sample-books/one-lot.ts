@@ -1,4 +1,4 @@
-import type { Workbook } from "../workbook-files/workbook";
+import type { Workbook } from "../workbook/workbook";
 import { cardSheets } from "./one-lot/card-sheet";
 import { lotSheet } from "./one-lot/lot-sheet";
 import { pastLotsSheet } from "./one-lot/past-lots-sheet";

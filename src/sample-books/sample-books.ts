@@ -1,6 +1,6 @@
 import { openInNode } from "../engine/node-workbook";
-import type { Workbook } from "../workbook-files/workbook";
-import { writeWorkbook } from "../workbook-files/write-workbook";
+import type { Workbook } from "../workbook/workbook";
+import { writeWorkbook } from "../xlsx/write-workbook";
 import { excelCheck } from "./excel-check";
 import { oneLot } from "./one-lot";
 import { seasonBook } from "./season";

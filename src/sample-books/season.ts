@@ -1,4 +1,4 @@
-import type { Workbook } from "../workbook-files/workbook";
+import type { Workbook } from "../workbook/workbook";
 import { flagsSheet } from "./season/flags-sheet";
 import { lotsSheet } from "./season/lots-sheet";
 import { oneLotSheet } from "./season/one-lot-sheet";

@@ -1,5 +1,5 @@
-import { areaOf, placeOf } from "../workbook-files/addresses";
-import type { Area, Cell, Chart, PageSetup, Sheet, Style, Table } from "../workbook-files/workbook";
+import { areaOf, placeOf } from "../workbook/addresses";
+import type { Area, Cell, Chart, PageSetup, Sheet, Style, Table } from "../workbook/workbook";
 
 /** Puts a sheet together cell by cell, by addresses as they show in a spreadsheet. */
 export interface SheetBuilder {

@@ -4,7 +4,7 @@ import type { AxeResults } from "axe-core";
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
-import type { Grid } from "../../src/workbook-page/grid";
+import type { Grid } from "../../src/pages/workbook/grid";
 import { select, shown } from "./workbook-driver";
 import { type Visit, workbookVisits } from "./workbook-visits";
 

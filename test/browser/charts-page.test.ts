@@ -2,8 +2,8 @@ import { readFile } from "node:fs/promises";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
-import { readWorkbook } from "../../src/workbook-files/read-workbook";
-import type { Grid } from "../../src/workbook-page/grid";
+import type { Grid } from "../../src/pages/workbook/grid";
+import { readWorkbook } from "../../src/xlsx/read-workbook";
 import { select, shown, typeOver, untilReady } from "./workbook-driver";
 import { type Visit, workbookVisits } from "./workbook-visits";
 

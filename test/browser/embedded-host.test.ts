@@ -1,8 +1,8 @@
 import type { Page } from "playwright-core";
 import { beforeEach, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
-import type { Block, CellPlace, WorkbookHost } from "../../src/pane/host/workbook-host";
-import type { Grid } from "../../src/workbook-page/grid";
+import type { Block, CellPlace, WorkbookHost } from "../../src/host/workbook-host";
+import type { Grid } from "../../src/pages/workbook/grid";
 import { select, shown, typeOver, untilReady, values } from "./workbook-driver";
 import { workbookVisits } from "./workbook-visits";
 

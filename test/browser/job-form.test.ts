@@ -1,10 +1,10 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { findBrowser, openBrowser } from "../../src/build/open-browser";
-import type { HostProblem } from "../../src/pane/host/workbook-host";
+import type { HostProblem } from "../../src/host/workbook-host";
 import { chinese } from "../../src/pane/messages/chinese";
 import { english } from "../../src/pane/messages/english";
-import type { FakeWorkbookHost } from "../pane/fake-workbook-host";
+import type { FakeWorkbookHost } from "../host/fake-workbook-host";
 import { FakePane } from "./fake-pane";
 
 /** On the page. */

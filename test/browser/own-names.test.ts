@@ -1,8 +1,8 @@
 import { readFile } from "node:fs/promises";
 import { describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
-import { readWorkbook } from "../../src/workbook-files/read-workbook";
-import { bookWithNames } from "../workbook-files/book-with-names";
+import { readWorkbook } from "../../src/xlsx/read-workbook";
+import { bookWithNames } from "../xlsx/book-with-names";
 import { shown, typeOver, untilReady } from "./workbook-driver";
 import { workbookVisits } from "./workbook-visits";
 

@@ -4,8 +4,8 @@ import type { AxeResults } from "axe-core";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findBrowser, openBrowser } from "../../src/build/open-browser";
-import { jobs } from "../../src/pane/jobs/jobs";
-import type { FakeWorkbookHost } from "../pane/fake-workbook-host";
+import { jobs } from "../../src/jobs/jobs";
+import type { FakeWorkbookHost } from "../host/fake-workbook-host";
 import { FakePane } from "./fake-pane";
 
 /** On the page. */

@@ -5,8 +5,8 @@ import { findBrowser, openBrowser } from "../../src/build/open-browser";
 import { pagePolicy } from "../../src/build/page-policy";
 import { serve } from "../../src/build/serve";
 import { buildPageOnce, pageFolder } from "../../src/build/workbook-page-build";
-import { addressOf } from "../../src/workbook-files/addresses";
-import type { Grid } from "../../src/workbook-page/grid";
+import type { Grid } from "../../src/pages/workbook/grid";
+import { addressOf } from "../../src/workbook/addresses";
 import { openWorkbook, typeOver } from "./workbook-driver";
 
 declare const workbookGrid: Grid;

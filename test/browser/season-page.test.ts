@@ -2,7 +2,7 @@ import { readFile } from "node:fs/promises";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
-import { readWorkbook } from "../../src/workbook-files/read-workbook";
+import { readWorkbook } from "../../src/xlsx/read-workbook";
 import { shown, typeOver, untilReady } from "./workbook-driver";
 import { type Visit, workbookVisits } from "./workbook-visits";
 

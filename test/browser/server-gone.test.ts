@@ -3,7 +3,7 @@ import { readFile } from "node:fs/promises";
 import type { Page } from "playwright-core";
 import { beforeEach, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
-import { readWorkbook } from "../../src/workbook-files/read-workbook";
+import { readWorkbook } from "../../src/xlsx/read-workbook";
 import { shown, typeOver } from "./workbook-driver";
 import { workbookVisits } from "./workbook-visits";
 

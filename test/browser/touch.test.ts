@@ -2,8 +2,8 @@
 import type { CDPSession, Page } from "playwright-core";
 import { beforeEach, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
-import { placeOf } from "../../src/workbook-files/addresses";
-import type { Grid } from "../../src/workbook-page/grid";
+import type { Grid } from "../../src/pages/workbook/grid";
+import { placeOf } from "../../src/workbook/addresses";
 import { shown } from "./workbook-driver";
 import { workbookVisits } from "./workbook-visits";
 

@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
-import { addressOf, placeOf } from "../../src/workbook-files/addresses";
-import type { Grid } from "../../src/workbook-page/grid";
+import type { Grid } from "../../src/pages/workbook/grid";
+import { addressOf, placeOf } from "../../src/workbook/addresses";
 
 declare const workbookGrid: Grid;
 

@@ -3,9 +3,9 @@ import ExcelJS from "exceljs";
 import type { Page } from "playwright-core";
 import { beforeEach, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
-import { addressOf, placeOf } from "../../src/workbook-files/addresses";
-import { readWorkbook } from "../../src/workbook-files/read-workbook";
-import type { Grid } from "../../src/workbook-page/grid";
+import type { Grid } from "../../src/pages/workbook/grid";
+import { addressOf, placeOf } from "../../src/workbook/addresses";
+import { readWorkbook } from "../../src/xlsx/read-workbook";
 import { openWorkbook, select, shown, typeOver, untilReady, values } from "./workbook-driver";
 import { workbookVisits } from "./workbook-visits";
 

@@ -1,7 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findBrowser, openBrowser } from "../../src/build/open-browser";
-import type { FakeWorkbookHost } from "../pane/fake-workbook-host";
+import type { FakeWorkbookHost } from "../host/fake-workbook-host";
 import { FakePane } from "./fake-pane";
 
 /** On the page. */

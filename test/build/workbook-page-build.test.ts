@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { buildPage } from "../../src/build/workbook-page-build";
-import { readWorkbook } from "../../src/workbook-files/read-workbook";
+import { readWorkbook } from "../../src/xlsx/read-workbook";
 
 const folder = mkdtempSync(join(tmpdir(), "tea-page-"));
 let packages: readonly string[];

@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { CellError } from "../../src/cells/values";
 import { type NodeWorkbook, openInNode } from "../../src/engine/node-workbook";
-import { placeOf } from "../../src/workbook-files/addresses";
-import type { Sheet } from "../../src/workbook-files/workbook";
+import { placeOf } from "../../src/workbook/addresses";
+import type { Sheet } from "../../src/workbook/workbook";
 
 let book: NodeWorkbook;
 

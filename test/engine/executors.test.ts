@@ -3,8 +3,8 @@ import { catalogue } from "../../src/core/catalogue";
 import { ErrorMessages } from "../../src/engine/error-messages";
 import { descriptionsFor, executorsFor } from "../../src/engine/executors";
 import { type NodeWorkbook, openInNode } from "../../src/engine/node-workbook";
-import { addressOf } from "../../src/workbook-files/addresses";
-import type { Cell, Sheet } from "../../src/workbook-files/workbook";
+import { addressOf } from "../../src/workbook/addresses";
+import type { Cell, Sheet } from "../../src/workbook/workbook";
 
 const percentages = Array.from({ length: 99 }, (_, index) => index + 1);
 

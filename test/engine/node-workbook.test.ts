@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { CellError } from "../../src/cells/values";
 import { type NodeWorkbook, openInNode } from "../../src/engine/node-workbook";
-import type { Cell } from "../../src/workbook-files/workbook";
+import type { Cell } from "../../src/workbook/workbook";
 
 const tooMoist = "moisture must be from 0 up to, not including, 1 (76% or 0.76); got 76";
 

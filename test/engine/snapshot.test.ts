@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { snapshotOf, workbookOf } from "../../src/engine/snapshot";
-import type { Workbook } from "../../src/workbook-files/workbook";
+import type { Workbook } from "../../src/workbook/workbook";
 
 const workbook: Workbook = {
   name: "There and back",

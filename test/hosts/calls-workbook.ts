@@ -1,8 +1,8 @@
 import type { CellValue, Grid } from "../../src/cells/values";
 import type { Given } from "../../src/core/define";
 import { namespace, typed } from "../../src/core/describe";
-import { addressOf } from "../../src/workbook-files/addresses";
-import type { Cell, Sheet, Workbook } from "../../src/workbook-files/workbook";
+import { addressOf } from "../../src/workbook/addresses";
+import type { Cell, Sheet, Workbook } from "../../src/workbook/workbook";
 import { bareAnswer, type Call, type CallArgument, type Content, calls, isErrorCell, isRange } from "./calls";
 
 /** How the arguments stand in the formula: typed into it, or in cells that it refers to. */

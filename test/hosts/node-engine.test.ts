@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { type NodeWorkbook, openInNode } from "../../src/engine/node-workbook";
-import { addressOf } from "../../src/workbook-files/addresses";
+import { addressOf } from "../../src/workbook/addresses";
 import { asShown } from "./calls";
 import { answerIn, callsWorkbook } from "./calls-workbook";
 

@@ -4,8 +4,8 @@ import { CellError } from "../../src/cells/values";
 import { mustBe } from "../../src/core/errors";
 import { moisture, weight } from "../../src/core/quantities";
 import { openInNode } from "../../src/engine/node-workbook";
-import { holdsFormula } from "../../src/pane/host/block-cells";
-import type { Block, CellArea, CellPlace, WrittenCell } from "../../src/pane/host/workbook-host";
+import { holdsFormula } from "../../src/host/block-cells";
+import type { Block, CellArea, CellPlace, WrittenCell } from "../../src/host/workbook-host";
 import {
   type Entries,
   isExample,
@@ -18,22 +18,22 @@ import {
   withoutField,
   withPicked,
   withRows,
-} from "../../src/pane/jobs/entries";
-import { cautionsOf, type Field, fieldsOf, inputsOf, type Job, listsOf, moreOf } from "../../src/pane/jobs/job";
-import { answersOf, brokenFields, type JobAnswer, type PickedValues, readingsOf } from "../../src/pane/jobs/job-answer";
-import { blockAt } from "../../src/pane/jobs/job-block";
+} from "../../src/jobs/entries";
+import { cautionsOf, type Field, fieldsOf, inputsOf, type Job, listsOf, moreOf } from "../../src/jobs/job";
+import { answersOf, brokenFields, type JobAnswer, type PickedValues, readingsOf } from "../../src/jobs/job-answer";
+import { blockAt } from "../../src/jobs/job-block";
+import { jobs } from "../../src/jobs/jobs";
+import { kindOf } from "../../src/jobs/read-text";
+import { refusalInWords, refusedFields } from "../../src/jobs/refusals";
+import { decimalsOf, shownNumber } from "../../src/jobs/shown-number";
 import { JobForm } from "../../src/pane/jobs/job-form";
-import { jobs } from "../../src/pane/jobs/jobs";
-import { kindOf } from "../../src/pane/jobs/read-text";
-import { refusalInWords, refusedFields } from "../../src/pane/jobs/refusals";
-import { decimalsOf, shownNumber } from "../../src/pane/jobs/shown-number";
 import { liesOver } from "../../src/pane/jobs/write-block";
 import { chinese } from "../../src/pane/messages/chinese";
 import { english } from "../../src/pane/messages/english";
 import { type Messages, MessagesContext } from "../../src/pane/messages/messages";
-import { addressOf } from "../../src/workbook-files/addresses";
-import type { Cell } from "../../src/workbook-files/workbook";
-import { FakeWorkbookHost } from "./fake-workbook-host";
+import { addressOf } from "../../src/workbook/addresses";
+import type { Cell } from "../../src/workbook/workbook";
+import { FakeWorkbookHost } from "../host/fake-workbook-host";
 
 const inEnglish = { messages: english, unit: "g" } as const;
 const inChinese = { messages: chinese, unit: "kg" } as const;

@@ -4,10 +4,10 @@ import { catalogue } from "../../src/core/catalogue";
 import { cautions, deferral } from "../../src/core/cautions";
 import { formula, signature } from "../../src/core/describe";
 import { englishBeing } from "../../src/core/english-refusals";
+import { jobs } from "../../src/jobs/jobs";
 import { CautionsPage } from "../../src/pane/cautions-page";
 import { FunctionEntry } from "../../src/pane/function-entry";
 import { FunctionReference } from "../../src/pane/function-reference";
-import { jobs } from "../../src/pane/jobs/jobs";
 import { english } from "../../src/pane/messages/english";
 import { Pane } from "../../src/pane/pane";
 

@@ -1,15 +1,15 @@
 import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, test } from "vitest";
 import { catalogue } from "../../src/core/catalogue";
-import type { CellPlace, ReadArea } from "../../src/pane/host/workbook-host";
+import type { CellPlace, ReadArea } from "../../src/host/workbook-host";
 import { MessagesContext, messagesIn } from "../../src/pane/messages/messages";
-import { type Finding, type Rule, rules } from "../../src/pane/sheet-check/finding";
 import { FindingList } from "../../src/pane/sheet-check/finding-list";
-import { findingsOf } from "../../src/pane/sheet-check/findings-of";
 import { checkedSheet } from "../../src/pane/sheet-check/sheet-check";
-import { addressOf } from "../../src/workbook-files/addresses";
-import { FakeWorkbookHost } from "./fake-workbook-host";
-import { type Cell, type Rows, sheetOf } from "./sheet-of";
+import { type Finding, type Rule, rules } from "../../src/sheet-check/finding";
+import { findingsOf } from "../../src/sheet-check/findings-of";
+import { addressOf } from "../../src/workbook/addresses";
+import { FakeWorkbookHost } from "../host/fake-workbook-host";
+import { type Cell, type Rows, sheetOf } from "../sheet-check/sheet-of";
 
 /** `rule: address` for everything found. */
 const found = (rows: Rows): string[] =>

@@ -4,8 +4,8 @@ import { catalogue } from "../../src/core/catalogue";
 import { deferral } from "../../src/core/cautions";
 import { MessagesContext, messagesIn } from "../../src/pane/messages/messages";
 import { ShownCellWorking } from "../../src/pane/working/shown-cell-working";
-import { type CellWorking, workingOf } from "../../src/pane/working/working-of";
-import { type FakeCell, FakeWorkbookHost } from "./fake-workbook-host";
+import { type CellWorking, workingOf } from "../../src/working/working-of";
+import { type FakeCell, FakeWorkbookHost } from "../host/fake-workbook-host";
 
 type Cells = Readonly<Record<string, FakeCell | number | string | boolean>>;
 

@@ -4,7 +4,7 @@ import { dirname, join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { localOrigin } from "../../src/build/add-in";
 import { addressesIn, manifestProblems } from "../../src/release/manifest-problems";
-import { parseXml } from "../../src/workbook-files/xml";
+import { parseXml } from "../../src/xlsx/xml";
 
 const folder = mkdtempSync(join(tmpdir(), "tea-manifest-"));
 const manifest = readFileSync("manifest.xml", "utf8");
@@ -21,7 +21,7 @@ beforeAll(() => {
     const path = join(folder, address.slice(localOrigin.length));
     mkdirSync(dirname(path), { recursive: true });
     const icon = /icons\/(.*)$/.exec(address)?.[1];
-    writeFileSync(path, icon === undefined ? "" : readFileSync(join("src", "excel", "icons", icon)));
+    writeFileSync(path, icon === undefined ? "" : readFileSync(join("src", "pages", "excel", "icons", icon)));
   }
 });
 afterAll(() => rmSync(folder, { recursive: true }));

@@ -12,8 +12,8 @@ import { catalogue } from "../../src/core/catalogue";
 import { functionsJson } from "../../src/generate/functions-json";
 import { pack, writeSums } from "../../src/release/packing";
 import { faultsOf } from "../../src/release/proof";
-import type { Sheet, Workbook } from "../../src/workbook-files/workbook";
-import { writeWorkbook } from "../../src/workbook-files/write-workbook";
+import type { Sheet, Workbook } from "../../src/workbook/workbook";
+import { writeWorkbook } from "../../src/xlsx/write-workbook";
 
 const found = await findBrowser();
 const origin = "https://example.org/tea";

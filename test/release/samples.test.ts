@@ -4,8 +4,8 @@ import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { faultsOfSample, staleSamples, writeSamples } from "../../src/release/samples";
 import { sampleBooks } from "../../src/sample-books/sample-books";
-import type { Cell } from "../../src/workbook-files/workbook";
-import { writeWorkbook } from "../../src/workbook-files/write-workbook";
+import type { Cell } from "../../src/workbook/workbook";
+import { writeWorkbook } from "../../src/xlsx/write-workbook";
 
 const built = mkdtempSync(join(tmpdir(), "tea-samples-"));
 const committed = mkdtempSync(join(tmpdir(), "tea-committed-"));

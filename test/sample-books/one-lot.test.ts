@@ -6,9 +6,9 @@ import { oneLot } from "../../src/sample-books/one-lot";
 import { pastLots as samplePastLots } from "../../src/sample-books/one-lot/past-lots-sheet";
 import { found, given, planRow } from "../../src/sample-books/one-lot/places";
 import { firstValueRow, sampleCells } from "../../src/sample-books/one-lot/sample-values";
-import { addressOf, placeOf } from "../../src/workbook-files/addresses";
-import { readWorkbook } from "../../src/workbook-files/read-workbook";
-import type { Workbook } from "../../src/workbook-files/workbook";
+import { addressOf, placeOf } from "../../src/workbook/addresses";
+import type { Workbook } from "../../src/workbook/workbook";
+import { readWorkbook } from "../../src/xlsx/read-workbook";
 import { practiceWeights } from "./practice-weights";
 
 let open: NodeWorkbook;

@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { sampleBooks, sampleFile } from "../../src/sample-books/sample-books";
-import { readWorkbook } from "../../src/workbook-files/read-workbook";
-import { writeWorkbook } from "../../src/workbook-files/write-workbook";
+import { readWorkbook } from "../../src/xlsx/read-workbook";
+import { writeWorkbook } from "../../src/xlsx/write-workbook";
 
 /** Numbers at ten decimals, so that the last bit of another machine's arithmetic does not count. */
 const rounded = (_: string, value: unknown) => (typeof value === "number" ? Number(value.toFixed(10)) : value);

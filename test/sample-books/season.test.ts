@@ -7,9 +7,9 @@ import { seasonBook } from "../../src/sample-books/season";
 import { openLots, planted, plots, springLots } from "../../src/sample-books/season/lots";
 import { fittedLot, verdictRow } from "../../src/sample-books/season/one-lot-sheet";
 import { firstLotRow, largestDifference, lastLotRow, season } from "../../src/sample-books/season/places";
-import { addressOf, areaOf, placeOf } from "../../src/workbook-files/addresses";
-import { readWorkbook } from "../../src/workbook-files/read-workbook";
-import type { Workbook } from "../../src/workbook-files/workbook";
+import { addressOf, areaOf, placeOf } from "../../src/workbook/addresses";
+import type { Workbook } from "../../src/workbook/workbook";
+import { readWorkbook } from "../../src/xlsx/read-workbook";
 import { practiceWeights } from "./practice-weights";
 
 const committed = () => new Uint8Array(readFileSync("sample-workbooks/season.xlsx"));

@@ -1,8 +1,8 @@
+import type { Entries, Wording } from "../../jobs/entries";
+import type { Field } from "../../jobs/job";
+import type { FieldReading, PickedValues } from "../../jobs/job-answer";
+import type { FieldRefusal } from "../../jobs/refusals";
 import type { Says } from "../messages/messages";
-import type { Entries, Wording } from "./entries";
-import type { Field } from "./job";
-import type { FieldReading, PickedValues } from "./job-answer";
-import type { FieldRefusal } from "./refusals";
 
 /** All that the parts of a form share. */
 export interface FormState {

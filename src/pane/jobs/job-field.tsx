@@ -1,12 +1,12 @@
-import { referenceTo } from "../../workbook-files/references";
+import { isExample, textsOf, type Wording, withRows } from "../../jobs/entries";
+import type { Field } from "../../jobs/job";
+import { kindOf, type Understood } from "../../jobs/read-text";
+import { shownNumber, typedNumber, unitOf } from "../../jobs/shown-number";
+import { referenceTo } from "../../workbook/references";
 import { useMessages } from "../messages/messages";
-import { isExample, textsOf, type Wording, withRows } from "./entries";
 import type { FormState } from "./form-state";
-import type { Field } from "./job";
 import { OfferedReadings } from "./offered-readings";
 import { PickButton, pickWithKey } from "./pick-button";
-import { kindOf, type Understood } from "./read-text";
-import { shownNumber, typedNumber, unitOf } from "./shown-number";
 import { TypedInput } from "./typed-input";
 
 /** A field with its unit, what it was taken for, and what is wrong with it. */

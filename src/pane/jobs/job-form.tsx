@@ -1,20 +1,20 @@
 import { useEffect, useMemo, useRef, useState } from "react";
 import { weight } from "../../core/quantities";
-import type { CellArea, WorkbookHost } from "../host/workbook-host";
+import type { CellArea, WorkbookHost } from "../../host/workbook-host";
+import { type Entries, withAllOf, withoutField, withPicked } from "../../jobs/entries";
+import { cautionsOf, type Field, inputsOf, type Job, listsOf, moreOf } from "../../jobs/job";
+import { answersOf, brokenFields, type FieldReading, type PickedValues, readingsOf } from "../../jobs/job-answer";
+import { blockAt } from "../../jobs/job-block";
+import { refusalInWords, refusedFields } from "../../jobs/refusals";
+import { decimalsOf, type WeightUnit } from "../../jobs/shown-number";
 import { type Messages, type Says, useMessages } from "../messages/messages";
 import { AnswerPicture } from "../pictures/answer-picture";
-import { type Entries, withAllOf, withoutField, withPicked } from "./entries";
 import type { FormState } from "./form-state";
-import { cautionsOf, type Field, inputsOf, type Job, listsOf, moreOf } from "./job";
-import { answersOf, brokenFields, type FieldReading, type PickedValues, readingsOf } from "./job-answer";
-import { blockAt } from "./job-block";
 import { JobField } from "./job-field";
 import { JobPreview } from "./job-preview";
 import { JobRows } from "./job-rows";
 import { MoreFields } from "./more-fields";
 import { pickId } from "./pick-button";
-import { refusalInWords, refusedFields } from "./refusals";
-import { decimalsOf, type WeightUnit } from "./shown-number";
 import { inWords, usePicked } from "./use-picked";
 import { WriteBlock } from "./write-block";
 

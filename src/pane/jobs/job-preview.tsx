@@ -1,12 +1,12 @@
 import { CellError, type CellValue } from "../../cells/values";
 import type { Quantity } from "../../core/quantities";
+import { type Entries, exampleLabels, type Wording } from "../../jobs/entries";
+import { fieldsOf, type Job } from "../../jobs/job";
+import type { JobAnswer } from "../../jobs/job-answer";
+import { columnsOf } from "../../jobs/job-block";
+import { refusalInWords } from "../../jobs/refusals";
+import { isWeight, shownNumber, unitOf } from "../../jobs/shown-number";
 import { type Messages, useMessages } from "../messages/messages";
-import { type Entries, exampleLabels, type Wording } from "./entries";
-import { fieldsOf, type Job } from "./job";
-import type { JobAnswer } from "./job-answer";
-import { columnsOf } from "./job-block";
-import { refusalInWords } from "./refusals";
-import { isWeight, shownNumber, unitOf } from "./shown-number";
 
 interface JobPreviewProps {
   readonly job: Job;

@@ -1,14 +1,23 @@
 import { useRef } from "react";
-import { referenceTo } from "../../workbook-files/references";
+import {
+  type Entries,
+  isExample,
+  isExampleAt,
+  type Row,
+  rowsOf,
+  textsOf,
+  withAllOf,
+  withRows,
+} from "../../jobs/entries";
+import type { Field } from "../../jobs/job";
+import { kindOf } from "../../jobs/read-text";
+import { unitOf } from "../../jobs/shown-number";
+import { referenceTo } from "../../workbook/references";
 import { useMessages } from "../messages/messages";
-import { type Entries, isExample, isExampleAt, type Row, rowsOf, textsOf, withAllOf, withRows } from "./entries";
 import type { FormState } from "./form-state";
-import type { Field } from "./job";
 import { echo, pickedInWords } from "./job-field";
 import { OfferedReadings } from "./offered-readings";
 import { PickButton, pickWithKey } from "./pick-button";
-import { kindOf } from "./read-text";
-import { unitOf } from "./shown-number";
 import { TypedInput } from "./typed-input";
 
 interface JobRowsProps {

@@ -1,10 +1,10 @@
 import { useEffect, useRef, useState } from "react";
-import type { WorkbookHost } from "../host/workbook-host";
+import type { WorkbookHost } from "../../host/workbook-host";
+import { keptEntries } from "../../jobs/entries";
+import { jobs } from "../../jobs/jobs";
+import type { WeightUnit } from "../../jobs/shown-number";
 import { useMessages } from "../messages/messages";
-import { keptEntries } from "./entries";
 import { JobForm } from "./job-form";
-import { jobs } from "./jobs";
-import type { WeightUnit } from "./shown-number";
 
 interface JobsPageProps {
   readonly host: WorkbookHost | undefined;

@@ -1,7 +1,7 @@
 import { useEffect, useRef } from "react";
+import type { Field } from "../../jobs/job";
 import { useMessages } from "../messages/messages";
 import type { FormState } from "./form-state";
-import type { Field } from "./job";
 import { JobField } from "./job-field";
 
 interface MoreFieldsProps {

@@ -1,5 +1,5 @@
+import type { Understood } from "../../jobs/read-text";
 import { useMessages } from "../messages/messages";
-import type { Understood } from "./read-text";
 
 interface OfferedReadingsProps {
   readonly understood: Understood | undefined;

@@ -1,7 +1,7 @@
 import type { KeyboardEvent } from "react";
+import type { Field } from "../../jobs/job";
 import { useMessages } from "../messages/messages";
 import type { FormState } from "./form-state";
-import type { Field } from "./job";
 
 export const pickId = ({ id }: Pick<FormState, "id">, { name }: Field): string => `${id}-${name}-pick`;
 

@@ -1,7 +1,7 @@
 import type { Quantity } from "../../core/quantities";
+import { kindOf } from "../../jobs/read-text";
 import { useMessages } from "../messages/messages";
 import type { pickWithKey } from "./pick-button";
-import { kindOf } from "./read-text";
 
 interface TypedInputProps {
   readonly id: string;

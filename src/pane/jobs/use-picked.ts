@@ -1,9 +1,9 @@
 import { useEffect, useState } from "react";
-import { referenceTo } from "../../workbook-files/references";
-import { HostProblem, type WorkbookHost } from "../host/workbook-host";
+import { HostProblem, type WorkbookHost } from "../../host/workbook-host";
+import type { Entries } from "../../jobs/entries";
+import type { PickedValues } from "../../jobs/job-answer";
+import { referenceTo } from "../../workbook/references";
 import type { Says } from "../messages/messages";
-import type { Entries } from "./entries";
-import type { PickedValues } from "./job-answer";
 
 export interface Picked {
   readonly values: PickedValues;

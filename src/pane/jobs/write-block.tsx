@@ -1,10 +1,10 @@
 import { useEffect, useRef, useState } from "react";
-import { addressOf } from "../../workbook-files/addresses";
-import { referenceTo } from "../../workbook-files/references";
-import { placesOf } from "../host/block-cells";
-import type { Block, CellArea, CellPlace, WorkbookHost } from "../host/workbook-host";
+import { placesOf } from "../../host/block-cells";
+import type { Block, CellArea, CellPlace, WorkbookHost } from "../../host/workbook-host";
+import type { BlockOfJob } from "../../jobs/job-block";
+import { addressOf } from "../../workbook/addresses";
+import { referenceTo } from "../../workbook/references";
 import { type Says, useMessages } from "../messages/messages";
-import type { BlockOfJob } from "./job-block";
 import { inWords } from "./use-picked";
 
 interface WriteBlockProps {

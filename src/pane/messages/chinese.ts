@@ -1,5 +1,5 @@
+import type { HostProblem } from "../../host/workbook-host";
 import { chineseHint, chineseReason } from "../../words/zh/refusals";
-import type { HostProblem } from "../host/workbook-host";
 import { chinesePieces } from "./chinese-pieces";
 import { chineseReference } from "./chinese-reference";
 import { chineseTexts } from "./chinese-texts";

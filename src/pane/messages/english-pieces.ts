@@ -1,4 +1,4 @@
-import type { Rule } from "../sheet-check/finding";
+import type { Rule } from "../../sheet-check/finding";
 
 /** What a rule of the sheet check says: the heading of its findings, what is there, why it matters, what to try. */
 export interface RuleWords {

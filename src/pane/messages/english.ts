@@ -3,7 +3,7 @@ import type { FunctionSpec, Parameter } from "../../core/define";
 import { accepts, resultInWords, whenBlank } from "../../core/describe";
 import { englishHint, englishReason, type Named } from "../../core/english-refusals";
 import type { Hint, Reason } from "../../core/refusals";
-import type { HostProblem } from "../host/workbook-host";
+import type { HostProblem } from "../../host/workbook-host";
 import { englishPieces, type PieceMessages } from "./english-pieces";
 
 interface Words {

@@ -1,8 +1,8 @@
 import { useState } from "react";
-import { addressOf } from "../../workbook-files/addresses";
+import { type Finding, type Rule, rules } from "../../sheet-check/finding";
+import { addressOf } from "../../workbook/addresses";
 import { errorInWords } from "../error-in-words";
 import { type Messages, useMessages } from "../messages/messages";
-import { type Finding, type Rule, rules } from "./finding";
 
 /** More findings of one rule than this are shown when asked for. */
 const mostAtOnce = 20;

@@ -1,12 +1,12 @@
 import { useState } from "react";
 import { catalogue } from "../../core/catalogue";
-import { HostProblem, type WorkbookHost } from "../host/workbook-host";
+import { HostProblem, type WorkbookHost } from "../../host/workbook-host";
+import { explainedError } from "../../sheet-check/explained-error";
+import type { Finding } from "../../sheet-check/finding";
+import { findingsOf } from "../../sheet-check/findings-of";
+import { spillsKnownTo } from "../../sheet-check/spills";
 import { useMessages } from "../messages/messages";
-import { explainedError } from "./explained-error";
-import type { Finding } from "./finding";
 import { FindingList } from "./finding-list";
-import { findingsOf } from "./findings-of";
-import { spillsKnownTo } from "./spills";
 
 /** Messages are asked for one by one: beyond these, a click on the cell shows the working. */
 const mostMessages = 50;

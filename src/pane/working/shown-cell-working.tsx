@@ -1,13 +1,13 @@
 import { headers } from "../../core/define";
 import { signature } from "../../core/describe";
-import { addressOf } from "../../workbook-files/addresses";
+import { isWeight } from "../../jobs/shown-number";
+import { addressOf } from "../../workbook/addresses";
+import { shownValue } from "../../working/shown-value";
+import type { CallWorking, CellWorking, ShownArgument } from "../../working/working-of";
 import { errorInWords } from "../error-in-words";
-import { isWeight } from "../jobs/shown-number";
 import { useMessages } from "../messages/messages";
 import { Said } from "../said";
-import { shownValue } from "./shown-value";
 import { StepList } from "./step-list";
-import type { CallWorking, CellWorking, ShownArgument } from "./working-of";
 
 /** The way to have the workbook work out what it does not work out unasked. */
 interface Ask {

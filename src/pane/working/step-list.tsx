@@ -1,8 +1,8 @@
 import type { Column, FunctionSpec, Step } from "../../core/define";
 import type { Quantity } from "../../core/quantities";
-import { isWeight } from "../jobs/shown-number";
+import { isWeight } from "../../jobs/shown-number";
+import { shownValue } from "../../working/shown-value";
 import { useMessages } from "../messages/messages";
-import { shownValue } from "./shown-value";
 
 /** More rows than this are not shown: the sheet has them. */
 const mostRows = 12;

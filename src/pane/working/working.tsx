@@ -1,10 +1,10 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import { catalogue } from "../../core/catalogue";
-import { addressOf } from "../../workbook-files/addresses";
-import { HostProblem, type WorkbookHost } from "../host/workbook-host";
+import { HostProblem, type WorkbookHost } from "../../host/workbook-host";
+import { addressOf } from "../../workbook/addresses";
+import { type CellWorking, workingOf } from "../../working/working-of";
 import { useMessages } from "../messages/messages";
 import { ShownCellWorking } from "./shown-cell-working";
-import { type CellWorking, workingOf } from "./working-of";
 
 /** How the selected cell is worked out; follows the selection. */
 export function Working({ host }: { readonly host: WorkbookHost }) {

@@ -1,4 +1,4 @@
-import type { Sheet, Style } from "../../workbook-files/workbook";
+import type { Sheet, Style } from "../../workbook/workbook";
 import { grams } from "../look";
 import { type SheetBuilder, sheetBuilder } from "../sheet-builder";
 import { cardCharges, firstRoundRow, found, given, lastPlanRow, onLot, planRow, roundColumns, rounds } from "./places";

@@ -1,4 +1,4 @@
-import type { Style } from "../../workbook-files/workbook";
+import type { Style } from "../../workbook/workbook";
 import * as look from "../look";
 import type { SheetBuilder } from "../sheet-builder";
 import { firstRoundRow, found, given, lastTurnRow, wrapRow } from "./places";

@@ -1,4 +1,4 @@
-import type { Sheet } from "../../workbook-files/workbook";
+import type { Sheet } from "../../workbook/workbook";
 import * as look from "../look";
 import { sheetBuilder } from "../sheet-builder";
 import { lotAnswers } from "./lot-answers";

@@ -1,4 +1,4 @@
-import type { Sheet } from "../../workbook-files/workbook";
+import type { Sheet } from "../../workbook/workbook";
 import { columnHead, columnHeadLeft, date, grams, input, percent, remark, result, title } from "../look";
 import { once, sheetBuilder } from "../sheet-builder";
 import { firstPastRow, given, lastPastRow, onLot } from "./places";

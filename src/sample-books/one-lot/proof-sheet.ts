@@ -1,4 +1,4 @@
-import type { Sheet } from "../../workbook-files/workbook";
+import type { Sheet } from "../../workbook/workbook";
 import { columnHead, columnHeadLeft, label, remark, result, section, title } from "../look";
 import { once, sheetBuilder } from "../sheet-builder";
 import {

@@ -1,4 +1,4 @@
-import type { Sheet } from "../../workbook-files/workbook";
+import type { Sheet } from "../../workbook/workbook";
 import { columnHead, columnHeadLeft, grams, input, label, percent, remark, result, section, title } from "../look";
 import { sheetBuilder } from "../sheet-builder";
 import { springLots } from "./lots";

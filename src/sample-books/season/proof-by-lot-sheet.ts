@@ -1,4 +1,4 @@
-import type { Sheet } from "../../workbook-files/workbook";
+import type { Sheet } from "../../workbook/workbook";
 import { columnHead, columnHeadLeft, remark, result, title } from "../look";
 import { sheetBuilder } from "../sheet-builder";
 import { firstLotRow, inLot, lastFollowingRow, lots, yardstick } from "./places";

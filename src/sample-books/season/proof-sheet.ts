@@ -1,4 +1,4 @@
-import type { Sheet } from "../../workbook-files/workbook";
+import type { Sheet } from "../../workbook/workbook";
 import { answer, columnHead, columnHeadLeft, label, remark, result, section, title } from "../look";
 import { sheetBuilder } from "../sheet-builder";
 import { byLot, largestDifference, season } from "./places";

@@ -1,4 +1,4 @@
-import type { Chart, Sheet } from "../../workbook-files/workbook";
+import type { Chart, Sheet } from "../../workbook/workbook";
 import {
   answer,
   columnHead,

@@ -1,9 +1,9 @@
 import type { Page } from "playwright-core";
 import { openInNode } from "../../../src/engine/node-workbook";
-import { addressOf, placeOf } from "../../../src/workbook-files/addresses";
-import type { Workbook } from "../../../src/workbook-files/workbook";
-import { writeWorkbook } from "../../../src/workbook-files/write-workbook";
-import type { Grid } from "../../../src/workbook-page/grid";
+import type { Grid } from "../../../src/pages/workbook/grid";
+import { addressOf, placeOf } from "../../../src/workbook/addresses";
+import type { Workbook } from "../../../src/workbook/workbook";
+import { writeWorkbook } from "../../../src/xlsx/write-workbook";
 import { openWorkbook, select, untilReady } from "../workbook-driver";
 import { chance, Hands, weights } from "./hands";
 

@@ -1,0 +1,89 @@
+import { bind } from "../cells/bind";
+import { CellError, type CellValue, type Grid } from "../cells/values";
+import { type FunctionSpec, headers } from "../core/define";
+import { asArgument } from "../host/cell-arguments";
+import type { CellContent } from "../host/workbook-host";
+import { type Entries, textsOf, type Wording } from "./entries";
+import { type Field, fieldsOf, type Job, listsOf } from "./job";
+import { type Understood, understood } from "./read-text";
+
+/** The cells that were picked, as they are now, by the names of their fields. */
+export type PickedValues = Readonly<Record<string, readonly (readonly CellContent[])[]>>;
+
+/** What a form says of one field: each text that was typed, or that its cells come from the sheet. */
+export type FieldReading = { readonly typed: readonly Understood[] } | { readonly picked: true };
+
+/** Reads every field. A row of a list that is blank in all its columns is no row. */
+export function readingsOf(job: Job, entries: Entries, wording: Wording): Map<string, FieldReading> {
+  const lists = listsOf(job);
+  const textsAt = (field: Field, row: number) => textsOf(field, entries, wording)[row] ?? "";
+  return new Map(
+    fieldsOf(job).map((field): [string, FieldReading] => {
+      if (entries[field.name]?.picked) return [field.name, { picked: true }];
+      const beside = lists.find((list) => list.some(({ name }) => name === field.name)) ?? [];
+      const typed = textsOf(field, entries, wording).map((text, row) => {
+        const isNoRow = beside.length > 0 && beside.every((other) => textsAt(other, row).trim() === "");
+        return isNoRow ? ({ is: "blank" } as const) : understood(text, field.parameter, wording.unit);
+      });
+      return [field.name, { typed }];
+    }),
+  );
+}
+
+/** The fields that need another look, in the order of the form; `unread`: those whose cells could not be read. */
+export const brokenFields = (
+  readings: ReadonlyMap<string, FieldReading>,
+  unread: Readonly<Record<string, unknown>> = {},
+): string[] =>
+  [...readings].flatMap(([name, reading]) => {
+    const isBroken = "typed" in reading ? reading.typed.some(({ is }) => is === "problem") : name in unread;
+    return isBroken ? [name] : [];
+  });
+
+export interface JobAnswer {
+  readonly spec: FunctionSpec;
+  /** What it was given, as its cells would be. */
+  readonly given: readonly unknown[];
+  /** As a cell would give it, without the row of headings. */
+  readonly grid: Grid;
+  /** Where it is one error. */
+  readonly refusal: CellError | undefined;
+  /** A measured input is still blank. */
+  readonly waits: boolean;
+}
+
+/** What each function of the job answers; undefined while a field needs another look. */
+export function answersOf(
+  job: Job,
+  readings: ReadonlyMap<string, FieldReading>,
+  picked: PickedValues,
+  unread: Readonly<Record<string, unknown>> = {},
+): readonly JobAnswer[] | undefined {
+  if (brokenFields(readings, unread).length > 0) return undefined;
+  return job.functions.map((spec) => {
+    const given = spec.parameters.map((parameter) => {
+      if (parameter === headers) return false;
+      const reading = readings.get(parameter.name);
+      if (reading === undefined) return null;
+      if ("picked" in reading) {
+        return (picked[parameter.name] ?? [[""]]).map((row) => row.map(asArgument));
+      }
+      const values = reading.typed.map((each) => (each.is === "value" ? each.value : null));
+      if (values.every((value) => value === null)) return parameter.optional ? null : values.map((value) => [value]);
+      return parameter.takes === "list" ? values.map((value) => [value]) : (values[0] ?? null);
+    });
+    const grid = bind(spec)(...given);
+    const first = grid[0]?.[0] as CellValue;
+    const isSingle = grid.length === 1 && grid[0]?.every((value) => sameError(value, first));
+    return {
+      spec,
+      given,
+      grid,
+      refusal: isSingle && first instanceof CellError ? first : undefined,
+      waits: grid.length === 1 && (grid[0]?.every((value) => value === "") ?? false),
+    };
+  });
+}
+
+const sameError = (one: CellValue, other: CellValue): boolean =>
+  one instanceof CellError && other instanceof CellError && one.message === other.message && one.code === other.code;

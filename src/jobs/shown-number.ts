@@ -1,0 +1,88 @@
+import { moistureError, type Quantity } from "../core/quantities";
+import { convertWeight } from "../core/units/convert-weight";
+import type { Messages } from "../pane/messages/messages";
+
+export const weightUnits = ["g", "kg", "jin", "liang", "oz", "lb"] as const;
+export type WeightUnit = (typeof weightUnits)[number];
+
+type UnitWords = Pick<Messages, "units" | "unitWords">;
+
+/** Decimals that show a farm's lot to about the gram, by unit. */
+const decimals: Readonly<Record<WeightUnit, number>> = { g: 1, kg: 3, jin: 2, liang: 2, oz: 2, lb: 3 };
+
+const weights = new Set(["weight", "loose weight", "weight difference", "weight error"]);
+export const isWeight = ({ name }: Quantity): boolean => weights.has(name);
+
+/** The number format of a quantity, for weights in this unit, with so many decimals at least. */
+export function formatOf(quantity: Quantity, unit: WeightUnit, least = 0): string {
+  if (quantity.holds !== "number") return "General";
+  const usual = isWeight(quantity)
+    ? `0.${"0".repeat(decimals[unit] + (quantity.name === "weight error" ? 1 : 0))}`
+    : quantity.format;
+  const [, before, places, behind] = /^(0\.)(0+)(%?)$/.exec(usual) ?? [];
+  return places === undefined ? usual : `${before}${"0".repeat(Math.max(places.length, least))}${behind}`;
+}
+
+/** More than this many decimals are noise. */
+const mostDecimals = 9;
+
+/** How many decimals a number needs to be shown as it is; a share as a percentage. */
+export function decimalsOf(value: number, quantity: Quantity): number {
+  const shown = Number((quantity.format.includes("%") ? value * 100 : value).toPrecision(12));
+  const [, digits = "", exponent = "0"] = /^-?\d+(?:\.(\d+))?(?:e(-\d+))?$/.exec(String(shown)) ?? [];
+  return Math.min(digits.length - Number(exponent), mostDecimals);
+}
+
+/** What stands behind the number; "" where nothing does. */
+export function unitOf(quantity: Quantity, unit: WeightUnit, { units, unitWords }: UnitWords): string {
+  if (isWeight(quantity)) return units[unit];
+  if (quantity === moistureError) return unitWords.points;
+  if (quantity.format.includes("%")) return "%";
+  if (quantity.name === "area") return unitWords.area;
+  if (quantity.name === "weight for each unit of area") return `${units[unit]} ${unitWords.perArea}`;
+  if (quantity.format === "hh:mm") return unitWords.clock;
+  return quantity.format === "[h]:mm" ? unitWords.span : "";
+}
+
+/** A number as the sheet will show it, with its unit when `words` are given. */
+export function shownNumber(
+  value: number,
+  quantity: Quantity,
+  unit: WeightUnit,
+  words?: UnitWords,
+  least?: number,
+): string {
+  const format = formatOf(quantity, unit, least);
+  if (format.includes("mm")) return shownTime(value, format);
+  const isShare = format.includes("%");
+  const places = /\.(0+)/.exec(format)?.[1]?.length ?? 0;
+  const number = fixed(isShare ? value * 100 : value, places);
+  const behind = words === undefined ? "" : unitOf(quantity, unit, words);
+  return behind === "" ? number : `${number} ${behind}`;
+}
+
+/** A number that someone typed, with all its decimals: it is theirs and not rounded. */
+export function typedNumber(value: number, quantity: Quantity, unit: WeightUnit, words: UnitWords): string {
+  if (quantity.format.includes("mm")) return shownTime(value, quantity.format);
+  const number = String(Number((quantity.format.includes("%") ? value * 100 : value).toPrecision(10)));
+  const behind = unitOf(quantity, unit, words);
+  return behind === "" ? number : `${number} ${behind}`;
+}
+
+/** A number of grams to start with, in another unit. */
+export function startingWeight(text: string, quantity: Quantity, unit: WeightUnit): string {
+  if (unit === "g" || !isWeight(quantity) || text === "") return text;
+  return String(Number(convertWeight.calculate(Number(text), "g", unit).toPrecision(3)));
+}
+
+function shownTime(value: number, format: string): string {
+  const minutes = Math.round(value * 1440);
+  const hours = format === "hh:mm" ? Math.floor(minutes / 60) % 24 : Math.floor(minutes / 60);
+  return `${format === "hh:mm" ? String(hours).padStart(2, "0") : hours}:${String(minutes % 60).padStart(2, "0")}`;
+}
+
+/** Without a minus sign in front of nothing. */
+function fixed(value: number, places: number): string {
+  const text = value.toFixed(places);
+  return Number(text) === 0 ? text.replace("-", "") : text;
+}

@@ -1,0 +1,169 @@
+import {
+  CommandType,
+  type ICommandInfo,
+  type IExecutionOptions,
+  type Injector,
+  LifecycleService,
+  LifecycleStages,
+  LocaleType,
+  LogLevel,
+  mergeLocales,
+  Univer,
+} from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import { CalculationMode, SetSelectionsOperation, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import words from "@univerjs/preset-sheets-core/locales/en-US";
+import { greenTheme } from "@univerjs/themes";
+import "@univerjs/preset-sheets-core/lib/index.css";
+import { catalogue } from "../../core/catalogue";
+import { ErrorMessages } from "../../engine/error-messages";
+import { type Evaluation, evaluationIn } from "../../engine/evaluation";
+import { descriptionsFor, executorsFor } from "../../engine/executors";
+import { constantOf, snapshotOf, workbookOf } from "../../engine/snapshot";
+import { type Spills, spillsOf } from "../../engine/spills";
+import type { Workbook } from "../../workbook/workbook";
+import { followRows } from "./follow-rows";
+import { keepNotes } from "./notes";
+import { startTouch } from "./touch";
+import { withSteadyTyping } from "./typing";
+import { progress } from "./words";
+
+export type Api = FUniver;
+
+/** A workbook in the page: the engine's grid with our functions in it. */
+export interface Grid {
+  readonly api: Api;
+  /** Why cells show an error; settled after every calculation. */
+  readonly errors: ErrorMessages;
+  readonly spills: Spills;
+  /** The parts of the engine. */
+  readonly injector: Injector;
+  /** As it is now, with the results of the last calculation. */
+  workbook(): Workbook;
+  /** A cell as it is shown, spilled ones included. */
+  shown(sheetName: string, row: number, column: number): string;
+  /** What a cell holds, unrounded, spilled ones included; undefined for a blank. An error is its code. */
+  value(sheetId: string, row: number, column: number): number | string | boolean | undefined;
+  /** What an expression would come to in a cell; changes nothing. */
+  readonly evaluation: Evaluation;
+  /** Ends the typing in a cell as Enter does. */
+  finishTyping(): Promise<void>;
+  /**
+   * Calls back after each change that the maker made, and again when what follows from it has been calculated. Gives
+   * the way to stop it.
+   */
+  onChange(listener: () => void): () => void;
+  /** Calls back whenever another cell is selected, by hand or by the page; gives the way to stop it. */
+  onSelect(listener: () => void): () => void;
+}
+
+/** Shows a workbook in the element with this id; done when it is calculated and takes clicks and keys. */
+export async function openGrid(container: string, workbook: Workbook): Promise<Grid> {
+  const errors = new ErrorMessages();
+  // As the page around it and the pane.
+  const darkScheme = matchMedia("(prefers-color-scheme: dark)");
+  const univer = new Univer({
+    theme: greenTheme,
+    darkMode: darkScheme.matches,
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: mergeLocales(words, { "sheets-formula": { progress } }) },
+    logLevel: LogLevel.WARN,
+  });
+  const { plugins } = UniverSheetsCorePreset({
+    container,
+    header: true,
+    toolbar: false,
+    formulaBar: true,
+    footer: { menus: false, statisticBar: false },
+    formula: {
+      function: executorsFor(catalogue, errors),
+      description: descriptionsFor(catalogue),
+      initialFormulaComputing: CalculationMode.FORCED,
+    },
+  });
+  for (const plugin of plugins) univer.registerPlugin(...withSteadyTyping(plugin));
+  const api = FUniver.newAPI(univer);
+  darkScheme.addEventListener("change", ({ matches }) => api.toggleDarkMode(matches));
+  const formulas = api.getFormula();
+  const book = api.createWorkbook(snapshotOf(workbook));
+  const injector = univer.__getInjector();
+  const spills = spillsOf(injector, book.getId());
+  keepNotes(api, injector);
+  followRows({ api, injector });
+
+  const rawValue = (sheet: string, row: number, column: number) => {
+    const cell = book.getSheetBySheetId(sheet)?.getSheet().getCellMatrix().getValue(row, column);
+    const value = cell ? constantOf(cell) : undefined;
+    if (value !== undefined) return value;
+    const spilled = spills.cellAt(sheet, row, column);
+    return spilled && constantOf(spilled);
+  };
+
+  const listeners = new Set<() => void>();
+  let changed = false;
+  const tell = () => {
+    for (const listener of listeners) listener();
+  };
+  // The engine's own event for selections is told of none in the first seconds.
+  const selectionListeners = new Set<() => void>();
+  api.addEvent(api.Event.CommandExecuted, (command) => {
+    if (command.id === SetSelectionsOperation.id) for (const listener of selectionListeners) listener();
+    if (!isChangeByHand(command)) return;
+    changed = true;
+    tell();
+  });
+
+  const isCalculated = new Promise<void>((done) => {
+    formulas.calculationResultApplied(() => done());
+  });
+  // A workbook without formulas is never calculated.
+  if (workbook.sheets.some(({ cells }) => cells.some(({ formula }) => formula !== undefined))) await isCalculated;
+  errors.settle(rawValue);
+  await injector.get(LifecycleService).onStage(LifecycleStages.Rendered);
+  const element = document.getElementById(container);
+  if (element) startTouch(element, api, injector);
+
+  const spilledPlaces = () =>
+    new Set(
+      book
+        .getSheets()
+        .map((sheet) => sheet.getSheetId())
+        .flatMap((sheet) => spills.cells(sheet).map(({ row, column }) => `${sheet}!${row},${column}`)),
+    );
+  let spilled = spilledPlaces();
+  formulas.calculationResultApplied(() => {
+    const before = spilled;
+    spilled = spilledPlaces();
+    // The engine leaves formulas stale that refer to cells which a shrinking spill has left.
+    if ([...before].some((place) => !spilled.has(place))) formulas.executeCalculation();
+    errors.settle(rawValue);
+    if (changed) tell();
+  });
+  return {
+    api,
+    errors,
+    spills,
+    injector,
+    workbook: () => workbookOf(book.save(), spills),
+    shown: (sheetName, row, column) => book.getSheetByName(sheetName)?.getRange(row, column).getDisplayValue() ?? "",
+    value: rawValue,
+    evaluation: evaluationIn(injector, book.getId(), errors),
+    finishTyping: async () => {
+      if (book.isCellEditing()) await book.endEditingAsync(true);
+    },
+    onChange: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    onSelect: (listener) => {
+      selectionListeners.add(listener);
+      return () => selectionListeners.delete(listener);
+    },
+  };
+}
+
+/** Sheets also change when formulas are calculated and when rows take the height of their text. */
+function isChangeByHand({ id, type, options }: ICommandInfo & { options?: IExecutionOptions }): boolean {
+  if (type !== CommandType.MUTATION || !id.startsWith("sheet.mutation.")) return false;
+  return !options?.fromFormula && !id.includes("auto-height");
+}

@@ -1,0 +1,110 @@
+/** What is wrong in the workbook at the moment, looked up by cell. */
+import { addressOf } from "../../workbook/addresses";
+import type { Workbook } from "../../workbook/workbook";
+import { goToCell } from "./go-to-cell";
+import type { Grid } from "./grid";
+import { type Hindrance, hindrances, keyOf, type Spot } from "./hindrances";
+
+export class Problems {
+  readonly #grid: Grid;
+  readonly #listeners = new Set<(newest: Hindrance | undefined) => void>();
+  /** What each formula last spilled: its cells are answers also while they are empty. */
+  readonly #spills = new Map<string, { rows: number; columns: number }>();
+  #all: readonly Hindrance[] = [];
+  #byCell = new Map<string, Hindrance>();
+  #waiting = new Map<string, Hindrance>();
+  #isDue = false;
+
+  constructor(grid: Grid) {
+    this.#grid = grid;
+    grid.errors.subscribe(() => this.#lookSoon());
+    grid.onChange(() => this.#lookSoon());
+    this.#lookSoon();
+  }
+
+  /** Mistakes come first, those of this sheet before others. */
+  mistakes(sheet: string): readonly Hindrance[] {
+    const mistakes = this.#all.filter(({ is }) => is !== "blank");
+    return [...mistakes.filter((each) => each.sheet === sheet), ...mistakes.filter((each) => each.sheet !== sheet)];
+  }
+
+  /** The blank that most answers wait for, of those that concern this sheet. */
+  blank(sheet: string): Hindrance | undefined {
+    return this.#all.find(
+      (each) => each.is === "blank" && (each.sheet === sheet || each.waiting.some((spot) => spot.sheet === sheet)),
+    );
+  }
+
+  /** What the cell itself does to others, or to itself. */
+  at = (spot: Spot): Hindrance | undefined => this.#byCell.get(keyOf(spot));
+
+  /** What the cell waits for. */
+  before = (spot: Spot): Hindrance | undefined => this.#waiting.get(keyOf(spot));
+
+  /** Calls back when anything has changed, with the mistake that was not there before. */
+  subscribe(listener: (newest: Hindrance | undefined) => void): void {
+    this.#listeners.add(listener);
+  }
+
+  /** As it is now, at once. */
+  look(): void {
+    const { errors, api } = this.#grid;
+    const book = api.getActiveWorkbook();
+    const before = this.#byCell;
+    this.#all = hindrances(this.#withSpills(this.#grid.workbook()), ({ sheet, row, column }) => {
+      const id = book?.getSheetByName(sheet)?.getSheetId();
+      return id === undefined ? undefined : errors.at(id, row, column);
+    });
+    this.#byCell = new Map(this.#all.map((each) => [keyOf(each), each]));
+    this.#waiting = new Map();
+    for (const each of this.#all) {
+      for (const spot of each.waiting) if (!this.#waiting.has(keyOf(spot))) this.#waiting.set(keyOf(spot), each);
+    }
+    const newest = this.#all.find(
+      (each) => each.is !== "blank" && (before.get(keyOf(each))?.is ?? "blank") === "blank",
+    );
+    for (const listener of this.#listeners) listener(newest);
+  }
+
+  /** Not between two keys: reading a large workbook takes longer than a key may wait. */
+  #lookSoon(): void {
+    if (this.#isDue) return;
+    this.#isDue = true;
+    const look = () => {
+      this.#isDue = false;
+      this.look();
+    };
+    if ("requestIdleCallback" in globalThis) requestIdleCallback(look, { timeout: 500 });
+    else setTimeout(look, 100);
+  }
+
+  #withSpills(workbook: Workbook): Workbook {
+    return {
+      ...workbook,
+      sheets: workbook.sheets.map((sheet) => ({
+        ...sheet,
+        cells: sheet.cells.map((cell) => {
+          if (cell.formula === undefined) return cell;
+          const key = `${sheet.name}!${cell.row},${cell.column} ${cell.formula}`;
+          const spill = cell.spill ?? this.#spills.get(key);
+          if (spill === undefined) return cell;
+          this.#spills.set(key, spill);
+          return { ...cell, spill };
+        }),
+      })),
+    };
+  }
+}
+
+/** A button that goes to the cell, which it names. */
+export function linkTo(grid: Grid, { sheet, row, column }: Spot, fromSheet: string): HTMLElement {
+  const go = document.createElement("button");
+  go.type = "button";
+  go.textContent = sheet === fromSheet ? addressOf(row, column) : `${sheet} ${addressOf(row, column)}`;
+  go.title = "Go to this cell";
+  go.addEventListener("click", () => {
+    const id = grid.api.getActiveWorkbook()?.getSheetByName(sheet)?.getSheetId();
+    if (id !== undefined) goToCell(grid, id, row, column);
+  });
+  return go;
+}

@@ -1,0 +1,163 @@
+/** The workbook in the browser: what is kept or the sample, in the grid, under a header of our own. */
+import "./workbook-page.css";
+import type { Workbook } from "../../workbook/workbook";
+import { ask } from "./ask";
+import { showCellMessages } from "./cell-messages";
+import { showCharts } from "./charts";
+import { nameEngineParts } from "./engine-names";
+import { fetchAhead } from "./fetch-ahead";
+import { downloadAsText, downloadXlsx } from "./files";
+import { hasCardNumbers, isCard, printFiringCard } from "./firing-card";
+import { type Grid, openGrid } from "./grid";
+import { prepareHeader } from "./header";
+import { forget, type KeptWork, readKept, readSetAside, setAside } from "./kept-work";
+import { prepareKeys } from "./keys";
+import { settle } from "./last-moment";
+import { canLeave, goTo } from "./leave-page";
+import { isTooLarge, openOwn, ownKey } from "./own-file";
+import { preparePane } from "./pane-beside-grid";
+import type { Problems } from "./problems";
+import { readTyped } from "./read-typed";
+import { type SampleWorkbook, sampleWorkbooks } from "./sample-workbooks";
+import { startSaving } from "./saving";
+import { byId, showNotice, showStatus } from "./show";
+import { cardWithoutNumbers } from "./words";
+
+const key = new URLSearchParams(location.search).get("workbook") ?? sampleWorkbooks[0].key;
+const sample = sampleWorkbooks.find((each) => each.key === key);
+
+try {
+  await open();
+} catch (problem) {
+  const reason = isTooLarge(problem)
+    ? "This workbook is too large for this page: it needs more memory than the browser has for it."
+    : "The workbook could not be opened. Is the program that serves this page still running?";
+  byId("first-sight").remove();
+  showStatus(reason, "warning");
+  throw problem;
+}
+
+async function open(): Promise<void> {
+  const kept = await keptWork();
+  const own =
+    key === ownKey
+      ? kept
+      : await readKept(ownKey).then(
+          (found) => (found.is === "work" ? found.work : undefined),
+          () => undefined,
+        );
+  if (!sample && !kept) return location.replace(location.pathname);
+  const workbook = kept?.workbook ?? (await readSample(sample ?? sampleWorkbooks[0]));
+  showLinks(own);
+  const grid = await openGrid("grid", workbook);
+  byId("first-sight").remove();
+  const { problems, remark } = showCellMessages(grid, byId("line"), byId("said"));
+  readTyped(grid.injector, remark);
+  startSaving(key, grid, kept?.savedAt);
+  prepareActions(grid, problems, own !== undefined);
+  prepareHeader(grid);
+  prepareKeys(grid);
+  nameEngineParts(byId("grid"));
+  preparePane(grid);
+  showCharts(grid, byId("grid"));
+  await offerSetAside();
+  // For the tests, and for the curious in the browser's console.
+  Object.assign(globalThis, { workbookGrid: grid });
+  document.documentElement.dataset.ready = "yes";
+  void fetchAhead();
+}
+
+/** What was kept, if it can be read. What cannot is set aside before anything else is kept in its place. */
+async function keptWork(): Promise<KeptWork | undefined> {
+  try {
+    const kept = await readKept(key);
+    if (kept.is === "work") return kept.work;
+    if (kept.is === "unreadable") await setAside(key, kept.content);
+  } catch {
+    // The browser forbids storage; the first attempt to keep something will say so.
+  }
+  return undefined;
+}
+
+async function readSample({ file, title }: SampleWorkbook): Promise<Workbook> {
+  const response = await fetch(file);
+  if (!response.ok) throw new Error(`the sample workbook could not be fetched: ${response.status}`);
+  return { ...(await response.json()), name: title };
+}
+
+function showLinks(own: KeptWork | undefined): void {
+  const places = sampleWorkbooks.map(({ key, title }) => ({ key, title }));
+  if (own) places.push({ key: ownKey, title: own.workbook.name });
+  byId("workbooks").replaceChildren(
+    ...places.map((place) => {
+      const link = document.createElement("a");
+      link.href = `?workbook=${place.key}`;
+      link.textContent = place.title;
+      if (place.key === key) link.setAttribute("aria-current", "page");
+      link.addEventListener("click", (event) => {
+        // With a key held down it opens elsewhere, and this page stays.
+        if (event.ctrlKey || event.metaKey || event.shiftKey || event.altKey) return;
+        event.preventDefault();
+        void goTo(link.href);
+      });
+      return link;
+    }),
+  );
+}
+
+function prepareActions(grid: Grid, problems: Problems, hasOwn: boolean): void {
+  const name = sample?.key ?? grid.workbook().name;
+  const hasCard = grid.workbook().sheets.some(isCard);
+  onClick("print", hasCard, async () => {
+    await grid.finishTyping();
+    if (!hasCardNumbers(grid)) {
+      problems.look();
+      const card = grid.workbook().sheets.find(isCard);
+      const question = cardWithoutNumbers(card && problems.blank(card.name));
+      if (!(await ask(question, "Print it empty", "Do not print"))) return;
+    }
+    printFiringCard(grid, byId("paper"));
+  });
+  onClick("download", true, async () => {
+    await grid.finishTyping();
+    try {
+      await downloadXlsx(grid.workbook(), `${name} ${new Date().toLocaleDateString("sv")}.xlsx`);
+    } catch (problem) {
+      const reason = problem instanceof Error ? problem.message : String(problem);
+      showStatus(
+        `The file could not be made, so nothing was downloaded; your work is still here. (${reason})`,
+        "warning",
+      );
+    }
+  });
+  onClick("back", sample !== undefined, async () => {
+    const question = `Start afresh from the sample “${sample?.title}”?\nWhat you have typed here is lost; download it first if you want it.`;
+    if (!(await ask(question, "Start afresh", "Keep my work"))) return;
+    if (!(await canLeave())) return;
+    settle(key);
+    await forget(key);
+    location.reload();
+  });
+  const chooser = byId("file") as HTMLInputElement;
+  onClick("open", true, () => chooser.click());
+  chooser.addEventListener("change", () => {
+    const file = chooser.files?.[0];
+    chooser.value = "";
+    if (file) void openOwn(file, hasOwn);
+  });
+}
+
+/** Work that an earlier or later version kept and that cannot be read here stays until the maker has it. */
+async function offerSetAside(): Promise<void> {
+  const contents = await readSetAside(key).catch(() => []);
+  if (contents.length === 0) return;
+  showNotice("Work that was kept here could not be read, so the sample is shown. Nothing was deleted.", [
+    ["Download what was kept", () => downloadAsText(contents, `${key} kept work.json`)],
+  ]);
+}
+
+function onClick(id: string, enabled: boolean, action: () => unknown): void {
+  const button = byId(id) as HTMLButtonElement;
+  button.disabled = !enabled;
+  button.addEventListener("click", action);
+}

@@ -1,0 +1,34 @@
+import type { CellError } from "../cells/values";
+
+/** The rules of the sheet check, in the order in which their findings are shown. */
+export const rules = [
+  "a TEA function with an error",
+  "text that looks like a number",
+  "moisture typed as a number of percent",
+  "a moisture ten times off",
+  "a dry basis above 500 %",
+  "wet and dry basis mixed",
+  "a time typed as a number",
+  "kilograms among grams",
+  "finished above fresh",
+  "heavier after than before",
+  "more dry matter out than in",
+  "usual loss outside its limits",
+  "outturn far from the others",
+  "not a step of the scale",
+  "a number among formulas",
+  "a formula that reads another row",
+  "waits for a weight",
+] as const;
+export type Rule = (typeof rules)[number];
+
+/** Something that deserves another look. Rows and columns are those of the sheet. */
+export interface Finding {
+  readonly rule: Rule;
+  readonly row: number;
+  readonly column: number;
+  /** What the words of the rule are filled in with; text from cells is only ever shown as text. */
+  readonly details: Readonly<Record<string, string>>;
+  /** The error that the cell shows, where that is what was found. */
+  readonly error?: CellError;
+}

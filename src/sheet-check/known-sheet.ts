@@ -1,0 +1,137 @@
+import type { Entry } from "../core/entry";
+import type { CellContent, ReadArea } from "../host/workbook-host";
+import { areaWithin, partsOf } from "../workbook/references";
+import type { Area } from "../workbook/workbook";
+import { formulaReading, type TeaCall } from "../working/formula-reading";
+import { type At, headedCells } from "./headed-cells";
+import type { KnownCell, TeaFormula } from "./known-cell";
+import { type Airing, airingsOf, grouped, type Lot, lotsOf } from "./lots";
+import { type Role, roleOfParameter } from "./roles";
+import { unitInFormat } from "./units";
+
+/** What is known of a sheet before any rule looks at it. */
+export interface KnownSheet {
+  readonly area: ReadArea;
+  readonly cells: readonly KnownCell[];
+  readonly formulas: readonly TeaFormula[];
+  readonly lots: readonly Lot[];
+  readonly aired: readonly Airing[];
+  /** Weighings below each other, in the order of the work: weight and moisture of each. */
+  readonly stages: readonly (readonly { readonly weight: KnownCell; readonly moisture: KnownCell }[])[];
+  readonly valueAt: (at: At) => CellContent;
+  readonly formulaAt: (at: At) => string;
+  /** Whether a cell is filled by the formula of another one. */
+  readonly isSpilled: (at: At) => boolean;
+}
+
+const widest = 16_384;
+const keyOf = ({ row, column }: At): number => row * widest + column;
+
+export function knownSheet(area: ReadArea, catalogue: readonly Entry[], spills: readonly Area[]): KnownSheet {
+  const valueAt = ({ row, column }: At): CellContent => area.values[row - area.row]?.[column - area.column] ?? "";
+  const formulaAt = ({ row, column }: At): string => area.formulas[row - area.row]?.[column - area.column] ?? "";
+  const spilled = spilledCells(spills, area);
+  const isSpilled = (at: At) => spilled.has(keyOf(at));
+  const formulas = teaFormulas(area, catalogue);
+  const fed = fedRoles(formulas);
+  const known = new Map<number, KnownCell>();
+  const asFound = (at: At) => ({ value: valueAt(at), typed: formulaAt(at) === "", fedAs: fed.get(keyOf(at)) });
+  for (const cell of headedCells(area, isSpilled)) known.set(keyOf(cell), { ...cell, ...asFound(cell) });
+  for (const [key, role] of fed) {
+    const at = { row: Math.floor(key / widest), column: key % widest };
+    if (known.has(key) || spilled.has(key)) continue;
+    const unit = unitInFormat(area.formats[at.row - area.row]?.[at.column - area.column] ?? "");
+    known.set(key, { ...at, ...asFound(at), role, unit, heading: undefined, headingRow: undefined });
+  }
+  const cells = [...known.values()].sort((one, other) => keyOf(one) - keyOf(other));
+  const lots = lotsOf(cells, formulas, (at) => known.get(keyOf(at)));
+  return {
+    area,
+    cells,
+    formulas,
+    lots,
+    aired: airingsOf(cells),
+    stages: stagesOf(cells),
+    valueAt,
+    formulaAt,
+    isSpilled,
+  };
+}
+
+/** The cells inside the spills, without those that hold the formulas. A spill of the whole sheet is no larger than it. */
+function spilledCells(spills: readonly Area[], area: ReadArea): Set<number> {
+  const cells = new Set<number>();
+  for (const { row: top, column: left, rows, columns } of spills) {
+    for (let row = top; row < Math.min(top + rows, area.row + area.rows); row += 1) {
+      for (let column = left; column < Math.min(left + columns, area.column + area.columns); column += 1) {
+        if (row !== top || column !== left) cells.add(keyOf({ row, column }));
+      }
+    }
+  }
+  return cells;
+}
+
+function teaFormulas(area: ReadArea, catalogue: readonly Entry[]): TeaFormula[] {
+  const found: TeaFormula[] = [];
+  area.formulas.forEach((row, down) => {
+    row.forEach((formula, right) => {
+      if (!/TEA[._]/i.test(formula)) return;
+      const { calls } = formulaReading(formula, catalogue);
+      if (calls.length === 0) return;
+      const at = { row: area.row + down, column: area.column + right };
+      const value = area.values[down]?.[right] ?? "";
+      found.push({ ...at, calls, value, reads: calls.flatMap((call) => readsOf(call, area)) });
+    });
+  });
+  return found;
+}
+
+/** The single cells of this sheet that a call reads, and those of the calls inside it. */
+function readsOf(call: TeaCall, area: ReadArea): TeaFormula["reads"] {
+  return call.given.flatMap((given, place) => {
+    if (given.is === "call") return readsOf(given.call, area);
+    if (given.is !== "reference") return [];
+    const { sheet, cells } = partsOf(given.address);
+    if (sheet !== undefined && sheet !== area.sheet) return [];
+    const of = areaWithin(cells, { rows: area.row + area.rows, columns: area.column + area.columns });
+    const parameter = call.entry.spec.parameters[place];
+    if (of === undefined || parameter === undefined) return [];
+    // A book of lots is read whole, and its columns are known by their headings.
+    if (parameter.book !== undefined && of.rows > 1) return [];
+    const role = roleOfParameter(parameter);
+    const found: (At & { role: Role | undefined })[] = [];
+    for (let row = 0; row < Math.min(of.rows, 2000); row += 1) {
+      for (let column = 0; column < Math.min(of.columns, 50); column += 1) {
+        found.push({ row: of.row + row, column: of.column + column, role });
+      }
+    }
+    return found;
+  });
+}
+
+function fedRoles(formulas: readonly TeaFormula[]): Map<number, Role> {
+  const fed = new Map<number, Role>();
+  for (const { reads } of formulas) {
+    for (const read of reads) {
+      if (read.role !== undefined) fed.set(keyOf(read), read.role);
+    }
+  }
+  return fed;
+}
+
+/** Rows with one weight and one moisture below a word for stages of one lot. */
+function stagesOf(cells: readonly KnownCell[]): KnownSheet["stages"] {
+  const runs: { weight: KnownCell; moisture: KnownCell }[][] = [];
+  let last: { row: number; column: number } | undefined;
+  for (const row of grouped(cells, ({ row }) => String(row))) {
+    const stage = row.find(({ role }) => role === "stage");
+    const weight = row.find(({ role }) => role === "weight");
+    const moisture = row.find(({ role }) => role === "moisture");
+    if (stage === undefined || weight === undefined || moisture === undefined) continue;
+    const follows = last?.row === stage.row - 1 && last.column === stage.column;
+    if (!follows) runs.push([]);
+    runs.at(-1)?.push({ weight, moisture });
+    last = stage;
+  }
+  return runs;
+}

@@ -1,0 +1,19 @@
+import { looksLikeNumber } from "../core/shown";
+import { isErrorCode } from "../host/cell-arguments";
+import type { CellContent } from "../host/workbook-host";
+
+/** Digits with a unit of weight behind them. */
+export const isWeightInText = (value: CellContent): value is string =>
+  typeof value === "string" && /^\s*\d[\d.,\s]*\s*(g|kg|克|公斤|斤|两)\s*$/i.test(value);
+
+/** Digits, with or without a unit of weight behind them. */
+export const meantAsNumber = (value: CellContent): value is string =>
+  typeof value === "string" && (looksLikeNumber(value) || isWeightInText(value));
+
+/** A number, a text that was meant as one, or an answer that is an error: a row with one of these heads no column. */
+export const standsForNumber = (value: CellContent): boolean =>
+  typeof value === "number" || isWeightInText(value) || isErrorCode(value);
+
+/** Text with letters: neither digits stored as text, with or without a unit, nor an error. */
+export const isWords = (value: CellContent): value is string =>
+  typeof value === "string" && /\p{L}/u.test(value) && !isWeightInText(value) && !isErrorCode(value);

@@ -1,0 +1,134 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { resolve } from "node:path";
+import { describe, expect, test } from "vitest";
+import { CellError } from "../../src/cells/values";
+import { catalogue } from "../../src/core/catalogue";
+import { openInNode } from "../../src/engine/node-workbook";
+import type { ReadArea } from "../../src/host/workbook-host";
+import type { Job } from "../../src/jobs/job";
+import { answersOf, type JobAnswer, readingsOf } from "../../src/jobs/job-answer";
+import { blockAt } from "../../src/jobs/job-block";
+import { jobs } from "../../src/jobs/jobs";
+import { chinese } from "../../src/pane/messages/chinese";
+import { english } from "../../src/pane/messages/english";
+import { findingsOf } from "../../src/sheet-check/findings-of";
+import { addressOf } from "../../src/workbook/addresses";
+import type { Area, Cell } from "../../src/workbook/workbook";
+import { readWorkbook } from "../../src/xlsx/read-workbook";
+
+/** A sheet as a host would read it, and the spills that a host would tell. */
+function asRead(sheet: string, cells: readonly Cell[]): { area: ReadArea; spills: Area[] } {
+  const rows = Math.max(0, ...cells.map(({ row }) => row)) + 1;
+  const columns = Math.max(0, ...cells.map(({ column }) => column)) + 1;
+  const grid = <Content>(blank: Content, of: (cell: Cell) => Content | undefined): Content[][] => {
+    const lines = Array.from({ length: rows }, () => new Array<Content>(columns).fill(blank));
+    for (const cell of cells) (lines[cell.row] as Content[])[cell.column] = of(cell) ?? blank;
+    return lines;
+  };
+  const area = {
+    ...{ sheet, row: 0, column: 0, rows, columns },
+    values: grid<number | string | boolean>("", ({ value }) => value),
+    formulas: grid("", ({ formula }) => formula),
+    formats: grid("General", ({ style }) => style?.format),
+  };
+  return { area, spills: cells.flatMap(({ row, column, spill }) => (spill ? [{ row, column, ...spill }] : [])) };
+}
+
+/** `rule: address` of everything found: with the spills that the host tells, and with those that the sheet shows. */
+function found(sheet: string, cells: readonly Cell[]): readonly [string[], string[]] {
+  const { area, spills } = asRead(sheet, cells);
+  const lines = (known?: readonly Area[]) =>
+    findingsOf(area, catalogue, known).map(({ rule, row, column }) => `${rule}: ${addressOf(row, column)}`);
+  return [lines(spills), lines()];
+}
+
+const folder = resolve(__dirname, "../../sample-workbooks");
+const samples = readdirSync(folder).filter((name) => name.endsWith(".xlsx"));
+
+/** What the samples plant on purpose. */
+const planted: Readonly<Record<string, readonly string[]>> = {
+  "season.xlsx Lots": [
+    "finished above fresh: F42",
+    "outturn far from the others: F28",
+    "outturn far from the others: F59",
+    "waits for a weight: F79",
+    "waits for a weight: F80",
+    "waits for a weight: F81",
+  ],
+  // The same lot, in the columns that read it.
+  "season.xlsx Proof, lot by lot": ["finished above fresh: T42"],
+  "season.xlsx One lot": ["more dry matter out than in: B12"],
+  "excel-check.xlsx Check": ["C6", "C7", "C8", "C11", "C12", "C17"].map((at) => `a TEA function with an error: ${at}`),
+};
+
+describe("the sheet check on the sample workbooks", () => {
+  test.each(samples)("finds in %s what is planted there, and nothing else", async (name) => {
+    const { sheets } = await readWorkbook(readFileSync(resolve(folder, name)));
+    expect(sheets.length).toBeGreaterThan(0);
+    for (const sheet of sheets) {
+      const expected = planted[`${name} ${sheet.name}`] ?? [];
+      expect(found(sheet.name, sheet.cells), `${name} ${sheet.name}`).toEqual([expected, expected]);
+    }
+  });
+});
+
+const wordings = {
+  "in English": { messages: english, unit: "g" },
+  "in Chinese": { messages: chinese, unit: "kg" },
+} as const;
+type Wording = (typeof wordings)[keyof typeof wordings];
+
+/** The blocks of jobs as the pane writes them, each so many blank rows below the one before, calculated, and what is true of them. */
+async function written(below: readonly Job[], wording: Wording, blankRows: number) {
+  const cells: Cell[] = [];
+  const expected: string[] = [];
+  let row = 0;
+  for (const job of below) {
+    const readings = readingsOf(job, {}, wording);
+    const answers = answersOf(job, readings, {}) as readonly JobAnswer[];
+    const block = blockAt({ job, entries: {}, readings, answers, wording }, { sheet: "Book", row, column: 0 });
+    for (const { row: down, column, content, format, spill } of block.cells) {
+      if (content === "") continue;
+      const isFormula = typeof content === "string" && content.startsWith("=");
+      cells.push({
+        ...{ row: row + down, column },
+        ...(isFormula ? { formula: content } : { value: content }),
+        ...(format !== undefined && { style: { format } }),
+        ...(spill && { spill }),
+      });
+    }
+    // Its example has a lot that is not finished yet.
+    if (job.id === "season") expected.push(`waits for a weight: ${addressOf(row + 8, 2)}`);
+    row += block.rows + blankRows;
+  }
+  const sheet = { name: "Book", cells, columnWidths: {}, rowHeights: {}, merges: [] };
+  const workbook = openInNode({ name: "test", sheets: [sheet] });
+  await workbook.calculate();
+  const shown = (row: number, column: number) => {
+    const value = workbook.value("Book", addressOf(row, column)) ?? "";
+    return value instanceof CellError ? value.code : value;
+  };
+  const calculated = cells.flatMap((cell): Cell[] => {
+    const { rows, columns } = cell.spill ?? { rows: 1, columns: 1 };
+    return Array.from({ length: rows * columns }, (_, index): Cell => {
+      const at = { row: cell.row + Math.floor(index / columns), column: cell.column + (index % columns) };
+      const format = cell.style && { style: cell.style };
+      return { ...(index === 0 ? cell : { ...at, ...format }), value: shown(at.row, at.column) };
+    });
+  });
+  workbook.close();
+  return { cells: calculated, expected: [expected, expected] };
+}
+
+describe.each(Object.entries(wordings))("the sheet check on the blocks of the jobs, %s", (_, wording) => {
+  const stacks: readonly (readonly [string, readonly Job[], number])[] = [
+    ...jobs.map((job) => [job.id, [job], 1] as const),
+    ...jobs.map((job) => [`${job.id}, three times`, [job, job, job], 3] as const),
+    ["all of them", jobs, 1],
+    ["all of them twice", [...jobs, ...jobs], 3],
+  ];
+  test.each(stacks)("finds in %s what is true, and nothing else", async (_, below, blankRows) => {
+    const { cells, expected } = await written(below, wording, blankRows);
+    expect(found("Book", cells)).toEqual(expected);
+  });
+});
