@@ -28,6 +28,7 @@ import { lossMeanings, lossMeaningsPage } from "./targets/loss-meanings";
 import { targetWeight, targetWeightPage } from "./targets/target-weight";
 import { waterToRemove, waterToRemovePage } from "./targets/water-to-remove";
 import { turnTimes, turnTimesPage } from "./time/turn-times";
+import { sampleMean, sampleMeanPage } from "./uncertainty/sample-mean";
 import { scaleError, scaleErrorPage } from "./uncertainty/scale-error";
 import { uncertaintyOf, uncertaintyPage } from "./uncertainty/uncertainty";
 import { convertArea, convertAreaPage } from "./units/convert-area";
@@ -81,6 +82,7 @@ export const catalogue: readonly Entry[] = [
   entry(scaleError, scaleErrorPage),
   // Marked as pure, so that the minifier may drop it from the functions script like every other page.
   entry(uncertainty, /* @__PURE__ */ uncertaintyPage(uncertainty)),
+  entry(sampleMean, sampleMeanPage),
   entry(convertWeight, convertWeightPage),
   entry(convertArea, convertAreaPage),
   entry(turnTimes, turnTimesPage),

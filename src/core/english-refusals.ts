@@ -62,6 +62,8 @@ export function englishBeing(being: Being, named: Named = itself): string {
       return `above the dry matter that the other rows leave for ${quoted(being.stage)}, ${shown(being.weight)}`;
     case "few charges":
       return `large enough to make ${being.most} charges at most of ${shown(being.weight)}, the weight`;
+    case "few readings":
+      return `wide enough for ${being.most} readings at most`;
     case "few turns":
       return `long enough for ${being.most} turns at most`;
     case "shorter than":

@@ -248,6 +248,24 @@ export const anyNumber = number({
   format: "0.0000",
 });
 
+/** How far single readings of one thing lie from each other. A result only. */
+export const scatterOf = number({
+  name: "scatter of readings",
+  bounds: { atLeast: 0 },
+  requirement: "0 or more",
+  unit: explained("one standard deviation of a single reading, in the unit of the readings"),
+  format: "0.0000",
+});
+
+/** How near a mean should be known, either way. */
+export const halfWidth = number({
+  name: "half-width",
+  bounds: { above: 0 },
+  requirement: "a number above 0",
+  unit: explained("the unit of the readings"),
+  format: "0.0000",
+});
+
 export const yesNo: Quantity = {
   name: "yes or no",
   holds: "yesNo",

@@ -53,6 +53,7 @@ export type Being =
   | { readonly kind: "below all dry matter"; readonly weight: number }
   | { readonly kind: "above dry matter left"; readonly stage: string; readonly weight: number }
   | { readonly kind: "few charges"; readonly most: number; readonly weight: number }
+  | { readonly kind: "few readings"; readonly most: number }
   | { readonly kind: "few turns"; readonly most: number }
   | { readonly kind: "shorter than"; readonly seconds: number }
   | { readonly kind: "few stages"; readonly most: number }
@@ -68,6 +69,7 @@ export type FixedBeing =
   | "an amount of 0 or more"
   | "a number"
   | "a number of 0 or more"
+  | "a number above 0"
   | "a number above 0, such as 3.5"
   | "a whole number of 0 or more"
   | "a whole number of 1 or more"

@@ -197,6 +197,20 @@ export const nistNoInt1: Source = {
   status: "restated",
 };
 
+export const nistMavro: Source = {
+  authors: "National Institute of Standards and Technology",
+  title: "Statistical Reference Datasets, univariate summary statistics: Mavro",
+  published: "NIST StRD, as the tests of open statistics libraries restate its data and certified values",
+  status: "restated",
+};
+
+export const pennStateSampleSize: Source = {
+  authors: "Pennsylvania State University, Department of Statistics",
+  title: "STAT 800: Applied Research Methods",
+  published: "online course notes, lesson 4.6.4",
+  status: "read",
+};
+
 export const iglewiczHoaglin: Source = {
   authors: "B. Iglewicz and D. C. Hoaglin",
   title: "How to Detect and Handle Outliers",

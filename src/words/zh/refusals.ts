@@ -43,6 +43,7 @@ const fixedBeings: Readonly<Record<FixedBeing, string>> = {
   "an amount of 0 or more": "是不小于 0 的金额",
   "a number": "是数字",
   "a number of 0 or more": "是不小于 0 的数字",
+  "a number above 0": "是大于 0 的数字",
   "a number above 0, such as 3.5": "是大于 0 的数字，如 3.5",
   "a whole number of 0 or more": "是不小于 0 的整数",
   "a whole number of 1 or more": "是不小于 1 的整数",
@@ -116,6 +117,8 @@ function being(what: Being, named: Named): string {
       return `大于其他各行留给 ${quoted(what.stage)} 的干物质 ${shown(what.weight)}`;
     case "few charges":
       return `足够大，使 ${shown(what.weight)}（重量）最多分成 ${what.most} 锅`;
+    case "few readings":
+      return `足够宽，使读数不超过 ${what.most} 个`;
     case "few turns":
       return `足够长，使翻动不超过 ${what.most} 次`;
     case "shorter than":
