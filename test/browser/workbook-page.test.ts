@@ -108,7 +108,7 @@ describe.skipIf(!found)("the workbook page", () => {
     await typeOver(page, "Lot", "B15", "76");
     await expect
       .poll(line, patience)
-      .toContain("moisture must be from 0 up to, not including, 1 (76% or 0.76); got 76");
+      .toContain("“Fresh moisture, measured” must be from 0 up to, not including, 1 (76% or 0.76); got 76");
     expect(await shown(page, "Lot", "B15")).toBe("7600.0%");
     expect(await shown(page, "Lot", "F5")).toBe("4");
     expect(await shown(page, "Lot", "F12")).toBe("1240.0");

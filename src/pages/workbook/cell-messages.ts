@@ -1,7 +1,8 @@
 import { addressOf } from "../../workbook/addresses";
 import { bubbleSlot, type CellMessage, clearOf, prepareBubbles } from "./bubbles";
 import type { Grid } from "./grid";
-import type { Hindrance, Spot } from "./hindrances";
+import type { Hindrance } from "./hindrances";
+import type { Spot } from "./known-workbook";
 import { markProblems } from "./problem-marks";
 import { linkTo, Problems } from "./problems";
 import { hindranceAfterAddress, hindranceAtCell, hint, meanings, sameCell, waitsFor } from "./words";
@@ -41,7 +42,7 @@ export function showCellMessages(grid: Grid, line: HTMLElement, said: HTMLElemen
     const isError = typeof shown === "string" && shown.startsWith("#");
     const texts = [
       before && waitsFor(before, spot),
-      grid.errors.at(sheetId, row, column)?.message ?? (before ? undefined : isError ? meanings[shown] : undefined),
+      problems.reasonAt(spot) ?? (before ? undefined : isError ? meanings[shown] : undefined),
       noteAt(grid, sheetId, row, column),
       problem && hindranceAtCell(problem),
     ].filter((text) => text !== undefined);

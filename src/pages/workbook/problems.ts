@@ -3,7 +3,9 @@ import { addressOf } from "../../workbook/addresses";
 import type { Workbook } from "../../workbook/workbook";
 import { goToCell } from "./go-to-cell";
 import type { Grid } from "./grid";
-import { type Hindrance, hindrances, keyOf, type Spot } from "./hindrances";
+import { type ErrorAt, type Hindrance, hindrances } from "./hindrances";
+import { KnownWorkbook, keyOf, type Spot } from "./known-workbook";
+import { namedReason } from "./named-reason";
 
 export class Problems {
   readonly #grid: Grid;
@@ -11,6 +13,7 @@ export class Problems {
   /** What each formula last spilled: its cells are answers also while they are empty. */
   readonly #spills = new Map<string, { rows: number; columns: number }>();
   #all: readonly Hindrance[] = [];
+  #workbook: KnownWorkbook | undefined;
   #byCell = new Map<string, Hindrance>();
   #waiting = new Map<string, Hindrance>();
   #isDue = false;
@@ -24,7 +27,7 @@ export class Problems {
 
   /** Mistakes come first, those of this sheet before others. */
   mistakes(sheet: string): readonly Hindrance[] {
-    const mistakes = this.#all.filter(({ is }) => is !== "blank");
+    const mistakes = this.#all.filter((each) => each.is !== "blank" && isToTell(each));
     return [...mistakes.filter((each) => each.sheet === sheet), ...mistakes.filter((each) => each.sheet !== sheet)];
   }
 
@@ -41,6 +44,13 @@ export class Problems {
   /** What the cell waits for. */
   before = (spot: Spot): Hindrance | undefined => this.#waiting.get(keyOf(spot));
 
+  /** Why the cell shows an error of ours, by what the sheet calls the cells that its formula reads. */
+  reasonAt(spot: Spot): string | undefined {
+    const error = this.#errorAt(spot);
+    if (error?.reason === undefined || this.#workbook === undefined) return error?.message;
+    return namedReason(this.#workbook, spot, error.reason);
+  }
+
   /** Calls back when anything has changed, with the mistake that was not there before. */
   subscribe(listener: (newest: Hindrance | undefined) => void): void {
     this.#listeners.add(listener);
@@ -48,23 +58,24 @@ export class Problems {
 
   /** As it is now, at once. */
   look(): void {
-    const { errors, api } = this.#grid;
-    const book = api.getActiveWorkbook();
     const before = this.#byCell;
-    this.#all = hindrances(this.#withSpills(this.#grid.workbook()), ({ sheet, row, column }) => {
-      const id = book?.getSheetByName(sheet)?.getSheetId();
-      return id === undefined ? undefined : errors.at(id, row, column);
-    });
-    this.#byCell = new Map(this.#all.map((each) => [keyOf(each), each]));
+    this.#workbook = new KnownWorkbook(this.#withSpills(this.#grid.workbook()));
+    this.#all = hindrances(this.#workbook, this.#errorAt);
+    this.#byCell = new Map(this.#all.filter(isToTell).map((each) => [keyOf(each), each]));
     this.#waiting = new Map();
     for (const each of this.#all) {
       for (const spot of each.waiting) if (!this.#waiting.has(keyOf(spot))) this.#waiting.set(keyOf(spot), each);
     }
     const newest = this.#all.find(
-      (each) => each.is !== "blank" && (before.get(keyOf(each))?.is ?? "blank") === "blank",
+      (each) => each.is !== "blank" && isToTell(each) && (before.get(keyOf(each))?.is ?? "blank") === "blank",
     );
     for (const listener of this.#listeners) listener(newest);
   }
+
+  #errorAt: ErrorAt = ({ sheet, row, column }) => {
+    const id = this.#grid.api.getActiveWorkbook()?.getSheetByName(sheet)?.getSheetId();
+    return id === undefined ? undefined : this.#grid.errors.at(id, row, column);
+  };
 
   /** Not between two keys: reading a large workbook takes longer than a key may wait. */
   #lookSoon(): void {
@@ -95,6 +106,9 @@ export class Problems {
     };
   }
 }
+
+/** Errors of the spreadsheet's own are plain to see; only what hands them on has a cause to name. */
+const isToTell = ({ is }: Hindrance): boolean => is !== "error";
 
 /** A button that goes to the cell, which it names. */
 export function linkTo(grid: Grid, { sheet, row, column }: Spot, fromSheet: string): HTMLElement {

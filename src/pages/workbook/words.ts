@@ -1,6 +1,7 @@
 /** The sentences of the page, in one place. */
 import { addressOf } from "../../workbook/addresses";
-import { type Hindrance, keyOf, type Spot } from "./hindrances";
+import type { Hindrance } from "./hindrances";
+import { keyOf, type Spot } from "./known-workbook";
 
 /** Said while no cell has anything to say. */
 export const hint = "Type over the tinted cells: every answer follows.";
@@ -46,8 +47,13 @@ const inSentence = (label: string): string =>
   /^\p{Lu}\p{Ll}|^\p{Lu} /u.test(label) ? label[0]?.toLowerCase() + label.slice(1) : label;
 
 /** What is wrong with the cell: "is blank", "holds the text “350 g”". */
-const state = ({ is, value }: Hindrance): string =>
-  is === "blank" ? "is blank" : is === "text" ? `holds the text “${value}”` : `holds ${value}`;
+function state({ is, value }: Hindrance): string {
+  if (is === "blank") return "is blank";
+  if (is === "text") return `holds the text “${value}”`;
+  if (is !== "error") return `holds ${value}`;
+  const meaning = meanings[String(value)];
+  return `shows ${value}${meaning === undefined ? "" : ` (${meaning})`}`;
+}
 
 /** Who waits for it; empty when nobody does. */
 function waiters({ sheet, waiting: [first, ...rest], is }: Hindrance): string {

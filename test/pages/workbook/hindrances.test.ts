@@ -2,7 +2,9 @@ import { readFile } from "node:fs/promises";
 import { describe, expect, test } from "vitest";
 import { type DomainError, mustBe } from "../../../src/core/errors";
 import { moisture } from "../../../src/core/quantities";
-import { hindrances, type Spot } from "../../../src/pages/workbook/hindrances";
+import { hindrances } from "../../../src/pages/workbook/hindrances";
+import { KnownWorkbook, type Spot } from "../../../src/pages/workbook/known-workbook";
+import { namedReason } from "../../../src/pages/workbook/named-reason";
 import { hindranceAfterAddress, hindranceAtCell, waitsFor } from "../../../src/pages/workbook/words";
 import { addressOf, placeOf } from "../../../src/workbook/addresses";
 import type { Cell, Workbook } from "../../../src/workbook/workbook";
@@ -35,7 +37,7 @@ function book(sheets: Readonly<Record<string, Cells>>): Workbook {
 
 const at = ({ sheet, row, column }: Spot) => `${sheet}!${addressOf(row, column)}`;
 const found = (sheets: Readonly<Record<string, Cells>>, refused: Refused = {}) =>
-  hindrances(book(sheets), (spot) => {
+  hindrances(new KnownWorkbook(book(sheets)), (spot) => {
     const error = refused[at(spot)];
     return error && { message: error.message, reason: error.refusal };
   });
@@ -75,13 +77,13 @@ describe("what holds answers up", () => {
         F7: { formula: "=F5+1", value: "#VALUE!" },
       },
     };
-    const refused = { "Lot!F5": mustBe("load", "a number", "350 g") };
+    const refused = { "Lot!F5": mustBe("panLoad", "a number", "350 g") };
     expect(said(sheets, refused)).toEqual([
-      'Lot!B18, pan load wanted, holds the text “350 g”: F5 and 2 more cells wait for it. load must be a number; got the text "350 g"',
+      'Lot!B18, pan load wanted, holds the text “350 g”: F5 and 2 more cells wait for it. “Pan load wanted” must be a number; got the text "350 g"',
     ]);
     const [cause] = found(sheets, refused);
     expect(cause && hindranceAtCell(cause)).toBe(
-      'This holds the text “350 g”: F5 and 2 more cells wait for it. load must be a number; got the text "350 g"',
+      'This holds the text “350 g”: F5 and 2 more cells wait for it. “Pan load wanted” must be a number; got the text "350 g"',
     );
     expect(cause && waitsFor(cause, { sheet: "Lot", ...placeOf("F7") })).toBe(
       "waits for B18, pan load wanted, which holds the text “350 g”",
@@ -91,7 +93,7 @@ describe("what holds answers up", () => {
   test("a number that a function refuses is the cause; its neighbours are not", () => {
     const sheets = { Lot: { B1: 500, B2: 76, C1: { formula: "=TEA.WATER(B1,B2)", value: "#VALUE!" } } };
     expect(said(sheets, { "Lot!C1": mustBe("moisture", moisture.requirement, 76) })).toEqual([
-      "Lot!B2 holds 76: C1 waits for it. moisture must be from 0 up to, not including, 1 (76% or 0.76); got 76",
+      "Lot!B2 holds 76: C1 waits for it. B2 must be from 0 up to, not including, 1 (76% or 0.76); got 76",
     ]);
   });
 
@@ -104,7 +106,7 @@ describe("what holds answers up", () => {
       },
     };
     expect(said(sheets, { "Lot!G1": mustBe("moisture", moisture.requirement, 76) })).toEqual([
-      "Lot!B15 holds 76: G1 waits for it. moisture must be from 0 up to, not including, 1 (76% or 0.76); got 76",
+      "Lot!B15 holds 76: G1 waits for it. B15 must be from 0 up to, not including, 1 (76% or 0.76); got 76",
     ]);
   });
 
@@ -129,10 +131,101 @@ describe("what holds answers up", () => {
     expect(said({ Lots: { A1: 12, B1: "=A1*2", B2: "=A2*2" } })).toEqual([]);
   });
 
+  const wrong = (sheets: Readonly<Record<string, Cells>>, from: string) => {
+    const [sheet = "", address = ""] = from.split("!");
+    const there = { sheet, ...placeOf(address) };
+    const before = found(sheets).find(({ waiting }) => waiting.some((spot) => at(spot) === from));
+    return before && waitsFor(before, there);
+  };
+
+  test("in a chain of the spreadsheet's own errors the first cell is named, but not as a mistake of its own", () => {
+    const chain = {
+      Lot: {
+        A1: "Outturn",
+        B1: { formula: "=5/0", value: "#DIV/0!" },
+        C1: { formula: "=B1*2", value: "#DIV/0!" },
+        D1: { formula: "=SUM(C1:C1)", value: "#DIV/0!" },
+      },
+    };
+    const why = "waits for B1, outturn, which shows #DIV/0! (this divides by zero or by a blank cell)";
+    expect(wrong(chain, "Lot!C1")).toBe(why);
+    expect(wrong(chain, "Lot!D1")).toBe(why);
+    expect(wrong(chain, "Lot!B1")).toBeUndefined();
+    const alone = { Lot: { B1: { formula: "=5/0", value: "#DIV/0!" } } };
+    expect(found(alone)).toEqual([]);
+    const blank = { Lot: { A1: "Fresh weight", C1: { formula: "=5/B1", value: "#DIV/0!" }, C2: "=C1" } };
+    expect(wrong(blank, "Lot!C2")).toBe("waits for B1, fresh weight, which is blank");
+  });
+
   test("the samples as they come have no mistake in them", async () => {
     for (const file of ["one-lot", "season"]) {
       const workbook = await readWorkbook(await readFile(`sample-workbooks/${file}.xlsx`));
-      expect(hindrances(workbook, () => undefined).filter(({ is }) => is !== "blank")).toEqual([]);
+      expect(hindrances(new KnownWorkbook(workbook), () => undefined).filter(({ is }) => is !== "blank")).toEqual([]);
     }
+  });
+});
+
+describe("what a refusal calls the cells that a formula reads", () => {
+  const why = (cells: Cells, refusal: DomainError, formula: string, others: Readonly<Record<string, Cells>> = {}) =>
+    namedReason(
+      new KnownWorkbook(book({ Lot: { ...cells, Z9: { formula, value: "#VALUE!" } }, ...others })),
+      { sheet: "Lot", ...placeOf("Z9") },
+      refusal.refusal,
+    );
+  const text = mustBe("panLoad", "a number", "350 g");
+  const said = (name: string) => `${name} must be a number; got the text "350 g"`;
+
+  test("the word at the left, the heading above, both in a book with names, or the address", () => {
+    expect(why({ A2: "Pan load", B2: "350 g" }, text, "=TEA.CHARGECOUNT(900,B2)")).toBe(said("“Pan load”"));
+    expect(why({ A2: "锅量", B2: "350 g" }, text, "=TEA.CHARGECOUNT(900,$B$2)")).toBe(said("“锅量”"));
+    expect(why({ B2: "350 g" }, text, "=TEA.CHARGECOUNT(900,B2)")).toBe(said("B2"));
+    const book: Cells = { A1: "Lot", B1: "Fresh, g", C1: "Load, g", A2: "L1", B2: 900, C2: 300, A3: "L2", B3: 800 };
+    expect(why({ ...book, C3: "350 g" }, text, "=TEA.CHARGECOUNT(B3,C3)")).toBe(said("“Load, g of L2”"));
+    const unnamed: Cells = { A1: "No.", B1: "Load, g", A2: 1, B2: "350 g" };
+    expect(why(unnamed, text, "=TEA.CHARGECOUNT(900,B2)")).toBe(said("“Load, g”"));
+    const form: Cells = { B1: "Value", C1: "Unit", A2: "Pan load", B2: "350 g", C2: "g" };
+    expect(why(form, text, "=TEA.CHARGECOUNT(900,B2)")).toBe(said("“Pan load”"));
+    const apart: Cells = { A1: "Rooms", B1: "Beds", A3: "Pan load", B3: "350 g" };
+    expect(why(apart, text, "=TEA.CHARGECOUNT(900,B3)")).toBe(said("“Pan load”"));
+  });
+
+  test("on another sheet, inside another formula, and of two arguments at once", () => {
+    const card = { Card: { A1: "Pan load", B1: "350 g", B2: 7 } };
+    expect(why({}, text, '=IF(1=1,TEA.CHARGECOUNT(900,Card!B1),"")', card)).toBe(said("“Pan load”"));
+    expect(why({}, mustBe("panLoad", "a number", 7), "=TEA.CHARGECOUNT(900,Card!B2)", card)).toBe(
+      "Card B2 must be a number; got 7",
+    );
+    const two = mustBe("panLoad", { kind: "at most", most: 800, argument: "weight" }, 900);
+    const cells: Cells = { A1: "Fresh leaf", B1: 800, A2: "Pan load", B2: 900 };
+    expect(why(cells, two, "=TEA.CHARGECOUNT(B1,B2)")).toBe(
+      "“Pan load” must be at most 800, the “Fresh leaf”; got 900",
+    );
+  });
+
+  test("the cell where a number was typed that other formulas passed on", () => {
+    const cells: Cells = { A1: "Most in a pan", B1: 76, A2: "Load", B2: { formula: "=B1", value: 76 } };
+    const workbook = new KnownWorkbook(
+      book({ Lot: { ...cells, Z9: { formula: "=TEA.CHARGECOUNT(900,B2)", value: "#VALUE!" } } }),
+    );
+    const spot = { sheet: "Lot", ...placeOf("Z9") };
+    const reason = mustBe("panLoad", "a number", 76).refusal;
+    expect(namedReason(workbook, spot, reason)).toBe("“Load” must be a number; got 76");
+    expect(namedReason(workbook, spot, reason, { sheet: "Lot", ...placeOf("B1") })).toBe(
+      "“Most in a pan” must be a number; got 76",
+    );
+  });
+
+  test("a list by its heading, a name of the maker's by itself", () => {
+    const cells: Cells = { A2: "Round", B2: "Target", A3: "one", B3: 0.6, A4: "two", B4: 0.7 };
+    const rise = mustBe("targets", "a number", 0.7);
+    expect(why(cells, rise, "=TEA.DRYINGSTEPS(900,0.76,B3:B4)")).toBe("“Target” must be a number; got 0.7");
+    expect(why({}, text, "=TEA.CHARGECOUNT(900,PanLoad)")).toBe(said("“PanLoad”"));
+  });
+
+  test("the argument itself, where no single cell stands for it", () => {
+    expect(why({ A2: "Pan load", B2: 350 }, text, "=TEA.CHARGECOUNT(900,B2*2)")).toBe(said("panLoad"));
+    expect(why({ A2: "Pan load" }, text, '=TEA.CHARGECOUNT(900,"350 g")')).toBe(said("panLoad"));
+    const twice = "=TEA.CHARGECOUNT(900,B2)+TEA.CHARGECOUNT(800,B3)";
+    expect(why({ A2: "One", B2: "350 g", A3: "Other", B3: 300 }, text, twice)).toBe(said("panLoad"));
   });
 });
