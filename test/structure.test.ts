@@ -20,7 +20,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   generate: ["cells", "core"],
   pane: ["cells", "core", "generate", "host", "jobs", "sheet-check", "words", "workbook", "working"],
   "pages/excel": ["cells", "core", "host", "pane", "workbook"],
-  "pages/workbook": ["cells", "core", "engine", "generate", "host", "pane", "workbook", "xlsx"],
+  "pages/workbook": ["cells", "core", "engine", "generate", "host", "pane", "workbook", "working", "xlsx"],
   "command-line": ["cells", "core", "engine", "generate", "workbook"],
   "sample-books": ["cells", "core", "engine", "generate", "workbook", "xlsx"],
   bench: ["build", "cells", "core", "engine", "workbook", "xlsx"],
