@@ -134,6 +134,8 @@ function finding(found: Finding, named: Named): string {
         : `got ${found.count} (rows left out: ${found.leftOut.rows}, the first because ${englishRefusal(found.leftOut.first, named)})`;
     case "put at":
       return `the balance puts ${quoted(found.stage)} at ${shown(found.value)}`;
+    case "misfit":
+      return `${quoted(found.stage)} at ${shown(found.weight)} does not belong, ${shown(found.fitting)} would fit`;
     case "neither":
       return `${quoted(found.stage)} has neither`;
     case "unbalanced":

@@ -50,7 +50,7 @@ export const weight = number({
   bounds: { above: 0 },
   requirement: "a weight above 0",
   unit: anyWeightUnit,
-  format: "0.0",
+  format: explained("0.0"),
 });
 
 export const looseWeight = number({
@@ -58,7 +58,7 @@ export const looseWeight = number({
   bounds: { atLeast: 0 },
   requirement: "a weight of 0 or more",
   unit: anyWeightUnit,
-  format: "0.0",
+  format: explained("0.0"),
 });
 
 /** What an unaccounted weight is: it may be negative. A result only. */
@@ -67,7 +67,7 @@ export const weightDifference = number({
   bounds: {},
   requirement: "a number",
   unit: anyWeightUnit,
-  format: "0.0",
+  format: explained("0.0"),
 });
 
 export const moisture = number({
@@ -75,7 +75,7 @@ export const moisture = number({
   bounds: { atLeast: 0, below: 1 },
   requirement: "from 0 up to, not including, 1 (76% or 0.76)",
   unit: explained("share of the whole weight that is water (wet basis)"),
-  format: "0.0%",
+  format: explained("0.0%"),
 });
 
 /** The largest moisture that there is: leaf that is all water holds no tea. */
@@ -86,7 +86,7 @@ export const dryBasisMoisture = number({
   bounds: { atLeast: 0, atMost: 1e6 },
   requirement: "0 or more (300% or 3)",
   unit: explained("water as a share of the dry matter (dry basis)"),
-  format: "0.0%",
+  format: explained("0.0%"),
 });
 
 export const share = number({
@@ -94,7 +94,7 @@ export const share = number({
   bounds: { atLeast: 0, atMost: 1 },
   requirement: "from 0 to 1 (5% or 0.05)",
   unit: explained("share of one"),
-  format: "0.0%",
+  format: explained("0.0%"),
 });
 
 /** A share of dry matter lost, where losing all of it leaves nothing to divide by. */
@@ -108,7 +108,7 @@ export const loss = number({
   bounds: { atLeast: 0, atMost: 1 },
   requirement: "from 0 to 1 (30% or 0.3)",
   unit: explained("share of one, of what lossOf names"),
-  format: "0.0%",
+  format: explained("0.0%"),
 });
 
 export const content = number({
@@ -116,7 +116,7 @@ export const content = number({
   bounds: { atLeast: 0 },
   requirement: "0 or more",
   unit: explained("any, kept the same in the answer"),
-  format: "0.00%",
+  format: explained("0.00%"),
 });
 
 export const money = number({
@@ -124,7 +124,7 @@ export const money = number({
   bounds: { atLeast: 0 },
   requirement: "an amount of 0 or more",
   unit: explained("any currency kept through the whole call"),
-  format: "0.00",
+  format: explained("0.00"),
 });
 
 export const area = number({
@@ -132,7 +132,7 @@ export const area = number({
   bounds: { above: 0 },
   requirement: "an area above 0",
   unit: explained("any area unit kept through the whole call"),
-  format: "0.00",
+  format: explained("0.00"),
 });
 
 export const count = number({
@@ -140,7 +140,7 @@ export const count = number({
   bounds: { atLeast: 1, whole: true },
   requirement: "a whole number of 1 or more",
   unit: explained("pieces"),
-  format: "0",
+  format: explained("0"),
 });
 
 /** A plain ratio, such as kilograms fresh for each kilogram finished. */
@@ -149,7 +149,7 @@ export const ratio = number({
   bounds: { atLeast: 0 },
   requirement: "0 or more",
   unit: explained("none: one weight for each of another"),
-  format: "0.00",
+  format: explained("0.00"),
 });
 
 /** How many there are; also none. A result only. */
@@ -158,7 +158,7 @@ export const tally = number({
   bounds: { atLeast: 0, whole: true },
   requirement: "a whole number of 0 or more",
   unit: explained("pieces"),
-  format: "0",
+  format: explained("0"),
 });
 
 export const weightForArea = number({
@@ -166,7 +166,7 @@ export const weightForArea = number({
   bounds: { atLeast: 0 },
   requirement: "0 or more",
   unit: explained("one of the weight unit for each of the area unit"),
-  format: "0.00",
+  format: explained("0.00"),
 });
 
 /** A modified z-score. A result only. */
@@ -175,7 +175,7 @@ export const zScore = number({
   bounds: {},
   requirement: "a number",
   unit: explained("none: usual distances from the usual"),
-  format: "0.0",
+  format: explained("0.0"),
 });
 
 /** How many usual distances from the usual are too many. */
@@ -184,7 +184,7 @@ export const zLimit = number({
   bounds: { above: 0 },
   requirement: "a number above 0, such as 3.5",
   unit: explained("none: usual distances from the usual"),
-  format: "0.0",
+  format: explained("0.0"),
 });
 
 export const weightError = number({
@@ -192,7 +192,7 @@ export const weightError = number({
   bounds: { atLeast: 0 },
   requirement: "a standard uncertainty of 0 or more",
   unit: explained("one standard uncertainty, in the unit of its weight"),
-  format: "0.00",
+  format: explained("0.00"),
 });
 
 /** Above 20 points the writer meant 0.5 points and typed 0.5: nobody weighs that badly. */
@@ -201,7 +201,7 @@ export const moistureError = number({
   bounds: { atLeast: 0, atMost: 0.2 },
   requirement: "from 0 to 0.2 (0.5 points is 0.005)",
   unit: explained("one standard uncertainty, as a share (one point is 0.01)"),
-  format: "0.0%",
+  format: explained("0.0%"),
 });
 
 /** One standard uncertainty of whatever stands beside it. */
@@ -210,7 +210,7 @@ export const standardError = number({
   bounds: { atLeast: 0 },
   requirement: "a standard uncertainty of 0 or more",
   unit: explained("one standard uncertainty, in the unit of its quantity"),
-  format: "0.0000",
+  format: explained("0.0000"),
 });
 
 /** A time of day, or a date with a time, as the spreadsheet counts: days since its first day. */
@@ -219,7 +219,7 @@ export const clock = number({
   bounds: { atLeast: 0 },
   requirement: "a time such as 14:30",
   unit: explained("spreadsheet time (1 is a day)"),
-  format: "hh:mm",
+  format: explained("hh:mm"),
 });
 
 export const timeSpan = number({
@@ -227,7 +227,7 @@ export const timeSpan = number({
   bounds: { above: 0 },
   requirement: "a time span above 0, such as 0:30 for half an hour",
   unit: explained("spreadsheet time (1 is a day; 5:00 is five hours)"),
-  format: "[h]:mm",
+  format: explained("[h]:mm"),
 });
 
 /** A bare number whose unit the function states: a score, an amount in a unit given by name. */
@@ -236,7 +236,7 @@ export const plainNumber = number({
   bounds: { atLeast: 0, atMost: 1e30 },
   requirement: "a number of 0 or more",
   unit: explained("as the function says"),
-  format: "0.0000",
+  format: explained("0.0000"),
 });
 
 /** A number that another function judges: its bounds are that function's. */
@@ -245,7 +245,7 @@ export const anyNumber = number({
   bounds: {},
   requirement: "a number",
   unit: explained("as the function named says"),
-  format: "0.0000",
+  format: explained("0.0000"),
 });
 
 /** How far single readings of one thing lie from each other. A result only. */
@@ -272,7 +272,7 @@ export const yesNo: Quantity = {
   bounds: {},
   requirement: "TRUE or FALSE (1 or 0)",
   unit: "",
-  format: "General",
+  format: explained("General"),
 };
 
 export const text: Quantity = {
@@ -281,7 +281,7 @@ export const text: Quantity = {
   bounds: {},
   requirement: "text",
   unit: "",
-  format: "General",
+  format: explained("General"),
 };
 
 /** A word out of a list. Case and outer spaces do not matter; aliases may be added, never removed. */

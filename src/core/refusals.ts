@@ -148,6 +148,7 @@ export type Finding =
   | { readonly kind: "areas"; readonly count: number }
   | { readonly kind: "lots"; readonly count: number; readonly leftOut?: LeftOut | undefined }
   | { readonly kind: "put at"; readonly value: number; readonly stage: string }
+  | { readonly kind: "misfit"; readonly stage: string; readonly weight: number; readonly fitting: number }
   | { readonly kind: "neither"; readonly stage: string }
   | { readonly kind: "unbalanced"; readonly stage: string }
   | { readonly kind: "open balance"; readonly row: number }
@@ -185,4 +186,7 @@ export type Hint =
   | "it may mean moisture or water: write 含水率 or 水"
   | { readonly kind: "nearest"; readonly weights: readonly number[] };
 
-export type Question = "are both in the same unit?" | "are both in the same unit, and not swapped?";
+export type Question =
+  | "are both in the same unit?"
+  | "are both in the same unit, and not swapped?"
+  | "are all in the same unit?";

@@ -374,6 +374,81 @@ describe("BALANCEFIT", () => {
     expect(refusal(call([0.01, 0, 0]))).toMatch(/^#N\/A weights must agree where they are exact/);
   });
 
+  describe("where no fit settles", () => {
+    const four = (weights: number[], names = ["fresh", "withered", "fired", "finished"]) =>
+      fitCall(
+        column(names),
+        column(weights),
+        column([0.765, 0.725, 0.575, 0.045]),
+        column([0.5, 0.5, 0.5, 0.2]),
+        column([0.01, 0.01, 0.015, 0.003]),
+      );
+    const weights = [900, 780, 505, 218];
+
+    test.each([
+      ["kilograms among grams", 0.001],
+      ["a slipped decimal", 0.1],
+    ])("names the row that does not belong: %s", (_, factor) => {
+      for (const row of [0, 1, 2]) {
+        const message = refusal(four(weights.map((weight, place) => (place === row ? weight * factor : weight))));
+        const name = ["fresh", "withered", "fired"][row];
+        expect(message).toMatch(
+          new RegExp(
+            `^#N/A weights must come near a balance; "${name}" at [\\d.]+ does not belong, [\\d.]+ would fit \\(are all in the same unit\\?\\)$`,
+          ),
+        );
+        const fitting = Number(/([\d.]+) would fit/.exec(message)?.[1]);
+        expect(Math.abs(fitting / (weights[row] as number) - 1)).toBeLessThan(0.04);
+      }
+    });
+
+    test("does not blame a row two places away", () => {
+      expect(refusal(four([900, 780, 505, 2180]))).toMatch(/; "finished" at 2180 does not belong, 223\.8\d+ would fit/);
+    });
+
+    test("takes leaf out at the moisture that its row says, not at that of a wrong weight", () => {
+      const message = refusal(
+        fitCall(
+          column(["fresh", "withered", "fired", "finished"]),
+          column([900, 780, 0.482, 207]),
+          column([0.765, 0.725, 0.575, 0.045]),
+          column([0.5, 0.5, 0.5, 0.2]),
+          column([0.01, 0.01, 0.015, 0.003]),
+          column([null, null, 20, null]),
+        ),
+      );
+      expect(message).toMatch(/; "fired" at 0\.482 does not belong/);
+      // 207 g at 4.5 % hold 197.7 g dry, which are 465 g at 57.5 %; the rows before, less 20 g, leave up to 483 g.
+      const fitting = Number(/([\d.]+) would fit/.exec(message)?.[1]);
+      expect(fitting).toBeGreaterThan(465);
+      expect(fitting).toBeLessThan(483);
+    });
+
+    test("names no row where two are wrong, and asks about the unit all the same", () => {
+      expect(refusal(four([900, 0.78, 0.505, 218]))).toBe(
+        "#N/A weights must come near a balance; no fit was found in 50 rounds (are all in the same unit?)",
+      );
+    });
+
+    test("looks for the row in lots as long as anyone weighs, and no longer", () => {
+      const lot = (count: number) => {
+        const rows = Array.from({ length: count }, (_, row) => row);
+        const wet = rows.map((row) => 0.78 - (0.7 * row) / count);
+        return refusal(
+          fitCall(
+            column(rows.map((row) => `stage ${row}`)),
+            column(wet.map((moisture, row) => (200 / (1 - moisture)) * (row === 20 ? 0.001 : 1))),
+            column(wet),
+            0.5,
+            0.01,
+          ),
+        );
+      };
+      expect(lot(50)).toMatch(/"stage 20" at [\d.]+ does not belong/);
+      expect(lot(51)).not.toMatch(/does not belong/);
+    });
+  });
+
   test("has no answer where a moisture would be driven out of its bounds", () => {
     const call = fitCall(column(["a", "b"]), column([100, 130]), column([0.02, 0]), 0.01, column([0.02, 0]));
     expect(refusal(call)).toMatch(

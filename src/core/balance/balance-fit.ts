@@ -10,7 +10,7 @@ import {
   optionalList,
   settingList,
 } from "../define";
-import { must, mustBe, noAnswer } from "../errors";
+import { DomainError, must, mustBe, noAnswer } from "../errors";
 import { chiSquareTail } from "../numeric/chi-square";
 import {
   confidence,
@@ -27,8 +27,8 @@ import {
 import { brittLuecke, knepperGorman, narasimhanJordache, weightedMean } from "../sources";
 import { percent, step, sumOf, workingNumber } from "../working";
 import { stagesOf } from "./stage";
-import { type FittedStage, stageFit, type UncertainStage } from "./stage-fit";
-import { verdict } from "./verdict";
+import { type FittedStage, type StageFit, stageFit, type UncertainStage } from "./stage-fit";
+import { misfit, verdict } from "./verdict";
 
 /** No lot is weighed so often. The work grows with the square of the rows: here it still takes a blink. */
 const mostStages = 500;
@@ -88,7 +88,7 @@ export const balanceFit = defineFunction({
     // Without any moisture there is nothing to balance yet.
     if (stages.every(({ moisture }) => moisture === null)) return "";
     refuseUnlike(stages);
-    const fit = stageFit(stages);
+    const fit = fitOf(stages);
     const tail = chiSquareTail(fit.gamma, fit.degreesOfFreedom);
     const rows = stages.map((stage, row): Answer[] => {
       const fitted = fit.stages[row] as FittedStage;
@@ -104,6 +104,20 @@ export const balanceFit = defineFunction({
     return [...rows, [verdict(stages, fit, tail, confidence), fit.gamma, fit.degreesOfFreedom, tail, "", ""]];
   },
 });
+
+/** Where no fit settles, the row that does not belong is to blame, if there is one. */
+function fitOf(stages: readonly UncertainStage[]): StageFit {
+  try {
+    return stageFit(stages);
+  } catch (problem) {
+    throw isUnsettled(problem) ? (misfit(stages) ?? problem) : problem;
+  }
+}
+
+/** Rows that are said to be exact and contradict each other are no matter of the fit. */
+const isUnsettled = (problem: unknown): boolean =>
+  problem instanceof DomainError &&
+  !(typeof problem.refusal.found === "object" && problem.refusal.found.kind === "unbalanced");
 
 /** An error too small to calculate with is none. */
 const withoutSpecks = (error: number): number => (error < leastAmount ? 0 : error);
@@ -227,7 +241,8 @@ export const balanceFitPage: FunctionPage = {
     "Two rows alone always move alike, so with two rows no answer can tell which is wrong. A third weighing with a moisture is what tells them apart.",
     "An error is one standard uncertainty: SCALEERROR gives it for a scale. For a moisture taken from a table or guessed by hand, one to three points is honest. An error of 0 says that a reading is exact: it does not move, and its z is blank when both readings of the row are exact. Two exact rows that contradict each other have no fit, and the answer is #N/A. Refused: errors more than 100000 times apart in dry matter; type 0 for a reading that is as good as exact beside the others.",
     "A blank moisture is worked out: the row takes no part in the fit, its weight stays as read, and its fitted moisture follows from the rows around it.",
-    "Where leaf was taken out at the row's own moisture, the z of its weight and of its moisture differ a little, and the larger one is shown. When a fit would need a moisture below 0 or of 1 and more, or does not settle, the answer is #N/A and names the row where it went wrong: look for a slipped decimal there and beside it, with STAGEBALANCE. A lot has at most 500 rows.",
+    "Where leaf was taken out at the row's own moisture, the z of its weight and of its moisture differ a little, and the larger one is shown.",
+    "When a fit would need a moisture below 0 or of 1 and more, or does not settle, the answer is #N/A. It names the row that does not belong, the one without which the others fit best, with the weight that would fit: look for kilograms among grams or a slipped decimal. With two rows, or when two readings are wrong, there may be no such row. A lot has at most 500 rows; only in one of at most 50 is such a row looked for.",
     "The last row holds, from the left: the verdict, γ, the degrees of freedom, and p. The answer spills; inside a worksheet table ask for one cell: INDEX(TEA.BALANCEFIT(A2:A5, B2:B5, C2:C5, 0.5, 0.01, , , , , FALSE), 5, 1) is the verdict on a lot of four weighings.",
   ],
   sources: [
@@ -383,6 +398,17 @@ export const balanceFitPage: FunctionPage = {
         ["agrees", 0, 1, 1, "", ""],
       ],
       working: "100 g dry before and after, so 150 g of wetted leaf hold 50 g of water: 1/3",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      given: [stages, [[900], [780], [0.505], [218]], moistures, weightErrors, moistureErrors],
+      expected: {
+        error: "#N/A",
+        message:
+          'weights must come near a balance; "fired" at 0.505 does not belong, 490.0146268 would fit (are all in the same unit?)',
+      },
+      working: `505 g written in kilograms; ${solvedOutside}: without it the dry matter of the others fits 208.2562164, and 208.2562164/(1 − 0.575) = 490.0146268, as in the check above, where 565 stood there`,
       ...exactly,
     },
     {

@@ -76,7 +76,8 @@ export function stageFit(stages: readonly UncertainStage[]): StageFit {
       };
     }
   }
-  throw noAnswer("weights", { do: "come near a balance" }, { kind: "rounds", rounds: mostRounds });
+  const found = { kind: "rounds", rounds: mostRounds } as const;
+  throw noAnswer("weights", { do: "come near a balance" }, found, { question: "are all in the same unit?" });
 }
 
 const squared = (change: number, error: number): number => (error === 0 ? 0 : (change / error) ** 2);

@@ -205,6 +205,8 @@ function finding(found: Finding, named: Named): string {
     }
     case "put at":
       return `平衡使 ${quoted(found.stage)} 为 ${shown(found.value)}`;
+    case "misfit":
+      return `${quoted(found.stage)} 的 ${shown(found.weight)} 与其余各行不合，${shown(found.fitting)} 才合`;
     case "neither":
       return `${quoted(found.stage)} 两者都没有`;
     case "unbalanced":
@@ -262,6 +264,7 @@ const fixedHints: Readonly<Record<Extract<Hint, string>, string>> = {
 const questions: Readonly<Record<Question, string>> = {
   "are both in the same unit?": "两者单位是否相同？",
   "are both in the same unit, and not swapped?": "两者单位是否相同，有没有填反？",
+  "are all in the same unit?": "各行单位是否相同？",
 };
 
 const placeText = ({ in: where, number }: Place): string =>

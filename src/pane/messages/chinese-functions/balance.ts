@@ -56,8 +56,10 @@ export const balance: Translations = {
     "误差是一个标准不确定度：秤的误差由 SCALEERROR 给出。含水率若是查表或凭手感估计的，填一到三个百分点才算实在。误差为 0 表示读数准确：它不移动；一行的两个读数都准确时，z 为空白。两行都准确却互相矛盾，就无法平差，答案为 #N/A。会拒绝：各行误差以干物质计相差超过 100000 倍；与其他读数相比可算准确的，请填 0。",
   "A blank moisture is worked out: the row takes no part in the fit, its weight stays as read, and its fitted moisture follows from the rows around it.":
     "留空的含水率会算出来：这一行不参与平差，重量照读数不变，平差含水率由前后各行得出。",
-  "Where leaf was taken out at the row's own moisture, the z of its weight and of its moisture differ a little, and the larger one is shown. When a fit would need a moisture below 0 or of 1 and more, or does not settle, the answer is #N/A and names the row where it went wrong: look for a slipped decimal there and beside it, with STAGEBALANCE. A lot has at most 500 rows.":
-    "取出的茶叶按所在行的含水率计算时，该行重量的 z 与含水率的 z 略有不同，显示较大的一个。若平差要求含水率低于 0 或达到 1 及以上，或算不出稳定的结果，答案为 #N/A，并指出出问题的那一行：请用 STAGEBALANCE 在那里和旁边找一找，是不是小数点点错了位。一批最多 500 行。",
+  "Where leaf was taken out at the row's own moisture, the z of its weight and of its moisture differ a little, and the larger one is shown.":
+    "取出的茶叶按所在行的含水率计算时，该行重量的 z 与含水率的 z 略有不同，显示较大的一个。",
+  "When a fit would need a moisture below 0 or of 1 and more, or does not settle, the answer is #N/A. It names the row that does not belong, the one without which the others fit best, with the weight that would fit: look for kilograms among grams or a slipped decimal. With two rows, or when two readings are wrong, there may be no such row. A lot has at most 500 rows; only in one of at most 50 is such a row looked for.":
+    "若平差要求含水率低于 0 或达到 1 及以上，或算不出稳定的结果，答案为 #N/A，并指出与其余各行不合的那一行，也就是去掉它以后其余各行最相符的一行，以及合适的重量：请看是不是把千克写进了克，或小数点点错了位。只有两行，或有两个读数错了时，可能找不到这样的一行。一批最多 500 行；不超过 50 行的批次才会去找。",
   "The last row holds, from the left: the verdict, γ, the degrees of freedom, and p. The answer spills; inside a worksheet table ask for one cell: INDEX(TEA.BALANCEFIT(A2:A5, B2:B5, C2:C5, 0.5, 0.01, , , , , FALSE), 5, 1) is the verdict on a lot of four weighings.":
     "最后一行从左起依次是：结论、γ、自由度和 p。答案会溢出；在工作表的“表格”里请只取一个单元格：INDEX(TEA.BALANCEFIT(A2:A5, B2:B5, C2:C5, 0.5, 0.01, , , , , FALSE), 5, 1) 是称重四次的一批的结论。",
   "the same dry tea on three scales, each good to 1 g: the fit is their mean, and they agree":
