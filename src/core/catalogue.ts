@@ -33,6 +33,7 @@ import { scaleError, scaleErrorPage } from "./uncertainty/scale-error";
 import { uncertaintyOf, uncertaintyPage } from "./uncertainty/uncertainty";
 import { convertArea, convertAreaPage } from "./units/convert-area";
 import { convertWeight, convertWeightPage } from "./units/convert-weight";
+import { budCount, budCountPage } from "./yields/bud-count";
 import { dryRecovery, dryRecoveryPage } from "./yields/dry-recovery";
 import { finishedBand, finishedBandPage } from "./yields/finished-band";
 import { finishedCheck, finishedCheckPage } from "./yields/finished-check";
@@ -73,6 +74,7 @@ export const catalogue: readonly Entry[] = [
   entry(finishedBand, finishedBandPage),
   entry(finishedCheck, finishedCheckPage),
   entry(leafCost, leafCostPage),
+  entry(budCount, budCountPage),
   entry(stageBalance, stageBalancePage),
   entry(balanceFit, balanceFitPage),
   entry(seasonTable, seasonTablePage),

@@ -126,6 +126,8 @@ function finding(found: Finding, named: Named): string {
     }
     case "spread":
       return `got a spread of ${shown(found.spread)}`;
+    case "one bud":
+      return `one bud weighs ${shown(found.weight)}, give or take ${shown(found.margin)}`;
     case "areas":
       return `got ${found.count} areas without names`;
     case "lots":

@@ -161,6 +161,23 @@ export const tally = number({
   format: explained("0"),
 });
 
+/** How many there would be: not rounded. A result only. */
+export const pieces = number({
+  name: "number of pieces",
+  bounds: { atLeast: 0 },
+  requirement: "0 or more",
+  unit: explained("pieces, not rounded"),
+  format: "0",
+});
+
+export const piecesAnHour = number({
+  name: "pieces an hour",
+  bounds: { above: 0 },
+  requirement: "a number above 0",
+  unit: explained("pieces an hour"),
+  format: "0",
+});
+
 export const weightForArea = number({
   name: "weight for each unit of area",
   bounds: { atLeast: 0 },

@@ -128,7 +128,8 @@ export type FixedDoing =
   | "stay from 0 up to 1 in the fit"
   | "stay above 0 in the fit"
   | "name each group once"
-  | "not rise";
+  | "not rise"
+  | "scatter less for an upper end";
 
 /** What there was instead. */
 export type Finding =
@@ -145,6 +146,7 @@ export type Finding =
   | { readonly kind: "arguments"; readonly count: number; readonly signature: string }
   | { readonly kind: "unlike"; readonly one: ErrorOf; readonly other: ErrorOf }
   | { readonly kind: "spread"; readonly spread: number }
+  | { readonly kind: "one bud"; readonly weight: number; readonly margin: number }
   | { readonly kind: "areas"; readonly count: number }
   | { readonly kind: "lots"; readonly count: number; readonly leftOut?: LeftOut | undefined }
   | { readonly kind: "put at"; readonly value: number; readonly stage: string }

@@ -2,27 +2,25 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { meanAndScatter } from "../../src/core/numeric/mean-and-scatter";
 import { studentQuantile } from "../../src/core/numeric/student";
-import { sampleMean, sampleMeanPage } from "../../src/core/uncertainty/sample-mean";
+import { mavroReadings } from "../../src/core/published-readings";
+import { sampleMean } from "../../src/core/uncertainty/sample-mean";
 
-/** NIST StRD Mavro, as the first check of the page holds it. */
-const [first] = sampleMeanPage.checks;
-const mavro = ((first?.given[0] ?? []) as readonly (readonly number[])[]).flat();
-/** The same in units of the last digit read: whole numbers, which doubles hold as they are. */
-const steps = mavro.map((reading) => Math.round(reading * 1e5));
+/** NIST's readings in units of the last digit read: whole numbers, which doubles hold as they are. */
+const steps = mavroReadings.map((reading) => Math.round(reading * 1e5));
 
 test("NIST's readings of a filter give the mean and the deviation to every certified digit", () => {
   const { mean, scatter } = meanAndScatter(steps);
   expect(mean).toBe(200185.6);
   expect(scatter.toPrecision(15)).toBe("42.9123454003053");
   // As they are written, the readings themselves are rounded to doubles: thirteen digits are left.
-  expect(meanAndScatter(mavro).mean).toBe(2.001856);
-  expect(meanAndScatter(mavro).scatter.toPrecision(13)).toBe("0.0004291234540031");
+  expect(meanAndScatter(mavroReadings).mean).toBe(2.001856);
+  expect(meanAndScatter(mavroReadings).scatter.toPrecision(13)).toBe("0.0004291234540031");
 });
 
 test("summed in one pass they would lose digits of the deviation: why there are two", () => {
-  const n = mavro.length;
-  const sum = mavro.reduce((total, reading) => total + reading, 0);
-  const squares = mavro.reduce((total, reading) => total + reading * reading, 0);
+  const n = mavroReadings.length;
+  const sum = mavroReadings.reduce((total, reading) => total + reading, 0);
+  const squares = mavroReadings.reduce((total, reading) => total + reading * reading, 0);
   const inOnePass = Math.sqrt((squares - (sum * sum) / n) / (n - 1));
   expect(Math.abs(inOnePass / 0.000429123454003053 - 1)).toBeGreaterThan(1e-11);
 });
@@ -63,8 +61,8 @@ describe("the readings needed", () => {
 });
 
 test("the same readings in any order have the same mean and range", () => {
-  const forth = sampleMean.calculate(mavro, 0.0001, 0.95) as number[];
-  const back = sampleMean.calculate([...mavro].reverse(), 0.0001, 0.95) as number[];
+  const forth = sampleMean.calculate(mavroReadings, 0.0001, 0.95) as number[];
+  const back = sampleMean.calculate([...mavroReadings].reverse(), 0.0001, 0.95) as number[];
   forth.forEach((value, column) => {
     expect(Math.abs(value - (back[column] as number))).toBeLessThanOrEqual(1e-15 * Math.abs(value));
   });

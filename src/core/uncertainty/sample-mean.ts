@@ -2,6 +2,7 @@ import { type Answer, defineFunction, exactly, type FunctionPage, measuredList, 
 import { noAnswer } from "../errors";
 import { meanAndScatter } from "../numeric/mean-and-scatter";
 import { studentQuantile } from "../numeric/student";
+import { mavroReadings } from "../published-readings";
 import { anyNumber, confidence, halfWidth, scatterOf, standardError, tally } from "../quantities";
 import { nistMavro, pennStateSampleSize } from "../sources";
 import { step, sumOf, workingNumber } from "../working";
@@ -67,13 +68,6 @@ function readingsNeeded(scatter: number, halfWidth: number, confidence: number):
   }
   return enough;
 }
-
-const mavro = [
-  2.0018, 2.0017, 2.0018, 2.0019, 2.0018, 2.0017, 2.0015, 2.0014, 2.0015, 2.0015, 2.0017, 2.0018, 2.0018, 2.0019,
-  2.0019, 2.0021, 2.002, 2.0016, 2.0014, 2.0013, 2.0013, 2.0015, 2.0015, 2.0016, 2.0015, 2.0014, 2.0013, 2.0014, 2.0015,
-  2.0014, 2.0015, 2.0016, 2.0015, 2.0016, 2.0019, 2.002, 2.002, 2.0021, 2.0022, 2.0023, 2.0024, 2.0025, 2.0027, 2.0026,
-  2.0026, 2.0026, 2.0027, 2.0026, 2.0025, 2.0024,
-] as const;
 
 /** Half of the range of three readings that scatter by 0.537: t(0.975, 2) · 0.537 / √3. */
 const closedForm = (0.537 * 0.95 * Math.SQRT2) / Math.sqrt(3 * (1 - 0.95 ** 2));
@@ -142,7 +136,7 @@ export const sampleMeanPage: FunctionPage = {
   checks: [
     {
       status: "published",
-      given: [mavro.map((reading) => [reading])],
+      given: [mavroReadings.map((reading) => [reading])],
       expected: [
         [2.001856, 2.0017340445, 2.0019779555, 0.000429123454003053 / Math.sqrt(50), 0.000429123454003053, 50, ""],
       ],

@@ -149,6 +149,7 @@ const fixedDoings: Readonly<Record<FixedDoing, string>> = {
   "stay above 0 in the fit": "必须在平差后大于 0",
   "name each group once": "必须每组只写一次",
   "not rise": "不得上升",
+  "scatter less for an upper end": "必须更集中，才有上限",
 };
 
 function doing(what: Doing, named: Named): string {
@@ -196,6 +197,8 @@ function finding(found: Finding, named: Named): string {
     }
     case "spread":
       return `相差 ${shown(found.spread)}`;
+    case "one bud":
+      return `一个芽重 ${shown(found.weight)}，上下可差 ${shown(found.margin)}`;
     case "areas":
       return `得到 ${found.count} 个没有名称的面积`;
     case "lots": {
