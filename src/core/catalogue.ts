@@ -17,6 +17,7 @@ import { ovenMoisture, ovenMoisturePage } from "./moisture/oven-moisture";
 import { restateContent, restateContentPage } from "./moisture/restate-content";
 import { water, waterPage } from "./moisture/water";
 import { wetBasis, wetBasisPage } from "./moisture/wet-basis";
+import { packPlan, packPlanPage } from "./packing/pack-plan";
 import { finishedForecast, finishedForecastPage } from "./season/finished-forecast";
 import { lotFlag, lotFlagPage } from "./season/lot-flag";
 import { lotFlags, lotFlagsPage } from "./season/lot-flags";
@@ -75,6 +76,7 @@ export const catalogue: readonly Entry[] = [
   entry(finishedCheck, finishedCheckPage),
   entry(leafCost, leafCostPage),
   entry(budCount, budCountPage),
+  entry(packPlan, packPlanPage),
   entry(stageBalance, stageBalancePage),
   entry(balanceFit, balanceFitPage),
   entry(seasonTable, seasonTablePage),

@@ -14,6 +14,7 @@ export const groups = [
   "targets",
   "charges",
   "yields",
+  "packing",
   "balance",
   "season",
   "uncertainty",

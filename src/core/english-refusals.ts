@@ -76,6 +76,8 @@ export function englishBeing(being: Being, named: Named = itself): string {
       return `within ${being.times} times of each other in dry matter`;
     case "one for all groups":
       return `one number for all groups, or have ${named(being.names)} beside them`;
+    case "given with":
+      return `given together with ${named(being.argument)}`;
     case "given beside":
       return `given where ${named(being.argument)} are`;
   }

@@ -60,7 +60,8 @@ export type Being =
   | { readonly kind: "few arguments"; readonly most: number; readonly id: string }
   | { readonly kind: "within times"; readonly times: number }
   | { readonly kind: "one for all groups"; readonly names: string }
-  | { readonly kind: "given beside"; readonly argument: string };
+  | { readonly kind: "given beside"; readonly argument: string }
+  | { readonly kind: "given with"; readonly argument: string };
 
 export type FixedBeing =
   | "a weight above 0"
@@ -85,6 +86,7 @@ export type FixedBeing =
   | "from 0 to 25 (300% or 3)"
   | "from 0 up to, not including, 1 (76% or 0.76)"
   | "from 0 up to, not including, 1 (5% or 0.05)"
+  | "from 50% up to, not including, 100%"
   | "from 0 to 1 (5% or 0.05)"
   | "from 0 to 1 (30% or 0.3)"
   | "from 0 to 1 (45% or 0.45)"

@@ -211,6 +211,13 @@ export const pennStateSampleSize: Source = {
   status: "read",
 };
 
+export const nzDesiccatingGoods: Source = {
+  authors: "New Zealand, Trading Standards",
+  title: "Desiccating goods",
+  published: "guidance page",
+  status: "read",
+};
+
 export const iglewiczHoaglin: Source = {
   authors: "B. Iglewicz and D. C. Hoaglin",
   title: "How to Detect and Handle Outliers",

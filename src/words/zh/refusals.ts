@@ -59,6 +59,7 @@ const fixedBeings: Readonly<Record<FixedBeing, string>> = {
   "from 0 to 25 (300% or 3)": "在 0 到 25 之间（如 300% 或 3）",
   "from 0 up to, not including, 1 (76% or 0.76)": "不小于 0 且小于 1（如 76% 或 0.76）",
   "from 0 up to, not including, 1 (5% or 0.05)": "不小于 0 且小于 1（如 5% 或 0.05）",
+  "from 50% up to, not including, 100%": "不小于 50% 且小于 100%",
   "from 0 to 1 (5% or 0.05)": "在 0 到 1 之间（如 5% 或 0.05）",
   "from 0 to 1 (30% or 0.3)": "在 0 到 1 之间（如 30% 或 0.3）",
   "from 0 to 1 (45% or 0.45)": "在 0 到 1 之间（如 45% 或 0.45）",
@@ -131,6 +132,7 @@ function being(what: Being, named: Named): string {
       return `以干物质计彼此相差不超过 ${what.times} 倍`;
     case "one for all groups":
       return `是各组共用的一个数，或在旁边给出${apart(named(what.names)).trimEnd()}`;
+    case "given with":
     case "given beside":
       return `与${apart(named(what.argument))}一同给出`;
   }
