@@ -17,6 +17,7 @@ import { ovenMoisture, ovenMoisturePage } from "./moisture/oven-moisture";
 import { restateContent, restateContentPage } from "./moisture/restate-content";
 import { water, waterPage } from "./moisture/water";
 import { wetBasis, wetBasisPage } from "./moisture/wet-basis";
+import { packCheck, packCheckPage } from "./packing/pack-check";
 import { packPlan, packPlanPage } from "./packing/pack-plan";
 import { finishedForecast, finishedForecastPage } from "./season/finished-forecast";
 import { lotFlag, lotFlagPage } from "./season/lot-flag";
@@ -77,6 +78,7 @@ export const catalogue: readonly Entry[] = [
   entry(leafCost, leafCostPage),
   entry(budCount, budCountPage),
   entry(packPlan, packPlanPage),
+  entry(packCheck, packCheckPage),
   entry(stageBalance, stageBalancePage),
   entry(balanceFit, balanceFitPage),
   entry(seasonTable, seasonTablePage),

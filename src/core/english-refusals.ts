@@ -52,6 +52,8 @@ export function englishBeing(being: Being, named: Named = itself): string {
       return `a whole number of steps of ${shown(being.readability)}`;
     case "at least":
       return `at least ${shown(being.least)}, the ${named(being.argument)}`;
+    case "at least weighed":
+      return `at least ${being.count}, as many as were weighed`;
     case "at most":
       return `at most ${shown(being.most)}, the ${named(being.argument)}`;
     case "at most fresh":

@@ -48,6 +48,7 @@ export type Being =
   | { readonly kind: "at most steps"; readonly weight: number; readonly readability: number }
   | { readonly kind: "whole steps"; readonly readability: number }
   | { readonly kind: "at least"; readonly least: number; readonly argument: string }
+  | { readonly kind: "at least weighed"; readonly count: number }
   | { readonly kind: "at most"; readonly most: number; readonly argument: string }
   | { readonly kind: "at most fresh"; readonly weight: number }
   | { readonly kind: "below all dry matter"; readonly weight: number }
@@ -123,6 +124,7 @@ export type Doing =
 export type FixedDoing =
   | "have as many rows as the other list"
   | "hold at least two readings of the same leaf"
+  | "hold at least two packages of a large lot"
   | "hold at least one number above 0"
   | "hold at least one value"
   | "agree where they are exact"

@@ -218,6 +218,27 @@ export const nzDesiccatingGoods: Source = {
   status: "read",
 };
 
+export const ukPackageSchedule: Source = {
+  authors: "United Kingdom",
+  title: "The Weights and Measures (Packaged Goods) Regulations 2006",
+  published: "SI 2006/659, legislation.gov.uk; its mean test is the formula of 76/211/EEC, Annex II, 2.3",
+  status: "read",
+};
+
+export const ukPackagedGoods: Source = {
+  authors: "United Kingdom, government guidance",
+  title: "Packaged goods",
+  published: "gov.uk",
+  status: "read",
+};
+
+export const ukPackagedGoodsGuidance: Source = {
+  authors: "United Kingdom, trading standards guidance",
+  title: "Packaged goods: not more than 2.5 % short by more than the tolerance, none by more than twice",
+  published: "tradingstandards.gov.uk; the law's own sampling plans give numbers in place of its shares",
+  status: "read",
+};
+
 export const iglewiczHoaglin: Source = {
   authors: "B. Iglewicz and D. C. Hoaglin",
   title: "How to Detect and Handle Outliers",

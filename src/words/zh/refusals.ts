@@ -108,6 +108,8 @@ function being(what: Being, named: Named): string {
       return `是 ${shown(what.readability)} 的整数倍，即秤的整数个分度`;
     case "at least":
       return `不小于 ${shown(what.least)}（${named(what.argument)}）`;
+    case "at least weighed":
+      return `不小于 ${what.count}（称过的包数）`;
     case "at most":
       return `不大于 ${shown(what.most)}（${named(what.argument)}）`;
     case "at most fresh":
@@ -143,6 +145,7 @@ const losses = { weight: "重量", points: "百分点" } as const;
 const fixedDoings: Readonly<Record<FixedDoing, string>> = {
   "have as many rows as the other list": "必须与另一列表的行数相同",
   "hold at least two readings of the same leaf": "必须至少有同一份叶的两个读数",
+  "hold at least two packages of a large lot": "必须至少有两包，才能代表一大批",
   "hold at least one number above 0": "必须至少有一个大于 0 的数",
   "hold at least one value": "必须至少有一个值",
   "agree where they are exact": "必须在视为准确的地方相符",
