@@ -2,6 +2,7 @@
 
 import { balanceFit, balanceFitPage } from "./balance/balance-fit";
 import { stageBalance, stageBalancePage } from "./balance/stage-balance";
+import { stockBalance, stockBalancePage } from "./balance/stock-balance";
 import { chargeCount, chargeCountPage } from "./charges/charge-count";
 import { chargePlan, chargePlanPage } from "./charges/charge-plan";
 import { chargeSplit, chargeSplitPage } from "./charges/charge-split";
@@ -81,6 +82,7 @@ export const catalogue: readonly Entry[] = [
   entry(packCheck, packCheckPage),
   entry(stageBalance, stageBalancePage),
   entry(balanceFit, balanceFitPage),
+  entry(stockBalance, stockBalancePage),
   entry(seasonTable, seasonTablePage),
   entry(finishedForecast, finishedForecastPage),
   entry(lotFlag, lotFlagPage),

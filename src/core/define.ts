@@ -67,7 +67,8 @@ export interface Parameter {
   readonly book?: string;
 }
 
-const parameter = (name: string, quantity: Quantity, rest: Partial<Parameter> = {}): Parameter => ({
+/** A parameter with whatever it needs; the usual kinds have names of their own below. */
+export const parameter = (name: string, quantity: Quantity, rest: Partial<Parameter> = {}): Parameter => ({
   name,
   quantity,
   takes: "cell",

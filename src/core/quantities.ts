@@ -143,6 +143,15 @@ export const count = number({
   format: explained("0"),
 });
 
+/** Tea from one unit of leaf. */
+export const outturn = number({
+  name: "outturn",
+  bounds: { above: 0, atMost: 1 },
+  requirement: "above 0 and at most 1 (21% or 0.21)",
+  unit: explained("tea from one unit of leaf, a share of one"),
+  format: "0.0%",
+});
+
 /** A plain ratio, such as kilograms fresh for each kilogram finished. */
 export const ratio = number({
   name: "ratio",
@@ -219,6 +228,14 @@ export const moistureError = number({
   requirement: "from 0 to 0.2 (0.5 points is 0.005)",
   unit: explained("one standard uncertainty, as a share (one point is 0.01)"),
   format: explained("0.0%"),
+});
+
+export const outturnError = number({
+  name: "outturn error",
+  bounds: { atLeast: 0, atMost: 0.2 },
+  requirement: "from 0 to 0.2 (0.5 points is 0.005)",
+  unit: explained("one standard uncertainty, as a share (one point is 0.01)"),
+  format: "0.0%",
 });
 
 /** One standard uncertainty of whatever stands beside it. */

@@ -239,6 +239,20 @@ export const ukPackagedGoodsGuidance: Source = {
   status: "read",
 };
 
+export const safeguardsBalance: Source = {
+  authors: "Nuclear Safeguards Education Portal, Texas A&M University",
+  title: "Material unaccounted for: MUF = (PB + X − Y) − PE",
+  published: "pages of the portal",
+  status: "read",
+};
+
+export const oneCertBalance: Source = {
+  authors: "OneCert",
+  title: "A + B − D = C, for 7 CFR 205.403(d)(4): inputs account for outputs",
+  published: "as a page of this certifier of 15 May 2024 quotes both",
+  status: "restated",
+};
+
 export const iglewiczHoaglin: Source = {
   authors: "B. Iglewicz and D. C. Hoaglin",
   title: "How to Detect and Handle Outliers",
