@@ -1,6 +1,6 @@
 /** Refusals in English: `weightNow must be at least 85.2, the dry matter; got 80`, lower case, no full stop. */
 import type { Being, Doing, Finding, Hint, Place, Reason, Refusal, Size } from "./refusals";
-import { quoted, shown, span } from "./shown";
+import { moment, quoted, shown, span } from "./shown";
 
 /** What an argument is called: by its name, or by the label that a form shows. */
 export type Named = (argument: string) => string;
@@ -66,6 +66,16 @@ export function englishBeing(being: Being, named: Named = itself): string {
       return `large enough to make ${being.most} charges at most of ${shown(being.weight)}, the weight`;
     case "few readings":
       return `wide enough for ${being.most} readings at most`;
+    case "few weights":
+      return `${being.most} at most`;
+    case "below target":
+      return `below ${shown(being.weight)}, the target weight`;
+    case "at most first":
+      return `at most ${shown(being.weight)}, the first weight`;
+    case "above rest":
+      return `above ${shown(being.weight)}, where these readings come to rest`;
+    case "nearer":
+      return `nearer, to be reached within ${being.times} times the time so far`;
     case "few turns":
       return `long enough for ${being.most} turns at most`;
     case "shorter than":
@@ -130,6 +140,10 @@ function finding(found: Finding, named: Named): string {
     }
     case "spread":
       return `got a spread of ${shown(found.spread)}`;
+    case "goes":
+      return `place ${found.place} goes from ${shown(found.from)} to ${shown(found.to)}`;
+    case "moments":
+      return `place ${found.place} goes from ${moment(found.from)} to ${moment(found.to)}`;
     case "one bud":
       return `one bud weighs ${shown(found.weight)}, give or take ${shown(found.margin)}`;
     case "areas":

@@ -55,6 +55,11 @@ export type Being =
   | { readonly kind: "above dry matter left"; readonly stage: string; readonly weight: number }
   | { readonly kind: "few charges"; readonly most: number; readonly weight: number }
   | { readonly kind: "few readings"; readonly most: number }
+  | { readonly kind: "few weights"; readonly most: number }
+  | { readonly kind: "below target"; readonly weight: number }
+  | { readonly kind: "at most first"; readonly weight: number }
+  | { readonly kind: "above rest"; readonly weight: number }
+  | { readonly kind: "nearer"; readonly times: number }
   | { readonly kind: "few turns"; readonly most: number }
   | { readonly kind: "shorter than"; readonly seconds: number }
   | { readonly kind: "few stages"; readonly most: number }
@@ -107,6 +112,7 @@ export type FixedBeing =
   | "filled beside each value (0 for an exact one)"
   | "filled in beside every area"
   | "filled in every row"
+  | "typed while the weights do not slow down"
   | "given"
   | "a column for each reading"
   | "one for each reading";
@@ -135,7 +141,9 @@ export type FixedDoing =
   | "stay from 0 up to 1 in the fit"
   | "stay above 0 in the fit"
   | "name each group once"
+  | "rise"
   | "not rise"
+  | "still fall at the end"
   | "scatter less for an upper end";
 
 /** What there was instead. */
@@ -153,6 +161,8 @@ export type Finding =
   | { readonly kind: "arguments"; readonly count: number; readonly signature: string }
   | { readonly kind: "unlike"; readonly one: ErrorOf; readonly other: ErrorOf }
   | { readonly kind: "spread"; readonly spread: number }
+  | { readonly kind: "goes"; readonly place: number; readonly from: number; readonly to: number }
+  | { readonly kind: "moments"; readonly place: number; readonly from: number; readonly to: number }
   | { readonly kind: "one bud"; readonly weight: number; readonly margin: number }
   | { readonly kind: "areas"; readonly count: number }
   | { readonly kind: "lots"; readonly count: number; readonly leftOut?: LeftOut | undefined }
@@ -188,6 +198,7 @@ export type Hint =
   | "it looks like a number but is stored as text: type it again as a number"
   | "the cell looks empty but holds a space: clear it"
   | "for twenty minutes type 0:20"
+  | "past midnight type the date with the time"
   | "0 makes a reading exact"
   | "a catty is 500 g on the mainland of China, 600 g in Taiwan and others elsewhere: type 市斤 for 500 g, 公斤 for 1 kg, or the one you mean in g"
   | "a tael is 50 g on the mainland of China, 37.5 g and others elsewhere: type the one you mean in g"

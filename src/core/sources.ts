@@ -253,6 +253,48 @@ export const oneCertBalance: Source = {
   status: "restated",
 };
 
+export const nistBoxBod: Source = {
+  authors: "National Institute of Standards and Technology",
+  title: "Statistical Reference Datasets, nonlinear regression: BoxBOD",
+  published: "NIST StRD, as the tests of open statistics libraries restate its data and certified values",
+  status: "restated",
+};
+
+export const geankoplisDrying: Source = {
+  authors: "C. J. Geankoplis",
+  title: "Transport Processes and Unit Operations: drying tests with a foodstuff, problem 9.7-2",
+  published: "as problem sheets restate the data; number of the problem and edition from memory",
+  status: "restated",
+};
+
+export const panchariyaDrying: Source = {
+  authors: "P. C. Panchariya, D. Popovic and A. L. Sharma",
+  title: "Thin-layer modelling of black tea drying process",
+  published: "Journal of Food Engineering, accepted 2001; its abstract was read",
+  status: "read",
+};
+
+export const sharmaWithering: Source = {
+  authors: "Sharma and Dutta",
+  title: "On the withering of tea: the law named after Page fits it, R² 0.9989",
+  published: "Research in Agricultural Engineering 69(2), 2023; its abstract was read",
+  status: "read",
+};
+
+export const pageThesis: Source = {
+  authors: "G. E. Page",
+  title: "Thesis on the drying of thin layers of shelled corn",
+  published: "Purdue University, 1949",
+  status: "from memory",
+};
+
+export const golubPereyra: Source = {
+  authors: "G. H. Golub and V. Pereyra",
+  title: "The differentiation of pseudo-inverses and nonlinear least squares problems whose variables separate",
+  published: "SIAM Journal on Numerical Analysis 10 (1973)",
+  status: "from memory",
+};
+
 export const iglewiczHoaglin: Source = {
   authors: "B. Iglewicz and D. C. Hoaglin",
   title: "How to Detect and Handle Outliers",

@@ -14,7 +14,7 @@ import type {
   Size,
 } from "../../core/refusals";
 import { isSheetError } from "../../core/sheet-error";
-import { quoted, shortened, shown, span } from "../../core/shown";
+import { moment, quoted, shortened, shown, span } from "../../core/shown";
 
 /** Why a cell holds an error. Arguments by their names, or as `named` calls them. */
 export function chineseReason(reason: Reason, named: Named = (argument) => argument): string {
@@ -79,6 +79,7 @@ const fixedBeings: Readonly<Record<FixedBeing, string>> = {
   "filled beside each value (0 for an exact one)": "在每个值旁边填写（准确的值填 0）",
   "filled in beside every area": "在每个面积旁边填写",
   "filled in every row": "每一行都填写",
+  "typed while the weights do not slow down": "在重量下降尚未变慢时填写",
   given: "给出",
   "a column for each reading": "每个读数一列",
   "one for each reading": "每个读数一个",
@@ -123,6 +124,16 @@ function being(what: Being, named: Named): string {
       return `足够大，使 ${shown(what.weight)}（重量）最多分成 ${what.most} 锅`;
     case "few readings":
       return `足够宽，使读数不超过 ${what.most} 个`;
+    case "few weights":
+      return `不超过 ${what.most} 个`;
+    case "below target":
+      return `小于 ${shown(what.weight)}（目标重量）`;
+    case "at most first":
+      return `不大于 ${shown(what.weight)}（第一个重量）`;
+    case "above rest":
+      return `大于 ${shown(what.weight)}（这些读数最后停住的重量）`;
+    case "nearer":
+      return `更近一些，在已过时间的 ${what.times} 倍之内达到`;
     case "few turns":
       return `足够长，使翻动不超过 ${what.most} 次`;
     case "shorter than":
@@ -156,7 +167,9 @@ const fixedDoings: Readonly<Record<FixedDoing, string>> = {
   "stay from 0 up to 1 in the fit": "必须在平差后不小于 0 且小于 1",
   "stay above 0 in the fit": "必须在平差后大于 0",
   "name each group once": "必须每组只写一次",
+  rise: "必须逐个递增",
   "not rise": "不得上升",
+  "still fall at the end": "到最后必须仍在下降",
   "scatter less for an upper end": "必须更集中，才有上限",
 };
 
@@ -205,6 +218,10 @@ function finding(found: Finding, named: Named): string {
     }
     case "spread":
       return `相差 ${shown(found.spread)}`;
+    case "goes":
+      return `第 ${found.place} 个从 ${shown(found.from)} 变为 ${shown(found.to)}`;
+    case "moments":
+      return `第 ${found.place} 个从 ${moment(found.from)} 变为 ${moment(found.to)}`;
     case "one bud":
       return `一个芽重 ${shown(found.weight)}，上下可差 ${shown(found.margin)}`;
     case "areas":
@@ -262,6 +279,7 @@ const fixedHints: Readonly<Record<Extract<Hint, string>, string>> = {
     "看着像数字，其实存为文本：请重新输入为数字",
   "the cell looks empty but holds a space: clear it": "单元格看着是空的，里面有空格：请清除",
   "for twenty minutes type 0:20": "二十分钟请输入 0:20",
+  "past midnight type the date with the time": "过了半夜请输入日期加时刻",
   "0 makes a reading exact": "填 0 表示准确",
   "a catty is 500 g on the mainland of China, 600 g in Taiwan and others elsewhere: type 市斤 for 500 g, 公斤 for 1 kg, or the one you mean in g":
     "中国大陆一斤是 500 g，台湾一斤是 600 g，别处还有别的：500 g 请输入“市斤”，1 kg 请输入“公斤”，否则请把所指的斤以 g 输入",
