@@ -30,6 +30,7 @@ import { firingTarget, firingTargetPage } from "./targets/firing-target";
 import { lossMeanings, lossMeaningsPage } from "./targets/loss-meanings";
 import { targetWeight, targetWeightPage } from "./targets/target-weight";
 import { waterToRemove, waterToRemovePage } from "./targets/water-to-remove";
+import { dayPlan, dayPlanPage } from "./time/day-plan";
 import { dryingTime, dryingTimePage } from "./time/drying-time";
 import { turnTimes, turnTimesPage } from "./time/turn-times";
 import { sampleMean, sampleMeanPage } from "./uncertainty/sample-mean";
@@ -95,5 +96,6 @@ export const catalogue: readonly Entry[] = [
   entry(convertWeight, convertWeightPage),
   entry(convertArea, convertAreaPage),
   entry(turnTimes, turnTimesPage),
+  entry(dayPlan, dayPlanPage),
   entry(dryingTime, dryingTimePage),
 ];

@@ -76,6 +76,10 @@ export function englishBeing(being: Being, named: Named = itself): string {
       return `above ${shown(being.weight)}, where these readings come to rest`;
     case "nearer":
       return `nearer, to be reached within ${being.times} times the time so far`;
+    case "few firings":
+      return `few enough for ${being.most} firings in all`;
+    case "between breaks":
+      return `at most ${span(being.seconds)}, the time between two breaks`;
     case "few turns":
       return `long enough for ${being.most} turns at most`;
     case "shorter than":
@@ -144,6 +148,8 @@ function finding(found: Finding, named: Named): string {
       return `place ${found.place} goes from ${shown(found.from)} to ${shown(found.to)}`;
     case "moments":
       return `place ${found.place} goes from ${moment(found.from)} to ${moment(found.to)}`;
+    case "firings":
+      return `they make ${found.count}`;
     case "one bud":
       return `one bud weighs ${shown(found.weight)}, give or take ${shown(found.margin)}`;
     case "areas":

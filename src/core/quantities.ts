@@ -264,6 +264,23 @@ export const timeSpan = number({
   format: explained("[h]:mm"),
 });
 
+/** How long something lasts, or how late it is; also not at all. */
+export const looseSpan = number({
+  name: "loose time span",
+  bounds: { atLeast: 0 },
+  requirement: "a time span of 0 or more, such as 0:30 for half an hour",
+  unit: explained("spreadsheet time (1 is a day; 5:00 is five hours)"),
+  format: "[h]:mm",
+});
+
+export const timeOfDay = number({
+  name: "time of day",
+  bounds: { atLeast: 0, below: 1 },
+  requirement: "a time of day from 0:00 to 23:59, such as 12:45",
+  unit: explained("spreadsheet time (1 is a day)"),
+  format: "hh:mm",
+});
+
 /** A bare number whose unit the function states: a score, an amount in a unit given by name. */
 export const plainNumber = number({
   name: "number",

@@ -60,6 +60,8 @@ export type Being =
   | { readonly kind: "at most first"; readonly weight: number }
   | { readonly kind: "above rest"; readonly weight: number }
   | { readonly kind: "nearer"; readonly times: number }
+  | { readonly kind: "few firings"; readonly most: number }
+  | { readonly kind: "between breaks"; readonly seconds: number }
   | { readonly kind: "few turns"; readonly most: number }
   | { readonly kind: "shorter than"; readonly seconds: number }
   | { readonly kind: "few stages"; readonly most: number }
@@ -84,6 +86,11 @@ export type FixedBeing =
   | "a time such as 14:30"
   | "a time typed with a colon, or a date with a time (type 14:20)"
   | "a time span above 0, such as 0:30 for half an hour"
+  | "a time span of 0 or more, such as 0:30 for half an hour"
+  | "a time of day from 0:00 to 23:59, such as 12:45"
+  | "from 0:01 to 12:00 (for twenty minutes type 0:20)"
+  | "from 0 to 3 days (for five hours type 5:00)"
+  | "a whole number from 1 to 20"
   | "text"
   | "text or a number"
   | "TRUE or FALSE (1 or 0)"
@@ -163,6 +170,7 @@ export type Finding =
   | { readonly kind: "spread"; readonly spread: number }
   | { readonly kind: "goes"; readonly place: number; readonly from: number; readonly to: number }
   | { readonly kind: "moments"; readonly place: number; readonly from: number; readonly to: number }
+  | { readonly kind: "firings"; readonly count: number }
   | { readonly kind: "one bud"; readonly weight: number; readonly margin: number }
   | { readonly kind: "areas"; readonly count: number }
   | { readonly kind: "lots"; readonly count: number; readonly leftOut?: LeftOut | undefined }

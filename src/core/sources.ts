@@ -295,6 +295,20 @@ export const golubPereyra: Source = {
   status: "from memory",
 };
 
+export const bakerScheduling: Source = {
+  authors: "K. R. Baker",
+  title: "Introduction to Sequencing and Scheduling",
+  published: "1974",
+  status: "from memory",
+};
+
+export const grahamAnomalies: Source = {
+  authors: "R. L. Graham",
+  title: "Bounds for certain multiprocessing anomalies",
+  published: "Bell System Technical Journal 45 (1966)",
+  status: "from memory",
+};
+
 export const iglewiczHoaglin: Source = {
   authors: "B. Iglewicz and D. C. Hoaglin",
   title: "How to Detect and Handle Outliers",

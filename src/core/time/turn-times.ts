@@ -4,13 +4,11 @@ import { must, mustBe, noAnswer } from "../errors";
 import { clock, count, timeSpan } from "../quantities";
 import { span } from "../shown";
 import { step } from "../working";
+import { refuseTypedWithPoint, secondsInDay, wholeSeconds } from "./clock-times";
 
-const secondsInDay = 86_400;
 const longestDays = 3;
 const shortestInterval = 60;
 const mostTurns = 500;
-/** Dates of this trade begin in 1954: a number between a day and that is a time typed with a point. */
-const firstDate = 20_000;
 
 /**
  * The times at which a wrap or a wither is turned: start + k × interval, strictly before start + duration, in whole
@@ -22,9 +20,7 @@ export const turnTimes = defineFunction({
   parameters: [measured("start", clock), setting("duration", timeSpan), setting("interval", timeSpan)],
   result: { shape: "column", quantity: clock },
   calculate: (start: number, duration: number, interval: number): number[] => {
-    if (start > 1 && start < firstDate) {
-      throw mustBe("start", "a time typed with a colon, or a date with a time (type 14:20)", start);
-    }
+    refuseTypedWithPoint("start", start);
     if (duration > longestDays) throw mustBe("duration", "at most 3 days (for five hours type 5:00)", duration);
     const first = wholeSeconds(start);
     const whole = wholeSeconds(duration);
@@ -50,8 +46,6 @@ export const turnTimes = defineFunction({
     return Array.from({ length: turns }, (_, turn) => (first + (turn + 1) * every) / secondsInDay);
   },
 });
-
-const wholeSeconds = (days: number): number => Math.round(days * secondsInDay);
 
 const hour = 1 / 24;
 const minute = hour / 60;

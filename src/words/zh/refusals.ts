@@ -51,6 +51,11 @@ const fixedBeings: Readonly<Record<FixedBeing, string>> = {
   "a time such as 14:30": "是时刻，如 14:30",
   "a time typed with a colon, or a date with a time (type 14:20)": "是带冒号的时刻，或带时刻的日期（请输入 14:20）",
   "a time span above 0, such as 0:30 for half an hour": "是大于 0 的时长，如半小时写作 0:30",
+  "a time span of 0 or more, such as 0:30 for half an hour": "是不小于 0 的时长，如半小时写作 0:30",
+  "a time of day from 0:00 to 23:59, such as 12:45": "是 0:00 到 23:59 之间的时刻，如 12:45",
+  "from 0:01 to 12:00 (for twenty minutes type 0:20)": "在 0:01 到 12:00 之间（二十分钟请输入 0:20）",
+  "from 0 to 3 days (for five hours type 5:00)": "在 0 到 3 天之间（五小时请输入 5:00）",
+  "a whole number from 1 to 20": "是 1 到 20 的整数",
   text: "是文本",
   "text or a number": "是文本或数字",
   "TRUE or FALSE (1 or 0)": "是 TRUE 或 FALSE（1 或 0）",
@@ -134,6 +139,10 @@ function being(what: Being, named: Named): string {
       return `大于 ${shown(what.weight)}（这些读数最后停住的重量）`;
     case "nearer":
       return `更近一些，在已过时间的 ${what.times} 倍之内达到`;
+    case "few firings":
+      return `足够少，总共不超过 ${what.most} 次炒制`;
+    case "between breaks":
+      return `不长于 ${span(what.seconds)}（两次休息之间的时间）`;
     case "few turns":
       return `足够长，使翻动不超过 ${what.most} 次`;
     case "shorter than":
@@ -222,6 +231,8 @@ function finding(found: Finding, named: Named): string {
       return `第 ${found.place} 个从 ${shown(found.from)} 变为 ${shown(found.to)}`;
     case "moments":
       return `第 ${found.place} 个从 ${moment(found.from)} 变为 ${moment(found.to)}`;
+    case "firings":
+      return `合计 ${found.count} 次`;
     case "one bud":
       return `一个芽重 ${shown(found.weight)}，上下可差 ${shown(found.margin)}`;
     case "areas":

@@ -1,0 +1,15 @@
+/** What the functions of time share: clocks in whole seconds, and the slip of a time typed with a point. */
+import { mustBe } from "../errors";
+
+export const secondsInDay = 86_400;
+
+export const wholeSeconds = (days: number): number => Math.round(days * secondsInDay);
+
+/** Dates of this trade begin in 1954: a number between a day and that is a time typed with a point. */
+const firstDate = 20_000;
+
+export function refuseTypedWithPoint(argument: string, time: number): void {
+  if (time > 1 && time < firstDate) {
+    throw mustBe(argument, "a time typed with a colon, or a date with a time (type 14:20)", time);
+  }
+}
