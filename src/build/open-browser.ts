@@ -3,7 +3,7 @@ import { existsSync } from "node:fs";
 import { mkdir } from "node:fs/promises";
 import { homedir } from "node:os";
 import { delimiter, join, resolve } from "node:path";
-import { type Browser, chromium } from "playwright-core";
+import { type Browser, type BrowserContext, chromium } from "playwright-core";
 
 /** What a user would install; also said in the README. */
 const advice =
@@ -47,55 +47,73 @@ export async function findBrowser(): Promise<FoundBrowser | undefined> {
  * itself; whatever else a page asks for makes the closing of its visit fail, and so the test. No name but this
  * computer's leads anywhere, so that nothing is asked of the network even by mistake.
  */
-export async function openBrowser(
-  { path, environment }: FoundBrowser,
-  answered: readonly string[] = [],
-): Promise<Browser> {
+export async function openBrowser(found: FoundBrowser, answered: readonly string[] = []): Promise<Browser> {
+  const browser = await chromium.launch(launchOptions(found));
+  policeRequests(browser, answered);
+  return browser;
+}
+
+/** The same with the folder of a visitor, where it keeps what it has fetched and compiled until the next visit. */
+export async function openProfile(found: FoundBrowser, folder: string): Promise<BrowserContext> {
+  const visitor = await chromium.launchPersistentContext(folder, {
+    ...launchOptions(found),
+    viewport: { width: 1280, height: 800 },
+  });
+  policeVisitor(visitor, [], () => undefined);
+  return visitor;
+}
+
+function launchOptions({ path, environment }: FoundBrowser) {
   // The sandbox does not work for root, which is who runs tests in a container.
   const asRoot = process.getuid?.() === 0;
-  const browser = await chromium.launch({
+  return {
     executablePath: path,
     args: asRoot ? [...flags, "--no-sandbox"] : flags,
     chromiumSandbox: !asRoot,
     env: { ...process.env, ...environment } as Record<string, string>,
-  });
-  policeRequests(browser, answered);
-  return browser;
+  };
 }
 
 /** Makes the closing of a visit, and of the browser, fail when a page has asked for what it may not. */
 function policeRequests(browser: Browser, answered: readonly string[]): void {
   const unreported = new Set<string[]>();
-  const failFor = (strangers: string[]): void => {
-    unreported.delete(strangers);
-    if (strangers.length > 0) throw new Error(`a page asked for what it may not: ${strangers.join(", ")}`);
-  };
   browser.on("context", (context) => {
-    const strangers: string[] = [];
+    const strangers = policeVisitor(context, answered, () => unreported.delete(strangers));
     unreported.add(strangers);
-    context.on("request", (request) => {
-      if (!isAllowed(request.url(), answered)) strangers.push(request.url());
-    });
-    // Named, but nobody answered for it in the test: it was on its way to the network.
-    context.on("requestfailed", (request) => {
-      if (request.failure()?.errorText.includes("ERR_NAME_NOT_RESOLVED")) strangers.push(request.url());
-    });
-    context.on("page", (page) => {
-      page.on("websocket", (socket) => {
-        if (!isAllowed(socket.url(), answered)) strangers.push(socket.url());
-      });
-    });
-    const close = context.close.bind(context);
-    context.close = async (options) => {
-      await close(options);
-      failFor(strangers);
-    };
   });
   const close = browser.close.bind(browser);
   browser.close = async (options) => {
     await close(options);
     failFor([...unreported].flat());
   };
+}
+
+/** What it has asked for and may not; `reported` is called as the closing of the visit says so. */
+function policeVisitor(context: BrowserContext, answered: readonly string[], reported: () => void): string[] {
+  const strangers: string[] = [];
+  context.on("request", (request) => {
+    if (!isAllowed(request.url(), answered)) strangers.push(request.url());
+  });
+  // Named, but nobody answered for it in the test: it was on its way to the network.
+  context.on("requestfailed", (request) => {
+    if (request.failure()?.errorText.includes("ERR_NAME_NOT_RESOLVED")) strangers.push(request.url());
+  });
+  context.on("page", (page) => {
+    page.on("websocket", (socket) => {
+      if (!isAllowed(socket.url(), answered)) strangers.push(socket.url());
+    });
+  });
+  const close = context.close.bind(context);
+  context.close = async (options) => {
+    await close(options);
+    reported();
+    failFor(strangers);
+  };
+  return strangers;
+}
+
+function failFor(strangers: readonly string[]): void {
+  if (strangers.length > 0) throw new Error(`a page asked for what it may not: ${strangers.join(", ")}`);
 }
 
 /** What stands in the page itself, what is on this computer, and what the test answers for. */

@@ -34,7 +34,7 @@ const lots: Place = {
   open: (page, address) => openWorkbook(page, `${address}?workbook=season`),
 };
 
-const feeding: Place = {
+export const feeding: Place = {
   name: "a sheet that feeds 300 formulas",
   sheet: "Weights",
   first: "A2",
