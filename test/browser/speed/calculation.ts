@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
-import { placeOf } from "../../../src/workbook-files/addresses";
-import type { Grid } from "../../../src/workbook-page/grid";
+import type { Grid } from "../../../src/pages/workbook/grid";
+import { placeOf } from "../../../src/workbook/addresses";
 import { chance, Hands, weights } from "../typing/hands";
 import { select } from "../workbook-driver";
 
