@@ -1,78 +1,64 @@
-import { readdirSync, readFileSync } from "node:fs";
-import { dirname, join, relative, resolve, sep } from "node:path";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { packagesImportedBy, roomsImportedBy, roomsOf } from "../src/generate/rooms";
 
-const source = resolve(__dirname, "../src");
+const rooms = roomsOf(".");
+const files = rooms.flatMap((room) => room.files);
 
-/** What each room may import from. Arrows run one way: towards the core. */
-const mayImport: Readonly<Record<string, readonly string[]>> = {
-  core: [],
-  cells: ["core"],
-  workbook: [],
-  words: ["core"],
-  xlsx: ["workbook"],
-  host: ["cells", "workbook"],
-  engine: ["cells", "core", "workbook", "xlsx"],
-  working: ["cells", "core", "host", "workbook"],
-  "sheet-check": ["cells", "core", "host", "workbook", "working"],
-  // The words and what is kept are still in the pane.
-  jobs: ["cells", "core", "host", "pane", "workbook"],
-  generate: ["cells", "core"],
-  pane: ["cells", "core", "generate", "host", "jobs", "sheet-check", "words", "workbook", "working"],
-  "pages/excel": ["cells", "core", "host", "pane", "workbook"],
-  "pages/workbook": ["cells", "core", "engine", "generate", "host", "pane", "workbook", "working", "xlsx"],
-  "command-line": ["cells", "core", "engine", "generate", "workbook"],
-  "sample-books": ["cells", "core", "engine", "generate", "workbook", "xlsx"],
-  bench: ["build", "cells", "core", "engine", "workbook", "xlsx"],
-  release: ["build", "core", "generate", "pane", "sample-books", "xlsx", "workbook"],
-  build: ["cells", "core", "engine", "generate", "sample-books", "workbook", "xlsx"],
-};
+test("every file stands in a room, and the type check goes through every room", () => {
+  const all = readdirSync("src", { recursive: true, encoding: "utf8" }).filter((path) => /(?<!\.d)\.tsx?$/.test(path));
+  expect(files.length).toBe(all.length);
+  const { references } = JSON.parse(readFileSync("tsconfig.json", "utf8")) as { references: { path: string }[] };
+  expect(references.map(({ path }) => path).sort()).toEqual([...rooms.map(({ name }) => `src/${name}`), "test"].sort());
+});
 
-/** The folder of src that a file stands in; the pages are rooms of their own. */
-const roomOf = (file: string): string => {
-  const [folder = "", inside = ""] = file.split(sep);
-  return folder === "pages" ? `${folder}/${inside}` : folder;
-};
+describe.each(rooms)("$name", ({ name, references, packages, mayName, files: own }) => {
+  test("imports from the rooms that it states, and from each of them", () => {
+    expect([...references].sort()).toEqual([...new Set(own.flatMap((file) => roomsImportedBy(file, rooms)))].sort());
+  });
 
-/** Packages that the core may use: numeric libraries named in DEVELOPERS.md. */
-const corePackages: readonly string[] = [];
+  test("imports the packages that it states, and each of them", () => {
+    expect([...packages].sort()).toEqual([...new Set(own.flatMap(packagesImportedBy))].sort());
+  });
 
-const files = readdirSync(source, { recursive: true, encoding: "utf8" })
-  .filter((file) => /\.tsx?$/.test(file))
-  .map((file) => ({ file, folder: roomOf(file), text: readFileSync(join(source, file), "utf8") }));
-
-/** Static imports and exports, which end a line, and imports inside the code. */
-const importsOf = (text: string): string[] =>
-  [
-    ...text.matchAll(/^(?:import|export|\}).*? from "([^"]+)";$/gm),
-    ...text.matchAll(/^import "([^"]+)";$/gm),
-    ...text.matchAll(/\bimport\("([^"]+)"\)/g),
-  ].map((match) => match[1] as string);
-
-describe.each(files)("$file", ({ file, folder, text }) => {
-  test("imports only towards the core", () => {
-    const allowed = mayImport[folder];
-    expect(allowed, `${folder} is not a known folder`).toBeDefined();
-    for (const imported of importsOf(text).filter((name) => name.startsWith("."))) {
-      const target = roomOf(relative(source, resolve(source, dirname(file), imported)));
-      expect([folder, ...(allowed ?? [])], `${file} imports ${imported}`).toContain(target);
+  // Types of packages bring the names of Node along, so that the compiler does not see all of it.
+  test.runIf(!mayName.node)("names nothing of Node", () => {
+    for (const { path, text, imports } of own) {
+      expect(
+        imports.filter((from) => from.startsWith("node:")),
+        path,
+      ).toEqual([]);
+      expect(text, path).not.toMatch(/\b(process|Buffer)\.[a-z]|\b__dirname\b/);
     }
   });
 
-  test("keeps hosts and packages at the edges", () => {
-    const packages = importsOf(text).filter((name) => !name.startsWith("."));
-    if (folder === "core") expect(packages.filter((name) => !corePackages.includes(name))).toEqual([]);
-    if (folder === "cells") expect(packages).toEqual([]);
-    if (folder !== "pages/excel") expect(text).not.toMatch(/\b(CustomFunctions|Office|Excel)\.(?!js\b)[A-Za-z]/);
+  test.runIf(name !== "pages/excel")("names no Office", () => {
+    for (const { path, text } of own) {
+      expect(text, path).not.toMatch(/\b(CustomFunctions|Office|Excel)\.(?!js\b)[A-Za-z]/);
+    }
   });
 });
 
+test("calculation and a spreadsheet's rules rest on nothing from outside", () => {
+  const bare = rooms.filter(({ name }) => name === "core" || name === "cells");
+  expect(bare.map(({ packages, mayName }) => [packages, Object.values(mayName)])).toEqual([
+    [[], [false, false, false]],
+    [[], [false, false, false]],
+  ]);
+  expect(rooms.find(({ name }) => name === "core")?.references).toEqual([]);
+});
+
+test("the picture of the rooms is shown to developers", () => {
+  expect(readFileSync("DEVELOPERS.md", "utf8")).toContain("(docs/rooms.svg)");
+  expect(existsSync("docs/rooms.svg")).toBe(true);
+});
+
 test("a function is one file in its group's folder", () => {
-  const functionFiles = files.filter(({ folder, text }) => folder === "core" && /= defineFunction\(/.test(text));
-  for (const { file, text } of functionFiles) {
+  const functionFiles = files.filter(({ room, text }) => room === "core" && /= defineFunction\(/.test(text));
+  for (const { path, text } of functionFiles) {
     const group = /group: "([a-z]+)"/.exec(text)?.[1];
-    expect(file.split(sep)[1]).toBe(group);
-    expect([...text.matchAll(/= defineFunction\(/g)].length, file).toBe(1);
+    expect(path.split("/")[1]).toBe(group);
+    expect([...text.matchAll(/= defineFunction\(/g)].length, path).toBe(1);
   }
   expect(functionFiles.length).toBeGreaterThan(0);
 });

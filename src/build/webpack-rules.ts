@@ -20,4 +20,4 @@ export const plainLanguage = "es2018";
 /** Scripts alone, in plain language. */
 export const rulesInPlainLanguage: RuleSetRule[] = [scripts({ target: plainLanguage })];
 
-export const resolve: Configuration["resolve"] = { extensions: [".tsx", ".ts", ".mjs", ".js"] };
+export const resolve: NonNullable<Configuration["resolve"]> = { extensions: [".tsx", ".ts", ".mjs", ".js"] };

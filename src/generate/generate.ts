@@ -1,7 +1,7 @@
 /**
  * `npm run generate` writes docs/functions, docs/checks.md and signatures.json from the catalogue,
- * docs/dependencies.md from the lockfile, and the Fluent tokens that the pane uses, src/pane/fluent-tokens.css; with
- * `--check` it writes nothing and fails when one of them is stale.
+ * docs/dependencies.md from the lockfile, docs/rooms.svg from the imports of the sources, and the Fluent tokens that the
+ * pane uses, src/pane/fluent-tokens.css; with `--check` it writes nothing and fails when one of them is stale.
  */
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -14,11 +14,14 @@ import type { Lockfile } from "./dependencies";
 import { dependenciesPage } from "./dependencies-page";
 import { fluentTokensFor } from "./fluent-tokens";
 import { functionPages } from "./function-pages";
+import { roomsOf } from "./rooms";
+import { roomsPicture } from "./rooms-picture";
 import { breaches, type Signature, signatureRecord } from "./signatures";
 
 const docsFolder = "docs/functions";
 const checksFile = "docs/checks.md";
 const dependenciesFile = "docs/dependencies.md";
+const roomsFile = "docs/rooms.svg";
 const signaturesFile = "signatures.json";
 const tokensFile = "src/pane/fluent-tokens.css";
 
@@ -36,6 +39,7 @@ function generatedFiles(project: string): Map<string, string> {
     ...pages,
     [checksFile, asMarkdown(checksPage(catalogue))],
     [dependenciesFile, asMarkdown(dependenciesPage(lockfile, (path) => sizeOfPackage(join(project, path))))],
+    [roomsFile, roomsPicture(roomsOf(project))],
     [signaturesFile, signatures],
     [tokensFile, tokens],
   ]);
@@ -87,7 +91,7 @@ function write(): void {
   for (const path of leftovers(".", files)) rmSync(path);
   for (const [path, text] of files) writeFileSync(path, text);
   console.log(
-    `Wrote ${files.size} files: ${docsFolder}, ${checksFile}, ${dependenciesFile}, ${signaturesFile} and ${tokensFile}.`,
+    `Wrote ${files.size} files: ${[docsFolder, checksFile, dependenciesFile, roomsFile, signaturesFile].join(", ")} and ${tokensFile}.`,
   );
 }
 

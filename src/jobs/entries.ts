@@ -1,5 +1,4 @@
 import * as z from "zod";
-import { kept } from "../pane/kept";
 import type { Messages } from "../pane/messages/messages";
 import type { Field } from "./job";
 import { startingWeight, type WeightUnit } from "./shown-number";
@@ -31,7 +30,7 @@ export type Entry = z.infer<typeof entry>;
 export type Entries = Readonly<Record<string, Entry>>;
 
 /** By jobs. */
-export const keptEntries = kept("jobs", z.record(z.string(), z.record(z.string(), entry)), {});
+export const entriesOfJobs = z.record(z.string(), z.record(z.string(), entry));
 
 /** Where the words and weights that a form starts with come from. */
 export interface Wording {

@@ -1,6 +1,6 @@
 import type { CellError } from "../cells/values";
 import type { Reason } from "../core/refusals";
-import { errorInWords } from "../pane/error-in-words";
+import { errorInWords } from "../pane/messages/error-in-words";
 import type { Says } from "../pane/messages/messages";
 import type { JobAnswer } from "./job-answer";
 

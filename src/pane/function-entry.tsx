@@ -3,7 +3,7 @@ import { CellError } from "../cells/values";
 import type { Example, FunctionSpec } from "../core/define";
 import { columnsInWords, formula, meaning, oneCellForm, rowsOf, shownNumber, signature } from "../core/describe";
 import type { Entry } from "../core/entry";
-import { errorInWords } from "./error-in-words";
+import { errorInWords } from "./messages/error-in-words";
 import { type Messages, useMessages } from "./messages/messages";
 import { Said } from "./said";
 

@@ -41,7 +41,7 @@ describe.skipIf(found === undefined)("the pane in Excel", () => {
       const url = new URL(route.request().url());
       const file = join(folder, url.pathname);
       if (url.host === "localhost" && existsSync(file)) {
-        return route.fulfill({ body: readFileSync(file), contentType: kinds[extname(file)] });
+        return route.fulfill({ body: readFileSync(file), contentType: kinds[extname(file)] ?? "" });
       }
       return route.fulfill({ body: office(background, language, code), contentType: "text/javascript" });
     });

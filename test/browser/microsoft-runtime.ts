@@ -58,7 +58,7 @@ export async function openFunctionsPage(browser: Browser, folder: string): Promi
     const { origin, pathname } = new URL(route.request().url());
     const file = origin === officeOrigin ? join(office, pathname.replace(/^.*\//, "")) : join(folder, pathname);
     if (!existsSync(file)) return route.fulfill({ status: 404 });
-    return route.fulfill({ body: readFileSync(file), contentType: kinds[extname(file)] });
+    return route.fulfill({ body: readFileSync(file), contentType: kinds[extname(file)] ?? "" });
   });
   const page = await context.newPage();
   const complaints: string[] = [];

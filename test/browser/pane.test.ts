@@ -27,7 +27,7 @@ async function openPane(options: BrowserContextOptions = {}): Promise<Page> {
     asked.push(url.origin);
     const file = join(folder, url.pathname);
     if (url.host === "localhost" && existsSync(file)) {
-      return route.fulfill({ body: readFileSync(file), contentType: kinds[extname(file)] });
+      return route.fulfill({ body: readFileSync(file), contentType: kinds[extname(file)] ?? "" });
     }
     return route.fulfill({ body: "", contentType: "text/javascript" });
   });

@@ -156,21 +156,23 @@ describe("the local server", () => {
 
   /** As a system that trusts the authority: a wrong certificate fails. */
   const request = (path: string) =>
-    new Promise<{ status?: number; type?: string; origin?: string; body: string }>((done, failed) => {
-      const { port } = server.address() as AddressInfo;
-      get({ host: "localhost", port, path, ca: authority, agent: false }, (response) => {
-        const parts: Buffer[] = [];
-        response.on("data", (part: Buffer) => parts.push(part));
-        response.on("end", () =>
-          done({
-            status: response.statusCode,
-            type: response.headers["content-type"],
-            origin: response.headers["access-control-allow-origin"],
-            body: Buffer.concat(parts).toString("utf8"),
-          }),
-        );
-      }).on("error", failed);
-    });
+    new Promise<Record<"status" | "type" | "origin", string | number | undefined> & { body: string }>(
+      (done, failed) => {
+        const { port } = server.address() as AddressInfo;
+        get({ host: "localhost", port, path, ca: authority, agent: false }, (response) => {
+          const parts: Buffer[] = [];
+          response.on("data", (part: Buffer) => parts.push(part));
+          response.on("end", () =>
+            done({
+              status: response.statusCode,
+              type: response.headers["content-type"],
+              origin: response.headers["access-control-allow-origin"],
+              body: Buffer.concat(parts).toString("utf8"),
+            }),
+          );
+        }).on("error", failed);
+      },
+    );
 
   test("serves every address of the manifest over https that a system can be told to trust", async () => {
     for (const address of addresses(readFileSync("manifest.xml", "utf8"))) {

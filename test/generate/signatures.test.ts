@@ -30,7 +30,11 @@ const [first, second, third] = recorded.parameters as [RecordedParameter, Record
 const changed = (change: Partial<Signature>) => breaches([recorded], [{ ...recorded, ...change }]);
 const changedFirst = (change: Partial<RecordedParameter>) =>
   changed({ parameters: [{ ...first, ...change }, second, third] });
-const changedUnit = (choices: RecordedParameter["choices"]) =>
+const firstWithout = (left: "oneForAll" | "gaps") => {
+  const { [left]: _, ...others } = first;
+  return changed({ parameters: [others, second, third] });
+};
+const changedUnit = (choices: NonNullable<RecordedParameter["choices"]>) =>
   changed({ parameters: [first, second, { ...third, choices }] });
 
 describe("saved workbooks go on working", () => {
@@ -82,10 +86,10 @@ describe("saved workbooks go on working", () => {
     ["a list becomes a book's", changedFirst({ takes: "book" }), "LEAFSHARE: weight was list and is book"],
     [
       "one value no longer stands for all",
-      changedFirst({ oneForAll: undefined }),
+      firstWithout("oneForAll"),
       "LEAFSHARE: weight could be one value for all rows and no longer can",
     ],
-    ["gaps are refused", changedFirst({ gaps: undefined }), "LEAFSHARE: weight could have gaps and no longer can"],
+    ["gaps are refused", firstWithout("gaps"), "LEAFSHARE: weight could have gaps and no longer can"],
     ["a number becomes a text", changedFirst({ holds: "text" }), "LEAFSHARE: weight was number and is text"],
     [
       "a fallback changes",

@@ -14,12 +14,16 @@ import { dirname, join, resolve } from "node:path";
 import { afterAll, beforeEach, expect, test } from "vitest";
 import { catalogue } from "../../src/core/catalogue";
 import { corrections } from "../../src/generate/corrections";
+import { roomsOf } from "../../src/generate/rooms";
+import { roomsPicture } from "../../src/generate/rooms-picture";
 import { signatureRecord } from "../../src/generate/signatures";
 import { changelogProblems, refusals, unlistedCorrections } from "../../src/release/refusals";
 
 const project = mkdtempSync(join(tmpdir(), "tea-project-"));
 const next = { version: "1.2.3", signatures: catalogue.map(({ spec }) => signatureRecord(spec)) };
 const generated = ["docs", "package-lock.json", "signatures.json", "src/pane/pane.css", "src/pane/fluent-tokens.css"];
+
+const rooms = ["src/core", "src/pages/leaf"];
 
 function write(path: string, text: string): void {
   mkdirSync(dirname(join(project, path)), { recursive: true });
@@ -32,11 +36,14 @@ beforeEach(() => {
   for (const path of generated) cpSync(path, join(project, path), { recursive: true });
   symlinkSync(resolve("node_modules"), join(project, "node_modules"), "dir");
   write("docs/changelog.md", "# Changelog\n\n## 1.2.3\n");
-  const settings = { compilerOptions: { noEmit: true, types: [] }, files: ["leaf.ts"] };
-  write("tsconfig.json", JSON.stringify(settings));
-  write("leaf.ts", "export const leaf: number = 1;\n");
-  write("src/core/tsconfig.json", JSON.stringify(settings));
-  write("src/core/leaf.ts", "export const leaf: number = 1;\n");
+  const compilerOptions = { composite: true, emitDeclarationOnly: true, lib: ["ES2023"], types: [] };
+  const room = { compilerOptions, files: ["leaf.ts"], references: [], packages: [] };
+  for (const path of rooms) {
+    write(`${path}/tsconfig.json`, JSON.stringify(room));
+    write(`${path}/leaf.ts`, "export const leaf: number = 1;\n");
+  }
+  write("tsconfig.json", JSON.stringify({ files: [], references: rooms.map((path) => ({ path })) }));
+  write("docs/rooms.svg", roomsPicture(roomsOf(project)));
 });
 afterAll(() => rmSync(project, { recursive: true }));
 
@@ -54,8 +61,8 @@ test("a generated file that is stale does", () => {
   expect(refused()).toEqual([["Stale, run npm run generate", files]]);
 });
 
-test.each(["leaf.ts", "src/core/leaf.ts"])("a type that does not fit in %s does", (file) => {
-  write(file, 'export const leaf: number = "one";\n');
+test.each(rooms)("a type that does not fit in %s does", (room) => {
+  write(`${room}/leaf.ts`, 'export const leaf: number = "one";\n');
   expect(refused()).toEqual([["The types do not fit", [expect.stringMatching(/leaf\.ts\(1,14\): error TS2322/)]]]);
 });
 

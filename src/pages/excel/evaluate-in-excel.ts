@@ -33,7 +33,7 @@ export async function evaluateInExcel(expression: string, place: CellPlace): Pro
       return await valuesOf(context, item);
     });
   } catch (thrown) {
-    throw problemFrom(thrown, isProtected === undefined ? {} : { isProtected });
+    throw problemFrom(thrown, isProtected);
   } finally {
     if (isBegun) {
       await Excel.run({ delayForCellEdit: true }, (context) => takeAway(context, place.sheet)).catch((thrown) => {

@@ -20,11 +20,11 @@ const problems: Readonly<Record<string, readonly [HostProblem["reason"], string]
   OperationCellsExceedLimit: ["unknown", "That is more cells than Excel hands over at once: choose fewer."],
 };
 
-/** What Excel threw, in plain words. `onSheet` says whether the sheet in question is protected. */
-export function problemFrom(thrown: unknown, onSheet: { readonly isProtected?: boolean } = {}): HostProblem {
+/** What Excel threw, in plain words. `isProtected`: the sheet in question, as far as that is known. */
+export function problemFrom(thrown: unknown, isProtected?: boolean): HostProblem {
   if (thrown instanceof HostProblem) return thrown;
   const code = codeOf(thrown);
-  if (code === "AccessDenied") return denied(onSheet.isProtected);
+  if (code === "AccessDenied") return denied(isProtected);
   const [reason, message] = problems[code] ?? ["unknown", `Excel could not do this${code === "" ? "" : ` (${code})`}.`];
   return new HostProblem(reason, message);
 }

@@ -150,7 +150,7 @@ export class ExcelWorkbookHost implements WorkbookHost {
         await context.sync();
         return { written: { ...at, rows: block.rows, columns: block.columns } };
       },
-      () => ({ isProtected }),
+      () => isProtected,
     );
   }
 
@@ -220,12 +220,12 @@ const pointsOfCharacters = (characters: number): number => pixelsOfCharacters(ch
 /** One request to Excel; whatever goes wrong has a message that can be shown. */
 async function inExcel<Answer>(
   request: (context: Excel.RequestContext) => Promise<Answer>,
-  sheetState: () => { readonly isProtected?: boolean | undefined } = () => ({}),
+  isProtected: () => boolean | undefined = () => undefined,
 ): Promise<Answer> {
   try {
     return await Excel.run(request);
   } catch (thrown) {
-    throw problemFrom(thrown, sheetState());
+    throw problemFrom(thrown, isProtected());
   }
 }
 

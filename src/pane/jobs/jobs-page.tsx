@@ -1,8 +1,9 @@
 import { useEffect, useRef, useState } from "react";
 import type { WorkbookHost } from "../../host/workbook-host";
-import { keptEntries } from "../../jobs/entries";
+import { entriesOfJobs } from "../../jobs/entries";
 import { jobs } from "../../jobs/jobs";
 import type { WeightUnit } from "../../jobs/shown-number";
+import { kept } from "../kept";
 import { useMessages } from "../messages/messages";
 import { JobForm } from "./job-form";
 
@@ -13,6 +14,8 @@ interface JobsPageProps {
   readonly open: string | undefined;
   readonly choose: (job: string | undefined) => void;
 }
+
+const keptEntries = kept("jobs", entriesOfJobs, {});
 
 /** The list of jobs, or one of them. What was typed into each is kept, also over a reload. */
 export function JobsPage({ host, unit, open, choose }: JobsPageProps) {

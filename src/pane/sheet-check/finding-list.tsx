@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { type Finding, type Rule, rules } from "../../sheet-check/finding";
 import { addressOf } from "../../workbook/addresses";
-import { errorInWords } from "../error-in-words";
+import { errorInWords } from "../messages/error-in-words";
 import { type Messages, useMessages } from "../messages/messages";
 
 /** More findings of one rule than this are shown when asked for. */

@@ -4,7 +4,7 @@ import { isWeight } from "../../jobs/shown-number";
 import { addressOf } from "../../workbook/addresses";
 import { shownValue } from "../../working/shown-value";
 import type { CallWorking, CellWorking, ShownArgument } from "../../working/working-of";
-import { errorInWords } from "../error-in-words";
+import { errorInWords } from "../messages/error-in-words";
 import { useMessages } from "../messages/messages";
 import { Said } from "../said";
 import { StepList } from "./step-list";

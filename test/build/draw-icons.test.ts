@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { inflateSync } from "node:zlib";
 import { expect, test } from "vitest";
-import { iconPixels, iconSizes } from "../../../src/pages/excel/icons/draw-icons";
+import { iconPixels, iconSizes } from "../../src/build/draw-icons";
 
 /** The pixels of a picture as draw-icons writes it: one part of data, lines without filters. */
 function pixelsOf(png: Buffer, size: number): number[] {

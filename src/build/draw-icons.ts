@@ -1,6 +1,6 @@
 /**
- * Draws the icons of the add-in, a leaf on a balance beam, and writes them beside this file:
- * `npx tsx src/pages/excel/icons/draw-icons.ts`. Office takes pictures as PNG only, in these sizes.
+ * Draws the icons of the add-in, a leaf on a balance beam, and writes them beside the pages inside Excel:
+ * `npx tsx src/build/draw-icons.ts`. Office takes pictures as PNG only, in these sizes.
  */
 import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
@@ -88,6 +88,6 @@ function png(size: number): Buffer {
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   for (const size of iconSizes) {
-    writeFileSync(fileURLToPath(new URL(`icon-${size}.png`, import.meta.url)), png(size));
+    writeFileSync(fileURLToPath(new URL(`../pages/excel/icons/icon-${size}.png`, import.meta.url)), png(size));
   }
 }
