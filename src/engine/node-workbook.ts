@@ -3,12 +3,14 @@ import { FUniver } from "@univerjs/core/facade";
 import { CalculationMode, UniverSheetsNodeCorePreset } from "@univerjs/preset-sheets-node-core";
 import { CellError, type CellValue } from "../cells/values";
 import { catalogue } from "../core/catalogue";
+import type { SortedTable, Sorting } from "../sorting/sorted-table";
 import { placeOf } from "../workbook/addresses";
 import type { Workbook } from "../workbook/workbook";
 import { ErrorMessages } from "./error-messages";
 import { evaluationIn } from "./evaluation";
 import { descriptionsFor, executorsFor } from "./executors";
 import { constantData, constantOf, snapshotOf, workbookOf } from "./snapshot";
+import { prepareSorting, sortTable } from "./sort-table";
 import { spillsOf } from "./spills";
 
 /** A workbook that calculates, without a page. */
@@ -24,6 +26,11 @@ export interface NodeWorkbook {
   /** Takes rows out or puts empty ones in, as its commands do for a maker. Rows count from 1. */
   deleteRows(sheet: string, row: number, count?: number): void;
   insertRows(sheet: string, row: number, count?: number): void;
+  /** Sorts the rows of a table by what the last calculation has left in a column. */
+  sort(sorting: Sorting): SortedTable;
+  /** Takes back the last step of a maker. */
+  undo(): void;
+  redo(): void;
   /** What an expression would come to in a cell, which stays as it is; a blank is null. */
   evaluate(expression: string, sheet: string, address: string): Promise<readonly (readonly (CellValue | null)[])[]>;
   /** With the results of the last calculation and the sizes that spills have now. */
@@ -56,6 +63,7 @@ export function openInNode(workbook: Workbook): NodeWorkbook {
   const book = api.createWorkbook(snapshotOf(workbook, `workbook-${++opened}`));
   const formulas = api.getFormula();
   const spills = spillsOf(univer.__getInjector(), book.getId());
+  prepareSorting(univer.__getInjector());
 
   const evaluation = evaluationIn(univer.__getInjector(), book.getId(), errors);
 
@@ -109,6 +117,9 @@ export function openInNode(workbook: Workbook): NodeWorkbook {
     },
     deleteRows: (sheet, row, count = 1) => void facade(sheet).deleteRows(row - 1, count),
     insertRows: (sheet, row, count = 1) => void facade(sheet).insertRows(row - 1, count),
+    sort: (sorting) => sortTable(univer.__getInjector(), book.getId(), workbookOf(book.save(), spills), sorting),
+    undo: () => void book.undo(),
+    redo: () => void book.redo(),
     evaluate: (expression, sheet, address) =>
       evaluation(expression, { sheet: sheetNamed(sheet).getSheetId(), ...placeOf(address) }),
     toWorkbook: () => workbookOf(book.save(), spills),

@@ -146,6 +146,19 @@ function spilledPlaces(cells: readonly Cell[]): (cell: Cell) => boolean {
 const formulaHere = ({ formula, row }: Cell, sheet: string, tables: readonly TableColumns[]): string | undefined =>
   formula && (withAddresses(formula, { sheet, row }, tables) ?? formula);
 
+/** A formula as a cell that is there already gets it; `custom` is what is kept of that cell. */
+export function formulaData(
+  formula: string,
+  at: { readonly sheet: string; readonly row: number },
+  tables: readonly TableColumns[],
+  custom: ICellData["custom"],
+): Required<Pick<ICellData, "f" | "si" | "custom">> {
+  const here = withAddresses(formula, at, tables) ?? formula;
+  const { named: _, ...others } = custom ?? {};
+  const kept = here === formula ? others : { ...others, named: { here, formula } };
+  return { f: here, si: null, custom: Object.keys(kept).length > 0 ? kept : null };
+}
+
 /** What a cell has that the engine does not. */
 interface KeptOfCell extends Pick<Cell, "spill" | "note" | "isText"> {
   /** Holds as long as the formula in the engine is still `here`. */

@@ -27,6 +27,8 @@ export const reasons: Readonly<Record<string, string>> = {
   "@univerjs/engine-formula": "the grid's calculation engine, in which the functions run",
   "@univerjs/preset-sheets-core": "the grid itself, in the browser",
   "@univerjs/preset-sheets-node-core": "the same engine without a browser, for the command line and the tests",
+  "@univerjs/sheets":
+    "the grid's commands, such as the one that puts rows in another order; both of the above bring it",
   "@univerjs/themes": "the grid's colours",
   exceljs: "reads a maker's .xlsx",
   "idb-keyval": "keeps a maker's work in the browser",
