@@ -95,6 +95,10 @@ export function lookersByPlace(workbook: Workbook, sorting: Sorting): (Spot | st
   ];
 }
 
+/** The cells that would change their rows: from the first row below the headings to the last that holds anything. */
+export const movingCells = (workbook: Workbook, sorting: Sorting): Moving | undefined =>
+  groundOf(workbook, sorting)?.moving;
+
 /** The columns beside the table as far as something is typed in its rows, with no empty column between; if any. */
 export function typedBeside(
   workbook: Workbook,

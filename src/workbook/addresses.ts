@@ -1,7 +1,8 @@
 /** Addresses as cells show them, `B4` and `A1:C7`, and as the workbook counts them, from 0. */
 import type { Area } from "./workbook";
 
-function columnName(column: number): string {
+/** `A` for 0, `AA` for 26. */
+export function columnName(column: number): string {
   const letter = String.fromCharCode(65 + (column % 26));
   return column < 26 ? letter : columnName(Math.floor(column / 26) - 1) + letter;
 }

@@ -11,21 +11,20 @@ import type { Cell, Sheet, Workbook } from "../../src/workbook/workbook";
 let open: NodeWorkbook;
 afterEach(() => open.close());
 
-type Contents = Readonly<Record<string, string | number | Omit<Cell, "row" | "column">>>;
+type Content = string | number | Omit<Cell, "row" | "column">;
+type Contents = Readonly<Record<string, Content | undefined>>;
 
 const sheetOf = (name: string, contents: Contents, more: Partial<Sheet> = {}): Sheet => ({
   name,
   columnWidths: {},
   rowHeights: {},
   merges: [],
-  cells: Object.entries(contents).map(([address, content]) => ({
-    ...placeOf(address),
-    ...(typeof content === "object"
-      ? content
-      : typeof content === "string" && content.startsWith("=")
-        ? { formula: content }
-        : { value: content }),
-  })),
+  cells: Object.entries(contents).flatMap(([address, content]) => {
+    if (content === undefined) return [];
+    if (typeof content === "object") return [{ ...placeOf(address), ...content }];
+    const isFormula = typeof content === "string" && content.startsWith("=");
+    return [{ ...placeOf(address), ...(isFormula ? { formula: content } : { value: content }) }];
+  }),
   ...more,
 });
 
@@ -40,7 +39,7 @@ const lots = [
 
 /** Columns A to C as above, and what each test puts beside them, by row. */
 function book(more: (row: number) => Contents, sheets: readonly Sheet[] = [], names: Workbook["names"] = []): Workbook {
-  const contents: Record<string, Contents[string]> = { A1: "plot", B1: "fresh", C1: "finished", ...more(1) };
+  const contents: Record<string, Content | undefined> = { A1: "plot", B1: "fresh", C1: "finished", ...more(1) };
   for (const [index, [plot, fresh, finished]] of lots.entries()) {
     const row = index + 2;
     Object.assign(
@@ -279,7 +278,7 @@ describe("what looks at rows of a table by their place", () => {
     const axis = { title: "" };
     const chart = {
       ...{
-        kind: "columns",
+        kind: "columns" as const,
         title: "The first three",
         description: "",
         area: { row: 9, column: 0, rows: 9, columns: 4 },
@@ -335,7 +334,6 @@ describe("the season, its lots sorted", () => {
     const orders: [string, Direction][] = [
       ["E", "down"],
       ["C", "up"],
-      ["D", "down"],
     ];
     for (const [letter, direction] of orders) {
       expect(lookersByPlace(open.toWorkbook(), sorting(letter))).toEqual([]);

@@ -9,8 +9,8 @@ import { hindranceAfterAddress, hindranceAtCell, hint, meanings, sameCell, waits
 
 export interface CellMessages {
   readonly problems: Problems;
-  /** Has the line say something of a cell, such as how a number was read, until the next such sentence or "". */
-  remark(text: string): void;
+  /** Has the line say something, such as how a number was read, until the next such sentence or "". */
+  remark(...parts: readonly (string | Node)[]): void;
 }
 
 /**
@@ -25,7 +25,7 @@ export function showCellMessages(grid: Grid, line: HTMLElement, said: HTMLElemen
   const bubbles = { selected: bubbleSlot(), hovered: bubbleSlot(), held: bubbleSlot() };
   /** The cell that was typed into and is refused: it keeps its bubble until it is mended, wherever the keys go. */
   let held: Spot | undefined;
-  let remark = "";
+  let remark: readonly (string | Node)[] = [];
   const nameOf = (sheetId: string) => api.getActiveWorkbook()?.getSheetBySheetId(sheetId)?.getSheetName() ?? "";
 
   markProblems(grid.injector, (sheetId, row, column) => {
@@ -61,7 +61,7 @@ export function showCellMessages(grid: Grid, line: HTMLElement, said: HTMLElemen
     const cause = (held && problems.at(held)) ?? problems.before(spot) ?? mistakes[0];
     const mistake = cause && cause.is !== "blank" ? cause : mistakes[0];
     const sentences = [
-      remark ? [remark] : [],
+      remark,
       mistake ? mistakeSentence(grid, mistake, mistakes.length - 1, spot.sheet) : [],
       message && !(mistake && sameCell(mistake, spot)) ? [`${addressOf(spot.row, spot.column)}: `, message.text] : [],
     ].filter((parts) => parts.length > 0);
@@ -104,8 +104,8 @@ export function showCellMessages(grid: Grid, line: HTMLElement, said: HTMLElemen
   show();
   return {
     problems,
-    remark: (text) => {
-      remark = text;
+    remark: (...parts) => {
+      remark = parts.filter((part) => part !== "");
       show();
     },
   };

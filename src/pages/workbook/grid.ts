@@ -20,6 +20,7 @@ import { ErrorMessages } from "../../engine/error-messages";
 import { type Evaluation, evaluationIn } from "../../engine/evaluation";
 import { descriptionsFor, executorsFor } from "../../engine/executors";
 import { constantOf, snapshotOf, workbookOf } from "../../engine/snapshot";
+import { prepareSorting } from "../../engine/sort-table";
 import { type Spills, spillsOf } from "../../engine/spills";
 import type { Workbook } from "../../workbook/workbook";
 import { followRows } from "./follow-rows";
@@ -90,6 +91,7 @@ export async function openGrid(container: string, workbook: Workbook): Promise<G
   const spills = spillsOf(injector, book.getId());
   keepNotes(api, injector);
   followRows({ api, injector });
+  prepareSorting(injector);
 
   const rawValue = (sheet: string, row: number, column: number) => {
     const cell = book.getSheetBySheetId(sheet)?.getSheet().getCellMatrix().getValue(row, column);

@@ -46,6 +46,6 @@ function goAround(step: 1 | -1): void {
 }
 
 /** The grid takes its keys in a field that cannot be seen. */
-function focusGrid(): void {
+export function focusGrid(): void {
   byId("grid").querySelector<HTMLElement>("[data-u-comp=editor]")?.focus();
 }

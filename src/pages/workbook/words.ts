@@ -1,4 +1,6 @@
 /** The sentences of the page, in one place. */
+import type { Direction } from "../../sorting/row-order";
+import type { SortingRefusal } from "../../sorting/sorted-table";
 import { addressOf } from "../../workbook/addresses";
 import type { Hindrance } from "./hindrances";
 import { keyOf, type Spot } from "./known-workbook";
@@ -95,3 +97,42 @@ export const cardWithoutNumbers = (hindrance: Hindrance | undefined): string => 
   const why = hindrance ? ` ${addressFrom("", hindrance)}${hindranceAfterAddress(hindrance)}.` : "";
   return `The firing card has no numbers yet.${why}\nPrint it all the same?`;
 };
+
+/** Around the sorting of a table. Rows are those that the maker sees beside the sheet. */
+export const sorting = {
+  by: "Sort by",
+  directions: { up: "Smallest, earliest or A first", down: "Largest, latest or Z first" },
+  agree: "Sort",
+  refuse: "Cancel",
+  undo: "Undo",
+  nothing: "The table has no rows to sort yet.",
+  inOrder: "The rows already stand in this order.",
+  rows: (sheet: string, first: number, last: number) => `Rows ${first} to ${last} of ${sheet}. Blanks come last.`,
+  beside: (columns: string) => `Take along what is typed beside the table, in ${columns}`,
+  columns: (first: string, last: string) => (first === last ? `column ${first}` : `columns ${first} to ${last}`),
+  done: (sheet: string, heading: string, direction: Direction) =>
+    `${sheet} is sorted by ${heading}, ${direction === "up" ? "smallest" : "largest"} first. `,
+} as const;
+
+/** What looks at single rows from elsewhere goes on looking at the same places. */
+export function lookersInWords([first, ...others]: readonly (Spot | string)[], sheet: string): string {
+  if (first === undefined) return "";
+  const named = typeof first === "string" ? `“${first}”` : addressFrom(sheet, first);
+  const all = others.length === 0 ? `${named} goes` : `${named} and ${others.length} more go`;
+  return `${all} by the place of rows here, not by what stands in them: look there after sorting.`;
+}
+
+/** Why a table stays as it is. */
+export function sortingRefused(refusal: SortingRefusal): string {
+  if (refusal.is === "hidden") return `Row ${refusal.row + 1} is hidden: show it first, so that nothing moves unseen.`;
+  const at = addressOf(refusal.at.row, refusal.at.column);
+  if (refusal.is === "merged") return `${at} is merged with other cells, and its row cannot be moved.`;
+  if (refusal.is === "spills") return `${at} is a formula that fills other cells as well, and they cannot be moved.`;
+  if (refusal.is === "goes by its place") {
+    return `${at} goes by the row that it stands in (${refusal.text}): it would change, so nothing was sorted.`;
+  }
+  if (refusal.is === "reads other rows") {
+    return `${at} takes other rows of the table (${refusal.text}): it would change, so nothing was sorted.`;
+  }
+  return `${at} takes ${refusal.text}, which goes by the order of the rows: it would change, so nothing was sorted.`;
+}

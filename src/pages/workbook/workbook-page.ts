@@ -21,6 +21,7 @@ import { readTyped } from "./read-typed";
 import { type SampleWorkbook, sampleWorkbooks } from "./sample-workbooks";
 import { startSaving } from "./saving";
 import { byId, showNotice, showStatus } from "./show";
+import { prepareSortEntry } from "./sort-entry";
 import { cardWithoutNumbers } from "./words";
 
 const key = new URLSearchParams(location.search).get("workbook") ?? sampleWorkbooks[0].key;
@@ -56,6 +57,7 @@ async function open(): Promise<void> {
   startSaving(key, grid, kept?.savedAt);
   prepareActions(grid, problems, own !== undefined);
   prepareHeader(grid);
+  prepareSortEntry(grid, remark);
   prepareKeys(grid);
   nameEngineParts(byId("grid"));
   preparePane(grid);
