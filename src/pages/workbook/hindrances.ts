@@ -6,7 +6,7 @@ import type { Reason } from "../../core/refusals";
 import type { ErrorMessage } from "../../engine/error-messages";
 import { type Cell, isErrorCode } from "../../workbook/workbook";
 import { labelOf } from "./cell-labels";
-import { isOneCell, type KnownWorkbook, keyOf, type Spot, type StuckCell } from "./known-workbook";
+import { isHalfNumber, isOneCell, type KnownWorkbook, keyOf, type Spot, type StuckCell } from "./known-workbook";
 import { namedReason } from "./named-reason";
 
 export interface Hindrance extends Spot {
@@ -70,10 +70,10 @@ function causesOf(stuck: StuckCell, book: KnownWorkbook, errorAt: ErrorAt): Caus
     error?.reason === undefined ? error?.message : namedReason(book, spot, error.reason, cause);
   const causes: Cause[] = [];
   for (const area of stuck.reads) {
-    const origins = error === undefined ? [] : book.originsOf(area);
-    for (const { value, ...place } of [...book.constantsIn(area), ...origins]) {
+    // Of texts that nobody complains of only those which begin as a number does; any other may be meant.
+    const constants = error ? [...book.constantsIn(area), ...book.originsOf(area)] : book.halfNumbersIn(area);
+    for (const { value, ...place } of constants) {
       const isRefused = value !== undefined && value !== "" && refuses(error?.reason, value);
-      // Of texts that nobody complains of only those which begin as a number does; any other may be meant.
       if (typeof value === "string" && value !== "") {
         if (isRefused || isHalfNumber(value)) causes.push({ ...place, is: "text", value, reason: reasonBy(place) });
       } else if (isRefused) causes.push({ ...place, is: "value", value, reason: reasonBy(place) });
@@ -86,8 +86,6 @@ function causesOf(stuck: StuckCell, book: KnownWorkbook, errorAt: ErrorAt): Caus
   const isOrigin = causes.length === 0 && isErrorCode(stuck.value);
   return isOrigin ? [{ ...spot, is: "error", value: stuck.value, reason: undefined }] : causes;
 }
-
-const isHalfNumber = (text: string): boolean => /^\s*[-+.,~≈<>]*\s*\d/.test(text);
 
 /** Whether it is this value that was refused, also as the first reason why a row of a book is left out. */
 function refuses(reason: Reason | undefined, value: Cell["value"]): boolean {

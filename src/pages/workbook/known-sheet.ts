@@ -64,8 +64,7 @@ export class KnownSheet {
   rowOf = (row: number): readonly Cell[] => this.#rows.get(row) ?? [];
 
   /** Rows above of two words or more and nothing else, with no empty row between, the nearest first. */
-  headingsOver = (row: number): readonly number[] =>
-    (this.#headings[row] ?? []).filter((each) => each < row).reverse();
+  headingsOver = (row: number): readonly number[] => (this.#headings[row] ?? []).filter((each) => each < row).reverse();
 
   #findHeadings(): number[][] {
     let block: number[] = [];

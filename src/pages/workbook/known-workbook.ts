@@ -2,7 +2,7 @@
 import { areaWithin, partsOf } from "../../workbook/references";
 import { type Area, type Cell, isErrorCode, type Sheet, type Workbook } from "../../workbook/workbook";
 import { referencesOf, type SheetArea } from "./cell-references";
-import { type Constant, KnownSheet, placesIn, type Spot } from "./known-sheet";
+import { type Constant, KnownSheet, placeIn, placesIn, type Spot } from "./known-sheet";
 
 export type { SheetArea } from "./cell-references";
 export type { Spot } from "./known-sheet";
@@ -26,6 +26,7 @@ export class KnownWorkbook {
   readonly #handedOn = new Set<StuckCell>();
   // Formulas share the areas that they read: each is looked at once.
   readonly #constants = new Map<SheetArea, readonly Constant[]>();
+  readonly #halfNumbers = new Map<SheetArea, readonly Constant[]>();
   readonly #blanks = new Map<SheetArea, Spot | undefined>();
   readonly #wholeLines = new Map<string, SheetArea | undefined>();
 
@@ -52,7 +53,8 @@ export class KnownWorkbook {
         else readersOf.set(read, [reader]);
       }
     }
-    const stuckIn = stuckBySheet(this.stuck);
+    const stuckIn = new Map([...this.#sheets.keys()].map((name) => [name, new StuckCells()]));
+    for (const each of this.stuck) stuckIn.get(each.sheet)?.add(each);
     for (const [read, readers] of readersOf) {
       const within = stuckIn.get(read.sheet)?.within(read) ?? [];
       for (const before of within) {
@@ -91,6 +93,15 @@ export class KnownWorkbook {
     const constants = sheet ? constantsWithin(area, sheet) : [];
     this.#constants.set(area, constants);
     return constants;
+  }
+
+  /** Texts among them that begin as a number does, such as `350 g`. */
+  halfNumbersIn(area: SheetArea): readonly Constant[] {
+    const before = this.#halfNumbers.get(area);
+    if (before) return before;
+    const texts = this.constantsIn(area).filter(({ value }) => isHalfNumber(value));
+    this.#halfNumbers.set(area, texts);
+    return texts;
   }
 
   /** The constants that a formula passes on as they are, such as one of two weights. */
@@ -152,27 +163,21 @@ export class KnownWorkbook {
   }
 }
 
-/** Of each sheet, a way to the stuck cells that an area covers. */
-function stuckBySheet(stuck: readonly StuckCell[]) {
-  const sheets = new Map<string, StuckCell[]>();
-  for (const each of stuck) sheets.set(each.sheet, [...(sheets.get(each.sheet) ?? []), each]);
-  return new Map(
-    [...sheets].map(([name, cells]) => {
-      const byPlace = new Map<number, StuckCell>();
-      for (const each of cells) for (const place of placesIn(each.area)) byPlace.set(place, each);
-      const at = (area: Area) => byPlace.get([...placesIn(area)][0] ?? -1);
-      return [
-        name,
-        {
-          within(area: Area): StuckCell[] {
-            if (!isOneCell(area)) return cells.filter((each) => overlap(area, each.area));
-            const one = at(area);
-            return one ? [one] : [];
-          },
-        },
-      ];
-    }),
-  );
+/** The stuck cells of a sheet, to find those that an area covers. */
+class StuckCells {
+  readonly #all: StuckCell[] = [];
+  readonly #byPlace = new Map<number, StuckCell>();
+
+  add(stuck: StuckCell): void {
+    this.#all.push(stuck);
+    for (const place of placesIn(stuck.area)) this.#byPlace.set(place, stuck);
+  }
+
+  within(area: Area): readonly StuckCell[] {
+    if (!isOneCell(area)) return this.#all.filter((each) => overlap(area, each.area));
+    const one = this.#byPlace.get(placeIn(area.row, area.column));
+    return one ? [one] : [];
+  }
 }
 
 function constantsWithin(area: SheetArea, sheet: KnownSheet): readonly Constant[] {
@@ -184,6 +189,9 @@ function constantsWithin(area: SheetArea, sheet: KnownSheet): readonly Constant[
   if (cell === undefined || cell.formula !== undefined || sheet.isSpilled(row, column)) return [];
   return [{ sheet: sheet.name, row, column, value: cell.value }];
 }
+
+export const isHalfNumber = (value: Cell["value"]): boolean =>
+  typeof value === "string" && /^\s*[-+.,~≈<>]*\s*\d/.test(value);
 
 const isSame = (one: Spot, other: Spot): boolean =>
   one.row === other.row && one.column === other.column && one.sheet === other.sheet;
