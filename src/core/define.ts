@@ -5,9 +5,11 @@
 
 import type { Caution } from "./cautions";
 import type { DomainError } from "./errors";
-import { type Quantity, yesNo } from "./quantities";
+import { type Quantity, type ValueOf, yesNo } from "./quantities";
 import type { SheetError } from "./sheet-error";
 import type { Source } from "./sources";
+
+export { explained } from "./entry";
 
 export const groups = [
   "moisture",
@@ -45,9 +47,9 @@ export type BookColumn = readonly (readonly BookCell[])[];
 /** What one cell of an answer may hold. `""` is a cell that waits for a weight; an error of a book comes back as it is. */
 export type Answer = number | string | DomainError | SheetError;
 
-export interface Parameter {
+export interface Parameter<Kind extends Quantity = Quantity> {
   readonly name: string;
-  readonly quantity: Quantity;
+  readonly quantity: Kind;
   /** A cell is taken element by element; a list is taken whole, from a row or a column. */
   readonly takes: "cell" | "list";
   /** Measured: a blank means "not weighed yet", and the answer waits as `""`. Setting: a blank is a mistake. */
@@ -67,41 +69,56 @@ export interface Parameter {
   readonly book?: string;
 }
 
+/** A parameter whose type says what `calculate` is given for it. */
+type Of<Kind extends Quantity, Rest extends Partial<Parameter>> = Parameter<Kind> & Rest;
+
 /** A parameter with whatever it needs; the usual kinds have names of their own below. */
-export const parameter = (name: string, quantity: Quantity, rest: Partial<Parameter> = {}): Parameter => ({
-  name,
-  quantity,
-  takes: "cell",
-  blank: "is refused",
-  optional: false,
-  ...rest,
-});
+export const parameter = <Kind extends Quantity, const Rest extends Partial<Parameter>>(
+  name: string,
+  quantity: Kind,
+  rest: Rest,
+): Of<Kind, Rest> => ({ name, quantity, takes: "cell", blank: "is refused", optional: false, ...rest });
 
 /** A reading of the day: the answer waits while it is blank. */
-export const measured = (name: string, quantity: Quantity): Parameter => parameter(name, quantity, { blank: "waits" });
+export const measured = <Kind extends Quantity>(name: string, quantity: Kind) =>
+  parameter(name, quantity, { blank: "waits" });
 
 /** A decision of the maker: it has to be there. */
-export const setting = (name: string, quantity: Quantity): Parameter => parameter(name, quantity);
+export const setting = <Kind extends Quantity>(name: string, quantity: Kind) => parameter(name, quantity, {});
 
 /** May be left out. Without a fallback the function is told that nothing was given. */
-export const optional = (name: string, quantity: Quantity, fallback?: number | string | boolean): Parameter =>
-  parameter(name, quantity, fallback === undefined ? { optional: true } : { optional: true, fallback });
+export function optional<Kind extends Quantity>(name: string, quantity: Kind): Of<Kind, { readonly optional: true }>;
+export function optional<Kind extends Quantity, Fallback extends ValueOf<Kind>>(
+  name: string,
+  quantity: Kind,
+  fallback: Fallback,
+): Of<Kind, { readonly optional: true; readonly fallback: Fallback }>;
+export function optional(name: string, quantity: Quantity, fallback?: number | string | boolean): Parameter {
+  return parameter(name, quantity, fallback === undefined ? { optional: true } : { optional: true, fallback });
+}
 
-export const measuredList = (name: string, quantity: Quantity): Parameter =>
+export const measuredList = <Kind extends Quantity>(name: string, quantity: Kind) =>
   parameter(name, quantity, { takes: "list", blank: "waits" });
 
-export const settingList = (name: string, quantity: Quantity): Parameter =>
+export const settingList = <Kind extends Quantity>(name: string, quantity: Kind) =>
   parameter(name, quantity, { takes: "list" });
 
-export const optionalList = (name: string, quantity: Quantity, rest: Partial<Parameter> = {}): Parameter =>
-  parameter(name, quantity, { takes: "list", optional: true, ...rest });
+export const optionalList = <Kind extends Quantity, const Rest extends Partial<Parameter>>(
+  name: string,
+  quantity: Kind,
+  rest: Rest,
+) => parameter(name, quantity, { takes: "list", optional: true, ...rest });
 
 /** A column of the book of that name, with whatever stands in it. */
-export const bookList = (book: string, name: string, quantity: Quantity, rest: Partial<Parameter> = {}): Parameter =>
-  parameter(name, quantity, { takes: "list", book, ...rest });
+export const bookList = <Kind extends Quantity, const Rest extends Partial<Parameter> = Record<never, never>>(
+  book: string,
+  name: string,
+  quantity: Kind,
+  rest: Rest = {} as Rest,
+) => parameter(name, quantity, { takes: "list", book, ...rest });
 
 /** The last parameter of every table: the cell layer adds the heading row, the calculation never sees it. */
-export const headers = optional("headers", yesNo, true);
+export const headers = { ...optional("headers", yesNo, true), name: "headers" } as const;
 
 export interface Column {
   readonly name: string;
@@ -118,7 +135,36 @@ export type Result =
   /** One column of values. */
   | { readonly shape: "column"; readonly quantity: Quantity }
   /** Rows under headings. */
-  | { readonly shape: "table"; readonly columns: readonly Column[] };
+  | TableResult;
+
+export interface TableResult {
+  readonly shape: "table";
+  readonly columns: readonly Column[];
+  /** What the last row holds, where it is not one like the others. */
+  readonly lastRow?: LastRow;
+  /** What shows the table at a glance. */
+  readonly picture?: Picture;
+}
+
+export type LastRow =
+  /** All the others together, in the same columns. Rows that are only text, a note, may follow. */
+  | { readonly is: "total" }
+  /** What is to be said of the others, with columns of its own. */
+  | { readonly is: "verdict"; readonly columns: readonly Column[] };
+
+/** What a picture shows, and where it finds it: names of columns, or of parameters where it shows what was given. */
+export type Picture =
+  /** Water and dry matter of each row. */
+  | { readonly shows: "stages" | "meanings"; readonly name: string; readonly weight: string; readonly moisture: string }
+  | { readonly shows: "charges"; readonly name: string; readonly load: string }
+  /** The outturns of the lots that were given; a chart in the workbook shows a column by the names in the first one. */
+  | {
+      readonly shows: "lots";
+      readonly groups: string;
+      readonly fresh: string;
+      readonly finished: string;
+      readonly chart: string;
+    };
 
 /** A pure function of checked arguments, in the order of the parameters, without `headers`. */
 // biome-ignore lint/suspicious/noExplicitAny: the catalogue holds functions of every signature; bind() checks arguments against the spec before it calls one.
@@ -139,8 +185,47 @@ export interface FunctionSpec<Calculate extends Calculation = Calculation> {
   readonly calculate: Calculate;
 }
 
-/** Keeps the signature of `calculate`, so that functions of the core can call each other with checked types. */
-export const defineFunction = <Calculate extends Calculation>(spec: FunctionSpec<Calculate>) => spec;
+/** What `calculate` is given for a parameter that is not left out. */
+type Taken<Of extends Parameter> = Of extends { readonly book: string }
+  ? BookColumn
+  : Of extends { readonly takes: "list" }
+    ? readonly (ValueOf<Of["quantity"]> | Gap<Of>)[]
+    : ValueOf<Of["quantity"]>;
+
+/** A fallback fills gaps too. */
+type Gap<Of extends Parameter> = Of extends { readonly fallback: unknown }
+  ? never
+  : Of extends { readonly gaps: true }
+    ? null
+    : never;
+
+type IsAlwaysGiven<Of extends Parameter> = Of extends { readonly fallback: unknown }
+  ? true
+  : Of extends { readonly optional: true }
+    ? false
+    : true;
+
+/** What `calculate` is given for these parameters, in their order and without `headers`. */
+type ArgumentsFor<Of extends readonly Parameter[]> = Of extends readonly []
+  ? []
+  : Of extends readonly [infer First extends Parameter, ...infer Rest extends readonly Parameter[]]
+    ? First extends typeof headers
+      ? []
+      : IsAlwaysGiven<First> extends true
+        ? [Taken<First>, ...ArgumentsFor<Rest>]
+        : [Taken<First>?, ...ArgumentsFor<Rest>]
+    : unknown[];
+
+/**
+ * The arguments of `calculate` follow from the parameters: a function whose code and parameters disagree does not
+ * compile. Keeps its signature, so that functions of the core can call each other with checked types.
+ */
+export const defineFunction = <
+  const Parameters extends readonly Parameter[],
+  Gives extends Answer | Answer[] | Answer[][],
+>(
+  spec: FunctionSpec<(...values: ArgumentsFor<Parameters>) => Gives> & { readonly parameters: Parameters },
+): FunctionSpec<(...values: ArgumentsFor<Parameters>) => Gives> => spec;
 
 /** A constant, or a range as rows of constants, as it would be typed into a formula. */
 export type Given = number | string | boolean | null | readonly (readonly (number | string | boolean | null)[])[];

@@ -3,5 +3,5 @@ import type { FunctionSpec } from "./define";
 /** Stands in for entry.ts in the functions script: the minifier then drops every page as unused. */
 export const entry = (spec: FunctionSpec) => ({ spec });
 
-/** Likewise for words beside a quantity. */
+/** Likewise for what explains a quantity or a table. */
 export const explained = (): string => "";

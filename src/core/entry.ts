@@ -12,5 +12,5 @@ export interface Entry {
  */
 export const entry = (spec: FunctionSpec, page: FunctionPage): Entry => ({ spec, page });
 
-/** Words that explain and that no answer or refusal is made of: they are not shipped in the functions script either. */
-export const explained = (words: string): string => words;
+/** What explains and what no answer or refusal is made of: it is not shipped in the functions script either. */
+export const explained = <What>(what: What): What => what;

@@ -1,6 +1,6 @@
 /**
- * The kinds of quantity that functions take and give. Each carries its bounds, unit, wording and number format
- * once; the same quantity has the same name in every function.
+ * The quantities that functions take and give. Each carries its kind, bounds, unit, wording and number format once; the
+ * same quantity has the same name in every function.
  */
 
 import { explained } from "./entry";
@@ -18,8 +18,31 @@ export interface Bounds {
 /** The words that a choice accepts: the canonical word, then what else is read as that word. */
 export type Choices = Readonly<Record<string, readonly string[]>>;
 
+/** What a value is. How it is typed, shown and converted follows from this, and never from its format or name. */
+export type Kind =
+  | "weight"
+  | "weight error"
+  | "moisture"
+  /** In points: 0.5 is half a point to everyone. */
+  | "moisture error"
+  | "dry-basis moisture"
+  /** Typed and shown in percent, as moistures are. */
+  | "share"
+  | "time of day"
+  | "span"
+  | "area"
+  | "weight for area"
+  | "count"
+  | "money"
+  /** Without a unit, or with one that the function states. */
+  | "number"
+  | "yes or no"
+  | "word"
+  | "text";
+
 export interface Quantity {
   readonly name: string;
+  readonly kind: Kind;
   readonly holds: "number" | "yesNo" | "choice" | "text";
   readonly bounds: Bounds;
   /** Completes "<argument> must be …". */
@@ -34,10 +57,38 @@ export interface Quantity {
   readonly refusedChoices?: Readonly<Record<string, Hint>>;
 }
 
-const number = (quantity: Omit<Quantity, "holds">): Quantity => ({ holds: "number", ...quantity });
+const weighed: readonly Kind[] = ["weight", "weight error"];
+/** Whether a number has a unit of weight. */
+export const isWeight = ({ kind }: Quantity): boolean => weighed.includes(kind);
+
+const shares: readonly Kind[] = ["moisture", "dry-basis moisture", "share"];
+/** Whether a number is typed and shown in percent. */
+export const isInPercent = ({ kind }: Quantity): boolean => shares.includes(kind);
+
+/** Whether it is shown a hundred times as large: in percent or in points. */
+export const isInHundredths = (quantity: Quantity): boolean =>
+  isInPercent(quantity) || quantity.kind === "moisture error";
+
+/** Whether it is shown in hours and minutes. */
+export const isTime = ({ kind }: Quantity): boolean => kind === "time of day" || kind === "span";
+
+/** The value of a quantity, as a calculation is given it. */
+export type ValueOf<Of extends Quantity> = Quantity extends Of
+  ? number | boolean | string
+  : Of extends { readonly holds: "number" }
+    ? number
+    : Of extends { readonly holds: "yesNo" }
+      ? boolean
+      : Of extends { readonly choices: infer Words }
+        ? keyof Words & string
+        : string;
+
+type NumberQuantity = Quantity & { readonly holds: "number" };
+
+const number = (quantity: Omit<Quantity, "holds">): NumberQuantity => ({ holds: "number", ...quantity });
 
 /** The same quantity inside narrower bounds. */
-export const within = (quantity: Quantity, bounds: Bounds, requirement: Being): Quantity => ({
+export const within = <Of extends Quantity>(quantity: Of, bounds: Bounds, requirement: Being): Of => ({
   ...quantity,
   bounds,
   requirement,
@@ -47,6 +98,7 @@ const anyWeightUnit = explained("grams, or any weight unit kept through the whol
 
 export const weight = number({
   name: "weight",
+  kind: "weight",
   bounds: { above: 0 },
   requirement: "a weight above 0",
   unit: anyWeightUnit,
@@ -55,6 +107,7 @@ export const weight = number({
 
 export const looseWeight = number({
   name: "loose weight",
+  kind: "weight",
   bounds: { atLeast: 0 },
   requirement: "a weight of 0 or more",
   unit: anyWeightUnit,
@@ -64,6 +117,7 @@ export const looseWeight = number({
 /** What an unaccounted weight is: it may be negative. A result only. */
 export const weightDifference = number({
   name: "weight difference",
+  kind: "weight",
   bounds: {},
   requirement: "a number",
   unit: anyWeightUnit,
@@ -72,6 +126,7 @@ export const weightDifference = number({
 
 export const moisture = number({
   name: "moisture",
+  kind: "moisture",
   bounds: { atLeast: 0, below: 1 },
   requirement: "from 0 up to, not including, 1 (76% or 0.76)",
   unit: explained("share of the whole weight that is water (wet basis)"),
@@ -83,6 +138,7 @@ export const mostMoisture = 1 - 2 ** -53;
 
 export const dryBasisMoisture = number({
   name: "dry-basis moisture",
+  kind: "dry-basis moisture",
   bounds: { atLeast: 0, atMost: 1e6 },
   requirement: "0 or more (300% or 3)",
   unit: explained("water as a share of the dry matter (dry basis)"),
@@ -91,6 +147,7 @@ export const dryBasisMoisture = number({
 
 export const share = number({
   name: "share",
+  kind: "share",
   bounds: { atLeast: 0, atMost: 1 },
   requirement: "from 0 to 1 (5% or 0.05)",
   unit: explained("share of one"),
@@ -105,6 +162,7 @@ export const confidence = within(share, { above: 0, below: 1 }, "above 0 and bel
 
 export const loss = number({
   name: "loss",
+  kind: "share",
   bounds: { atLeast: 0, atMost: 1 },
   requirement: "from 0 to 1 (30% or 0.3)",
   unit: explained("share of one, of what lossOf names"),
@@ -113,6 +171,7 @@ export const loss = number({
 
 export const content = number({
   name: "content",
+  kind: "share",
   bounds: { atLeast: 0 },
   requirement: "0 or more",
   unit: explained("any, kept the same in the answer"),
@@ -121,6 +180,7 @@ export const content = number({
 
 export const money = number({
   name: "money",
+  kind: "money",
   bounds: { atLeast: 0 },
   requirement: "an amount of 0 or more",
   unit: explained("any currency kept through the whole call"),
@@ -129,6 +189,7 @@ export const money = number({
 
 export const area = number({
   name: "area",
+  kind: "area",
   bounds: { above: 0 },
   requirement: "an area above 0",
   unit: explained("any area unit kept through the whole call"),
@@ -137,6 +198,7 @@ export const area = number({
 
 export const count = number({
   name: "count",
+  kind: "count",
   bounds: { atLeast: 1, whole: true },
   requirement: "a whole number of 1 or more",
   unit: explained("pieces"),
@@ -146,6 +208,7 @@ export const count = number({
 /** Tea from one unit of leaf. */
 export const outturn = number({
   name: "outturn",
+  kind: "share",
   bounds: { above: 0, atMost: 1 },
   requirement: "above 0 and at most 1 (21% or 0.21)",
   unit: explained("tea from one unit of leaf, a share of one"),
@@ -155,6 +218,7 @@ export const outturn = number({
 /** A plain ratio, such as kilograms fresh for each kilogram finished. */
 export const ratio = number({
   name: "ratio",
+  kind: "number",
   bounds: { atLeast: 0 },
   requirement: "0 or more",
   unit: explained("none: one weight for each of another"),
@@ -164,6 +228,7 @@ export const ratio = number({
 /** How many there are; also none. A result only. */
 export const tally = number({
   name: "tally",
+  kind: "count",
   bounds: { atLeast: 0, whole: true },
   requirement: "a whole number of 0 or more",
   unit: explained("pieces"),
@@ -173,6 +238,7 @@ export const tally = number({
 /** How many there would be: not rounded. A result only. */
 export const pieces = number({
   name: "number of pieces",
+  kind: "count",
   bounds: { atLeast: 0 },
   requirement: "0 or more",
   unit: explained("pieces, not rounded"),
@@ -181,6 +247,7 @@ export const pieces = number({
 
 export const piecesAnHour = number({
   name: "pieces an hour",
+  kind: "number",
   bounds: { above: 0 },
   requirement: "a number above 0",
   unit: explained("pieces an hour"),
@@ -189,6 +256,7 @@ export const piecesAnHour = number({
 
 export const weightForArea = number({
   name: "weight for each unit of area",
+  kind: "weight for area",
   bounds: { atLeast: 0 },
   requirement: "0 or more",
   unit: explained("one of the weight unit for each of the area unit"),
@@ -198,6 +266,7 @@ export const weightForArea = number({
 /** A modified z-score. A result only. */
 export const zScore = number({
   name: "z-score",
+  kind: "number",
   bounds: {},
   requirement: "a number",
   unit: explained("none: usual distances from the usual"),
@@ -207,6 +276,7 @@ export const zScore = number({
 /** How many usual distances from the usual are too many. */
 export const zLimit = number({
   name: "z-score limit",
+  kind: "number",
   bounds: { above: 0 },
   requirement: "a number above 0, such as 3.5",
   unit: explained("none: usual distances from the usual"),
@@ -215,6 +285,7 @@ export const zLimit = number({
 
 export const weightError = number({
   name: "weight error",
+  kind: "weight error",
   bounds: { atLeast: 0 },
   requirement: "a standard uncertainty of 0 or more",
   unit: explained("one standard uncertainty, in the unit of its weight"),
@@ -224,6 +295,7 @@ export const weightError = number({
 /** Above 20 points the writer meant 0.5 points and typed 0.5: nobody weighs that badly. */
 export const moistureError = number({
   name: "moisture error",
+  kind: "moisture error",
   bounds: { atLeast: 0, atMost: 0.2 },
   requirement: "from 0 to 0.2 (0.5 points is 0.005)",
   unit: explained("one standard uncertainty, as a share (one point is 0.01)"),
@@ -232,6 +304,7 @@ export const moistureError = number({
 
 export const outturnError = number({
   name: "outturn error",
+  kind: "share",
   bounds: { atLeast: 0, atMost: 0.2 },
   requirement: "from 0 to 0.2 (0.5 points is 0.005)",
   unit: explained("one standard uncertainty, as a share (one point is 0.01)"),
@@ -241,6 +314,7 @@ export const outturnError = number({
 /** One standard uncertainty of whatever stands beside it. */
 export const standardError = number({
   name: "standard error",
+  kind: "number",
   bounds: { atLeast: 0 },
   requirement: "a standard uncertainty of 0 or more",
   unit: explained("one standard uncertainty, in the unit of its quantity"),
@@ -250,6 +324,7 @@ export const standardError = number({
 /** A time of day, or a date with a time, as the spreadsheet counts: days since its first day. */
 export const clock = number({
   name: "clock time",
+  kind: "time of day",
   bounds: { atLeast: 0 },
   requirement: "a time such as 14:30",
   unit: explained("spreadsheet time (1 is a day)"),
@@ -258,6 +333,7 @@ export const clock = number({
 
 export const timeSpan = number({
   name: "time span",
+  kind: "span",
   bounds: { above: 0 },
   requirement: "a time span above 0, such as 0:30 for half an hour",
   unit: explained("spreadsheet time (1 is a day; 5:00 is five hours)"),
@@ -267,6 +343,7 @@ export const timeSpan = number({
 /** How long something lasts, or how late it is; also not at all. */
 export const looseSpan = number({
   name: "loose time span",
+  kind: "span",
   bounds: { atLeast: 0 },
   requirement: "a time span of 0 or more, such as 0:30 for half an hour",
   unit: explained("spreadsheet time (1 is a day; 5:00 is five hours)"),
@@ -275,6 +352,7 @@ export const looseSpan = number({
 
 export const timeOfDay = number({
   name: "time of day",
+  kind: "time of day",
   bounds: { atLeast: 0, below: 1 },
   requirement: "a time of day from 0:00 to 23:59, such as 12:45",
   unit: explained("spreadsheet time (1 is a day)"),
@@ -284,6 +362,7 @@ export const timeOfDay = number({
 /** A bare number whose unit the function states: a score, an amount in a unit given by name. */
 export const plainNumber = number({
   name: "number",
+  kind: "number",
   bounds: { atLeast: 0, atMost: 1e30 },
   requirement: "a number of 0 or more",
   unit: explained("as the function says"),
@@ -293,15 +372,27 @@ export const plainNumber = number({
 /** A number that another function judges: its bounds are that function's. */
 export const anyNumber = number({
   name: "any number",
+  kind: "number",
   bounds: {},
   requirement: "a number",
   unit: explained("as the function named says"),
   format: explained("0.0000"),
 });
 
+/** Weighted squares of adjustments, summed up. A result only. */
+export const chiSquare = number({
+  name: "chi-square",
+  kind: "number",
+  bounds: { atLeast: 0 },
+  requirement: "0 or more",
+  unit: explained("none: squares of distances in errors"),
+  format: explained("0.000"),
+});
+
 /** How far single readings of one thing lie from each other. A result only. */
 export const scatterOf = number({
   name: "scatter of readings",
+  kind: "number",
   bounds: { atLeast: 0 },
   requirement: "0 or more",
   unit: explained("one standard deviation of a single reading, in the unit of the readings"),
@@ -311,14 +402,16 @@ export const scatterOf = number({
 /** How near a mean should be known, either way. */
 export const halfWidth = number({
   name: "half-width",
+  kind: "number",
   bounds: { above: 0 },
   requirement: "a number above 0",
   unit: explained("the unit of the readings"),
   format: "0.0000",
 });
 
-export const yesNo: Quantity = {
+export const yesNo: Quantity & { readonly holds: "yesNo" } = {
   name: "yes or no",
+  kind: "yes or no",
   holds: "yesNo",
   bounds: {},
   requirement: "TRUE or FALSE (1 or 0)",
@@ -326,8 +419,9 @@ export const yesNo: Quantity = {
   format: explained("General"),
 };
 
-export const text: Quantity = {
+export const text: Quantity & { readonly holds: "text" } = {
   name: "text",
+  kind: "text",
   holds: "text",
   bounds: {},
   requirement: "text",
@@ -336,7 +430,12 @@ export const text: Quantity = {
 };
 
 /** A word out of a list. Case and outer spaces do not matter; aliases may be added, never removed. */
-export function choice(name: string, choices: Choices, refusedChoices: Quantity["refusedChoices"] = {}): Quantity {
+export function choice<Word extends string>(
+  name: string,
+  choices: Readonly<Record<Word, readonly string[]>>,
+  refusedChoices: NonNullable<Quantity["refusedChoices"]> = {},
+) {
   const requirement: Being = { kind: "word", words: Object.keys(choices) };
-  return { name, holds: "choice", bounds: {}, requirement, unit: "", format: "General", choices, refusedChoices };
+  const fixed = { holds: "choice", kind: "word", bounds: {}, unit: "", format: "General" } as const;
+  return { ...fixed, name, requirement, choices, refusedChoices };
 }

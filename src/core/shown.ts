@@ -1,4 +1,5 @@
 /** How a value reads in a message, in whatever language. */
+import type { Quantity } from "./quantities";
 import { isSheetError } from "./sheet-error";
 
 /** A label as a message can hold it, without half a character at its end. */
@@ -31,4 +32,12 @@ export function span(seconds: number): string {
   const minutes = Math.floor(seconds / 60);
   const typed = `${Math.floor(minutes / 60)}:${two(minutes % 60)}`;
   return seconds % 60 === 0 ? typed : `${typed}:${two(seconds % 60)}`;
+}
+
+/** A time of day as a clock shows it, a span as hours and minutes; both as the spreadsheet counts them, in days. */
+export function shownTime(days: number, { kind }: Quantity): string {
+  const minutes = Math.round(days * 1440);
+  const hours = Math.floor(minutes / 60);
+  const shown = kind === "time of day" ? String(hours % 24).padStart(2, "0") : hours;
+  return `${shown}:${String(minutes % 60).padStart(2, "0")}`;
 }

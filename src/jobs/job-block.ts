@@ -1,6 +1,7 @@
 import { type FunctionSpec, headers } from "../core/define";
 import { namespace } from "../core/describe";
-import type { Quantity } from "../core/quantities";
+import { isInHundredths, isWeight, type Quantity, text } from "../core/quantities";
+import { chartedColumn, ownRows } from "../core/tables";
 import type { Block, CellArea, CellContent, CellPlace, Chart, WrittenCell } from "../host/workbook-host";
 import { messagesIn } from "../pane/messages/messages";
 import { addressOf } from "../workbook/addresses";
@@ -8,7 +9,7 @@ import { referenceTo } from "../workbook/references";
 import { type Entries, exampleLabels, type Wording } from "./entries";
 import { cautionsOf, type Field, fieldsOf, inputsOf, type Job, listsOf, moreOf } from "./job";
 import type { FieldReading, JobAnswer } from "./job-answer";
-import { decimalsOf, formatOf, isWeight, unitOf } from "./shown-number";
+import { decimalsOf, formatOf, unitOf } from "./shown-number";
 
 /** All that a block is made of. */
 export interface Filled {
@@ -181,7 +182,8 @@ class JobBlock {
         ? [{ name: "", quantity: result.quantity }]
         : columnsOf(spec, Math.max(grid[0]?.length ?? 0, result.columns.length));
     const rows = grid.length + (spec === job.functions.at(-1) ? (job.spareRows ?? 0) : 0);
-    if (job.lastRow && result.shape === "table") {
+    const verdict = result.shape === "table" && result.lastRow?.is === "verdict" ? result.lastRow : undefined;
+    if (verdict) {
       // A verdict is longer than a column is wide.
       this.#put(0, messages.verdict, { look: "label" });
       this.#put(1, `=${addressOf(this.#at.row + this.#row + 2 + grid.length - 1, this.#at.column)}`, {
@@ -203,9 +205,11 @@ class JobBlock {
     columns.forEach(({ quantity }, column) => {
       this.#put(column, "", { format: this.#answerFormat(quantity), look: "label", spill: { rows, columns: 1 } });
     });
-    if (job.lastRow && result.shape === "table") {
-      job.lastRow.forEach((format, column) => {
-        this.#cells.push({ row: this.#row + grid.length - 1, column, content: "", format, look: "label" });
+    if (verdict) {
+      columns.forEach((_, column) => {
+        const { quantity = text } = verdict.columns[column] ?? {};
+        const cell = { row: this.#row + grid.length - 1, column, format: this.#answerFormat(quantity) };
+        this.#cells.push({ ...cell, content: "", look: "label" });
       });
     }
     this.#put(0, this.#formula(spec), { spill: { rows, columns: columns.length } });
@@ -213,17 +217,19 @@ class JobBlock {
     this.#row += rows;
   }
 
-  /** Of the rows that the table has now, without its total. */
+  /** Of the rows that the table has now, without its last one. */
   #chartOf({ spec, grid }: Pick<JobAnswer, "spec" | "grid">, columns: readonly AnswerColumn[]): Chart | undefined {
-    const { job, wording } = this.#filled;
-    const column = columns.findIndex(({ name }) => name === job.chart?.column);
-    const total = grid.findIndex(([name]) => name === "total");
-    const rows = total < 0 ? grid.length : total;
-    if (job.chart?.of !== spec || column < 0 || rows === 0) return undefined;
+    const { wording } = this.#filled;
+    const { result } = spec;
+    const shown = chartedColumn(spec);
+    if (result.shape !== "table" || shown === undefined) return undefined;
+    const column = columns.findIndex(({ name }) => name === shown);
+    const rows = ownRows(result, grid).length;
+    if (rows === 0) return undefined;
     const table = { sheet: this.#at.sheet, row: this.#at.row + this.#row, column: this.#at.column, rows, columns: 1 };
     const { answers, columns: words } = wording.messages;
     return {
-      title: `${answers[spec.id]}: ${words[job.chart.column]}`,
+      title: `${answers[spec.id]}: ${words[shown]}`,
       names: table,
       values: { ...table, column: table.column + column },
       beside: { ...table, columns: columns.length },
@@ -270,7 +276,7 @@ class JobBlock {
   /** The unit, where the number format does not show it. */
   #unit(quantity: Quantity): string {
     const { messages, unit } = this.#filled.wording;
-    return quantity.format.includes("%") ? "" : unitOf(quantity, unit, messages);
+    return isInHundredths(quantity) ? "" : unitOf(quantity, unit, messages);
   }
 
   #address(column: number): string {

@@ -21,10 +21,6 @@ export interface Job {
   readonly lists?: readonly Readonly<Record<string, readonly string[] | ExampleWords>>[];
   /** Rows kept free below the answer, into which it can grow when an input changes. */
   readonly spareRows?: number;
-  /** Formats of a last row that holds something else than its columns, a verdict first. */
-  readonly lastRow?: readonly string[];
-  /** The column of a table that a chart in the workbook can show, by the names in the first one. */
-  readonly chart?: { readonly of: FunctionSpec; readonly column: string };
   /** Beside those of its functions' pages. */
   readonly cautions?: readonly Caution[];
 }

@@ -82,7 +82,6 @@ const season: Job = {
     { areaNames: ["", ""], areas: ["", ""] },
   ],
   spareRows: 6,
-  chart: { of: seasonTable, column: "outturn" },
 };
 
 const balance: Job = {
@@ -106,7 +105,6 @@ const fit: Job = {
   inputs: { weightErrors: "0.5", moistureErrors: "1" },
   more: ["dryLosses", "confidence"],
   lists: balance.lists ?? [],
-  lastRow: ["General", "0.000", "0", "0.0000", "General", "General"],
 };
 
 export const jobs: readonly Job[] = [

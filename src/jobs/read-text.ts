@@ -1,11 +1,11 @@
 import { typedNumbers } from "../cells/typed-number";
 import type { Parameter } from "../core/define";
-import { moistureError, type Quantity } from "../core/quantities";
+import { isInPercent, isTime, isWeight, type Quantity } from "../core/quantities";
 import type { Hint } from "../core/refusals";
 import { convertWeight, weightUnit } from "../core/units/convert-weight";
 import type { Messages, Says } from "../pane/messages/messages";
 import { type Reading, typedTime } from "./read-time";
-import { isWeight, shownNumber, type WeightUnit } from "./shown-number";
+import { shownNumber, type WeightUnit } from "./shown-number";
 
 /** What a form takes a text for. */
 export type Understood =
@@ -20,9 +20,9 @@ export type FieldKind = "choice" | "text" | "percent" | "points" | "time" | "num
 export function kindOf(quantity: Quantity): FieldKind {
   if (quantity.holds === "choice") return "choice";
   if (quantity.holds !== "number") return "text";
-  if (quantity === moistureError) return "points";
-  if (quantity.format.includes("%")) return "percent";
-  return quantity.format.includes("mm") ? "time" : "number";
+  if (quantity.kind === "moisture error") return "points";
+  if (isInPercent(quantity)) return "percent";
+  return isTime(quantity) ? "time" : "number";
 }
 
 /**
@@ -93,8 +93,8 @@ function unitNamed(name: string): { readonly unit: NamedUnit } | { readonly refu
 }
 
 /** Hours and minutes as the share of a day. More than a day is written as hours. */
-function timeOf(typed: string, { format }: Quantity): number | Understood {
-  const time = typedTime(typed, format === "hh:mm");
+function timeOf(typed: string, { kind }: Quantity): number | Understood {
+  const time = typedTime(typed, kind === "time of day");
   if ("seconds" in time) return time.seconds / 86_400;
   return time.readings.length > 0 ? asks(typed, time.readings) : problem((m) => m.problems.notTime(typed));
 }

@@ -1,4 +1,5 @@
-import { moistureError, type Quantity } from "../core/quantities";
+import { isInHundredths, isInPercent, isTime, isWeight, type Quantity } from "../core/quantities";
+import { shownTime } from "../core/shown";
 import { convertWeight } from "../core/units/convert-weight";
 import type { Messages } from "../pane/messages/messages";
 
@@ -10,14 +11,11 @@ type UnitWords = Pick<Messages, "units" | "unitWords">;
 /** Decimals that show a farm's lot to about the gram, by unit. */
 const decimals: Readonly<Record<WeightUnit, number>> = { g: 1, kg: 3, jin: 2, liang: 2, oz: 2, lb: 3 };
 
-const weights = new Set(["weight", "loose weight", "weight difference", "weight error"]);
-export const isWeight = ({ name }: Quantity): boolean => weights.has(name);
-
 /** The number format of a quantity, for weights in this unit, with so many decimals at least. */
 export function formatOf(quantity: Quantity, unit: WeightUnit, least = 0): string {
   if (quantity.holds !== "number") return "General";
   const usual = isWeight(quantity)
-    ? `0.${"0".repeat(decimals[unit] + (quantity.name === "weight error" ? 1 : 0))}`
+    ? `0.${"0".repeat(decimals[unit] + (quantity.kind === "weight error" ? 1 : 0))}`
     : quantity.format;
   const [, before, places, behind] = /^(0\.)(0+)(%?)$/.exec(usual) ?? [];
   return places === undefined ? usual : `${before}${"0".repeat(Math.max(places.length, least))}${behind}`;
@@ -28,7 +26,7 @@ const mostDecimals = 9;
 
 /** How many decimals a number needs to be shown as it is; a share as a percentage. */
 export function decimalsOf(value: number, quantity: Quantity): number {
-  const shown = Number((quantity.format.includes("%") ? value * 100 : value).toPrecision(12));
+  const shown = Number((isInHundredths(quantity) ? value * 100 : value).toPrecision(12));
   const [, digits = "", exponent = "0"] = /^-?\d+(?:\.(\d+))?(?:e(-\d+))?$/.exec(String(shown)) ?? [];
   return Math.min(digits.length - Number(exponent), mostDecimals);
 }
@@ -36,12 +34,21 @@ export function decimalsOf(value: number, quantity: Quantity): number {
 /** What stands behind the number; "" where nothing does. */
 export function unitOf(quantity: Quantity, unit: WeightUnit, { units, unitWords }: UnitWords): string {
   if (isWeight(quantity)) return units[unit];
-  if (quantity === moistureError) return unitWords.points;
-  if (quantity.format.includes("%")) return "%";
-  if (quantity.name === "area") return unitWords.area;
-  if (quantity.name === "weight for each unit of area") return `${units[unit]} ${unitWords.perArea}`;
-  if (quantity.format === "hh:mm") return unitWords.clock;
-  return quantity.format === "[h]:mm" ? unitWords.span : "";
+  if (isInPercent(quantity)) return "%";
+  switch (quantity.kind) {
+    case "moisture error":
+      return unitWords.points;
+    case "area":
+      return unitWords.area;
+    case "weight for area":
+      return `${units[unit]} ${unitWords.perArea}`;
+    case "time of day":
+      return unitWords.clock;
+    case "span":
+      return unitWords.span;
+    default:
+      return "";
+  }
 }
 
 /** A number as the sheet will show it, with its unit when `words` are given. */
@@ -52,19 +59,17 @@ export function shownNumber(
   words?: UnitWords,
   least?: number,
 ): string {
-  const format = formatOf(quantity, unit, least);
-  if (format.includes("mm")) return shownTime(value, format);
-  const isShare = format.includes("%");
-  const places = /\.(0+)/.exec(format)?.[1]?.length ?? 0;
-  const number = fixed(isShare ? value * 100 : value, places);
+  if (isTime(quantity)) return shownTime(value, quantity);
+  const places = /\.(0+)/.exec(formatOf(quantity, unit, least))?.[1]?.length ?? 0;
+  const number = fixed(isInHundredths(quantity) ? value * 100 : value, places);
   const behind = words === undefined ? "" : unitOf(quantity, unit, words);
   return behind === "" ? number : `${number} ${behind}`;
 }
 
 /** A number that someone typed, with all its decimals: it is theirs and not rounded. */
 export function typedNumber(value: number, quantity: Quantity, unit: WeightUnit, words: UnitWords): string {
-  if (quantity.format.includes("mm")) return shownTime(value, quantity.format);
-  const number = String(Number((quantity.format.includes("%") ? value * 100 : value).toPrecision(10)));
+  if (isTime(quantity)) return shownTime(value, quantity);
+  const number = String(Number((isInHundredths(quantity) ? value * 100 : value).toPrecision(10)));
   const behind = unitOf(quantity, unit, words);
   return behind === "" ? number : `${number} ${behind}`;
 }
@@ -73,12 +78,6 @@ export function typedNumber(value: number, quantity: Quantity, unit: WeightUnit,
 export function startingWeight(text: string, quantity: Quantity, unit: WeightUnit): string {
   if (unit === "g" || !isWeight(quantity) || text === "") return text;
   return String(Number(convertWeight.calculate(Number(text), "g", unit).toPrecision(3)));
-}
-
-function shownTime(value: number, format: string): string {
-  const minutes = Math.round(value * 1440);
-  const hours = format === "hh:mm" ? Math.floor(minutes / 60) % 24 : Math.floor(minutes / 60);
-  return `${format === "hh:mm" ? String(hours).padStart(2, "0") : hours}:${String(minutes % 60).padStart(2, "0")}`;
 }
 
 /** Without a minus sign in front of nothing. */

@@ -103,16 +103,13 @@ const rolesOfParameters: Readonly<Record<string, Role>> = {
 export function roleOfParameter({ name, quantity }: Parameter): Role | undefined {
   const role = rolesOfParameters[name];
   if (role !== undefined) return role;
-  switch (quantity.name) {
+  switch (quantity.kind) {
     case "moisture":
-      return "moisture";
     case "dry-basis moisture":
-      return "dry-basis moisture";
-    case "time span":
-      return "time span";
     case "weight":
-    case "loose weight":
-      return "weight";
+      return quantity.kind;
+    case "span":
+      return "time span";
     default:
       return undefined;
   }

@@ -470,7 +470,7 @@ describe("tables", () => {
         group: "moisture",
         parameters: [measuredList("loads", weight), measured("weight", weight), headers],
         result: { shape: "table", columns: [{ name: "given", quantity: text }] },
-        calculate: (loads: number[], weight: number): Answer[][] => [[loads.length, weight]],
+        calculate: (loads, weight): Answer[][] => [[loads.length, weight]],
       }),
     );
     expect(probe([[1, 2, 3]], 8, false)).toEqual([[3, 8]]);

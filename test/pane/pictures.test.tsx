@@ -5,6 +5,7 @@ import { chargePlan } from "../../src/core/charges/charge-plan";
 import { seasonTable } from "../../src/core/season/season-table";
 import { dryingSteps } from "../../src/core/targets/drying-steps";
 import { lossMeanings } from "../../src/core/targets/loss-meanings";
+import { turnTimes } from "../../src/core/time/turn-times";
 import { MessagesContext, messagesIn } from "../../src/pane/messages/messages";
 import { AnswerPicture } from "../../src/pane/pictures/answer-picture";
 import { ChargesPicture } from "../../src/pane/pictures/charges-picture";
@@ -90,22 +91,22 @@ describe("the pictures", () => {
     expect(markupOf(<LotPicture stages={[]} unit="g" />)).toBe("");
     expect(markupOf(<ChargesPicture charges={[]} unit="g" />)).toBe("");
     expect(markupOf(<OutturnPicture lots={[]} areCompared />)).toBe("");
-    expect(markupOf(<AnswerPicture id="TURNTIMES" given={[]} rows={[[0.5]]} unit="g" />)).toBe("");
+    expect(markupOf(<AnswerPicture spec={turnTimes} given={[]} rows={[[0.5]]} unit="g" />)).toBe("");
   });
 
   test("are found for the answers that have one", () => {
     const rowsOf = (markup: string) => tableOf(markup).slice(1);
     const steps = bind(dryingSteps)(320, 0.75, [[0.6]], null, null, false);
-    expect(rowsOf(markupOf(<AnswerPicture id="DRYINGSTEPS" given={[]} rows={steps} unit="g" />))).toEqual([
+    expect(rowsOf(markupOf(<AnswerPicture spec={dryingSteps} given={[]} rows={steps} unit="g" />))).toEqual([
       ["start", "320 g", "80 g", "240 g"],
       ["step 1", "200 g", "80 g", "120 g"],
     ]);
     const meanings = bind(lossMeanings)(500, 0.2, 0.3, false);
-    expect(rowsOf(markupOf(<AnswerPicture id="LOSSMEANINGS" given={[]} rows={meanings} unit="g" />))).toEqual([
+    expect(rowsOf(markupOf(<AnswerPicture spec={lossMeanings} given={[]} rows={meanings} unit="g" />))).toEqual([
       ["water", "470 g", "400 g", "70 g"],
     ]);
     const plan = bind(chargePlan)(601, 0.75, 320, 0.6, null, null, 1, false);
-    expect(rowsOf(markupOf(<AnswerPicture id="CHARGEPLAN" given={[]} rows={plan} limit={320} unit="g" />))).toEqual([
+    expect(rowsOf(markupOf(<AnswerPicture spec={chargePlan} given={[]} rows={plan} limit={320} unit="g" />))).toEqual([
       ["1", "301 g", "320 g"],
       ["2", "300 g", "320 g"],
     ]);
@@ -115,7 +116,7 @@ describe("the pictures", () => {
     const pictureOf = (plots: string[], fresh: number[], finished: (number | null)[]) => {
       const given = [plots, fresh, finished].map((list) => list.map((cell) => [cell]));
       const rows = bind(seasonTable)(...given, null, null, false);
-      return markupOf(<AnswerPicture id="SEASONTABLE" given={[...given, null, null, false]} rows={rows} unit="g" />);
+      return markupOf(<AnswerPicture spec={seasonTable} given={[...given, null, null, false]} rows={rows} unit="g" />);
     };
     const few = pictureOf(["hill", "wall", "hill"], [1000, 500, 800], [220, 100, null]);
     expect(tableOf(few)).toEqual([

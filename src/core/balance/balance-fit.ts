@@ -3,6 +3,7 @@ import {
   type Answer,
   defineFunction,
   exactly,
+  explained,
   type FunctionPage,
   headers,
   measuredList,
@@ -13,6 +14,7 @@ import {
 import { DomainError, must, mustBe, noAnswer } from "../errors";
 import { chiSquareTail } from "../numeric/chi-square";
 import {
+  chiSquare,
   confidence,
   dryLoss,
   looseWeight,
@@ -20,6 +22,7 @@ import {
   moistureError,
   plainNumber,
   share,
+  tally,
   text,
   weight,
   weightError,
@@ -62,17 +65,27 @@ export const balanceFit = defineFunction({
       { name: "fitted moisture", quantity: moisture },
       { name: "z", quantity: plainNumber },
     ],
+    lastRow: explained({
+      is: "verdict",
+      columns: [
+        { name: "verdict", quantity: text },
+        { name: "chi-square", quantity: chiSquare },
+        { name: "degrees of freedom", quantity: tally },
+        { name: "probability", quantity: plainNumber },
+      ],
+    }),
+    picture: explained({ shows: "stages", name: "stage", weight: "fitted weight", moisture: "fitted moisture" }),
   },
   calculate: (
-    names: readonly string[],
-    weights: readonly number[],
-    moistures: readonly (number | null)[],
-    weightErrors: readonly number[],
-    moistureErrors: readonly number[],
-    removed: readonly (number | null)[] | undefined,
-    removedMoistures: readonly (number | null)[] | undefined,
-    dryLosses: readonly number[],
-    confidence: number,
+    names,
+    weights,
+    moistures,
+    weightErrors,
+    moistureErrors,
+    removed,
+    removedMoistures,
+    dryLosses,
+    confidence,
   ): Answer | Answer[][] => {
     if (weights.length > mostStages) {
       throw mustBe("weights", { kind: "few stages", most: mostStages }, weights.length);

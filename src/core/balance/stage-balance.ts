@@ -2,6 +2,7 @@ import {
   type Answer,
   defineFunction,
   exactly,
+  explained,
   type FunctionPage,
   headers,
   measuredList,
@@ -63,14 +64,9 @@ export const stageBalance = defineFunction({
       { name: "note", quantity: text },
       { name: "leaf removed", quantity: looseWeight },
     ],
+    picture: explained({ shows: "stages", name: "stage", weight: "weight", moisture: "moisture" }),
   },
-  calculate: (
-    stages: readonly string[],
-    weights: readonly number[],
-    moistures: readonly (number | null)[],
-    removed?: readonly (number | null)[],
-    removedMoistures?: readonly (number | null)[],
-  ): Answer | Answer[][] => {
+  calculate: (stages, weights, moistures, removed, removedMoistures): Answer | Answer[][] => {
     const book = stagesOf(stages, weights, moistures, removed, removedMoistures);
     const first = book.findIndex(({ moisture }) => moisture !== null);
     // Without any moisture there is nothing to balance yet.

@@ -3,6 +3,7 @@ import {
   type Answer,
   defineFunction,
   exactly,
+  explained,
   type FunctionPage,
   headers,
   optional,
@@ -70,16 +71,18 @@ export const stockBalance = defineFunction({
       { name: "error", quantity: weightError },
       { name: "share of variance", quantity: share },
     ],
+    lastRow: explained({
+      is: "verdict",
+      columns: [
+        { name: "verdict", quantity: text },
+        { name: "", quantity: text },
+        { name: "", quantity: text },
+        { name: "unaccounted", quantity: weightDifference },
+        { name: "error", quantity: weightError },
+      ],
+    }),
   },
-  calculate: (
-    items: readonly string[],
-    directions: readonly Direction[],
-    weights: readonly (number | null)[],
-    outturns: readonly number[],
-    weightErrors: readonly (number | null)[] | undefined,
-    outturnErrors: readonly (number | null)[] | undefined,
-    confidence: number,
-  ): Answer | Answer[][] => {
+  calculate: (items, directions, weights, outturns, weightErrors, outturnErrors, confidence): Answer | Answer[][] => {
     if (!directions.some(comesIn))
       throw must("directions", { do: "hold a row that comes in, opening or in" }, "got none");
     if (directions.every(comesIn))

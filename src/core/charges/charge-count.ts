@@ -18,7 +18,7 @@ export const chargeCount = defineFunction({
   group: "charges",
   parameters: [measured("weight", weight), panLoad, maxLoad, readability],
   result: { shape: "cell", quantity: count },
-  calculate: (weight: number, panLoad: number, maxLoad?: number, readability?: number): number => {
+  calculate: (weight, panLoad, maxLoad, readability): number => {
     if (readability !== undefined && isAbove(readability / panLoad, 1)) {
       throw mustBe("panLoad", { kind: "at least", least: readability, argument: "readability" }, panLoad);
     }

@@ -3,6 +3,7 @@ import {
   type Answer,
   defineFunction,
   exactly,
+  explained,
   type FunctionPage,
   headers,
   measured,
@@ -42,16 +43,9 @@ export const chargePlan = defineFunction({
       { name: "load", quantity: weight },
       { name: "reading after target", quantity: weight, repeats: true },
     ],
+    picture: explained({ shows: "charges", name: "charge", load: "load" }),
   },
-  calculate: (
-    weight: number,
-    moisture: number,
-    panLoad: number,
-    targets: readonly number[],
-    targetKinds: readonly TargetKind[],
-    maxLoad?: number,
-    readability?: number,
-  ): Answer[][] => {
+  calculate: (weight, moisture, panLoad, targets, targetKinds, maxLoad, readability): Answer[][] => {
     const loads = chargeSplit.calculate(weight, panLoad, maxLoad, readability);
     const total = readability === undefined ? weight : weightOfSteps(wholeSteps(weight, readability), readability);
     const row = (name: number | string, load: number): Answer[] => [

@@ -14,7 +14,7 @@ export const chargeSplit = defineFunction({
   group: "charges",
   parameters: [measured("weight", weight), panLoad, maxLoad, readability],
   result: { shape: "column", quantity: weight },
-  calculate: (weight: number, panLoad: number, maxLoad?: number, readability?: number): number[] => {
+  calculate: (weight, panLoad, maxLoad, readability): number[] => {
     const charges = chargeCount.calculate(weight, panLoad, maxLoad, readability);
     if (readability === undefined) return new Array<number>(charges).fill(weight / charges);
     const steps = wholeSteps(weight, readability);

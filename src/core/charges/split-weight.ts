@@ -19,7 +19,7 @@ export const splitWeight = defineFunction({
   group: "charges",
   parameters: [measured("weight", weight), settingList("portions", plainNumber), setting("readability", weight)],
   result: { shape: "column", quantity: looseWeight },
-  calculate: (weight: number, portions: readonly number[], readability: number): number[] => {
+  calculate: (weight, portions, readability): number[] => {
     const steps = wholeSteps(weight, readability);
     const largest = portions.reduce((most, portion) => Math.max(most, portion), 0);
     if (largest === 0) throw must("portions", { do: "hold at least one number above 0" }, "got only 0");

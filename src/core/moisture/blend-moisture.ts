@@ -12,7 +12,7 @@ export const blendMoisture = defineFunction({
   group: "moisture",
   parameters: [measuredList("weights", weight), measuredList("moistures", moisture)],
   result: { shape: "cell", quantity: moisture },
-  calculate: (weights: readonly number[], moistures: readonly number[]): number =>
+  calculate: (weights, moistures): number =>
     sum(weights.map((weight, row) => water.calculate(weight, moistures[row] as number))) / sum(weights),
 });
 

@@ -13,7 +13,7 @@ export const dryBasis = defineFunction({
   parameters: [measured("moisture", moisture)],
   result: { shape: "cell", quantity: dryBasisMoisture },
   smooth: true,
-  calculate: (moisture: number): number => moisture / (1 - moisture),
+  calculate: (moisture): number => moisture / (1 - moisture),
 });
 
 export const dryBasisPage: FunctionPage = {

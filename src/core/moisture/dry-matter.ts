@@ -13,7 +13,7 @@ export const dryMatter = defineFunction({
   parameters: [measured("weight", weight), measured("moisture", moisture)],
   result: { shape: "cell", quantity: looseWeight },
   smooth: true,
-  calculate: (weight: number, moisture: number): number => weight * (1 - moisture),
+  calculate: (weight, moisture): number => weight * (1 - moisture),
 });
 
 export const dryMatterPage: FunctionPage = {

@@ -21,7 +21,7 @@ export const freshMoisture = defineFunction({
   ],
   result: { shape: "cell", quantity: moisture },
   smooth: true,
-  calculate: (freshWeight: number, finishedWeight: number, finishedMoisture: number, dryLoss: number): number => {
+  calculate: (freshWeight, finishedWeight, finishedMoisture, dryLoss): number => {
     const dryShare = dryMatter.calculate(finishedWeight, finishedMoisture) / (freshWeight * (1 - dryLoss));
     if (isAbove(dryShare, 1)) {
       const largest = (freshWeight * (1 - dryLoss)) / (1 - finishedMoisture);

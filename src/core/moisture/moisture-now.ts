@@ -22,7 +22,7 @@ export const moistureNow = defineFunction({
   ],
   result: { shape: "cell", quantity: moisture },
   smooth: true,
-  calculate: (startWeight: number, startMoisture: number, weightNow: number, dryLoss: number): number => {
+  calculate: (startWeight, startMoisture, weightNow, dryLoss): number => {
     const dryWeight = dryMatter.calculate(startWeight, startMoisture) * (1 - dryLoss);
     const dryShare = dryWeight / weightNow;
     if (isAbove(dryShare, 1)) throw mustBe("weightNow", { kind: "at least dry matter", weight: dryWeight }, weightNow);

@@ -22,7 +22,7 @@ export const ovenMean = defineFunction({
   group: "moisture",
   parameters: [measuredList("moistures", moisture), optional("limit", spreadLimit, finishedTeaRepeatability)],
   result: { shape: "cell", quantity: moisture },
-  calculate: (moistures: readonly number[], limit: number): number => {
+  calculate: (moistures, limit): number => {
     if (moistures.length < 2)
       throw noAnswer("moistures", { do: "hold at least two readings of the same leaf" }, { kind: "value", value: 1 });
     let highest = 0;

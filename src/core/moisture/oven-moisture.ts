@@ -19,7 +19,7 @@ export const ovenMoisture = defineFunction({
   ],
   result: { shape: "cell", quantity: moisture },
   smooth: true,
-  calculate: (weightBefore: number, weightAfter: number, dishWeight: number): number => {
+  calculate: (weightBefore, weightAfter, dishWeight): number => {
     if (weightAfter > weightBefore) {
       throw mustBe("weightAfter", { kind: "at most before oven", weight: weightBefore }, weightAfter);
     }

@@ -14,8 +14,7 @@ export const restateContent = defineFunction({
   parameters: [measured("content", content), measured("fromMoisture", moisture), setting("toMoisture", moisture)],
   result: { shape: "cell", quantity: content },
   smooth: true,
-  calculate: (content: number, fromMoisture: number, toMoisture: number): number =>
-    (content * (1 - toMoisture)) / (1 - fromMoisture),
+  calculate: (content, fromMoisture, toMoisture): number => (content * (1 - toMoisture)) / (1 - fromMoisture),
 });
 
 export const restateContentPage: FunctionPage = {

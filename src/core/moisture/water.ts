@@ -10,7 +10,7 @@ export const water = defineFunction({
   parameters: [measured("weight", weight), measured("moisture", moisture)],
   result: { shape: "cell", quantity: looseWeight },
   smooth: true,
-  calculate: (weight: number, moisture: number): number => weight * moisture,
+  calculate: (weight, moisture): number => weight * moisture,
 });
 
 export const waterPage: FunctionPage = {

@@ -13,7 +13,7 @@ export const wetBasis = defineFunction({
   parameters: [measured("dryBasis", givenDryBasis)],
   result: { shape: "cell", quantity: moisture },
   smooth: true,
-  calculate: (dryBasis: number): number => dryBasis / (1 + dryBasis),
+  calculate: (dryBasis): number => dryBasis / (1 + dryBasis),
 });
 
 export const wetBasisPage: FunctionPage = {

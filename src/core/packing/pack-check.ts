@@ -42,13 +42,7 @@ export const packCheck = defineFunction({
       { name: "far short", quantity: tally },
     ],
   },
-  calculate: (
-    netWeights: readonly number[],
-    nominal: number,
-    tolerance: number,
-    packages: number | undefined,
-    shortShare: number,
-  ): Answer[] => {
+  calculate: (netWeights, nominal, tolerance, packages, shortShare): Answer[] => {
     const n = netWeights.length;
     if (packages !== undefined && packages < n) {
       throw mustBe("packages", { kind: "at least weighed", count: n }, packages);

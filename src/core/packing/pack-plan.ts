@@ -4,6 +4,7 @@ import {
   type Answer,
   defineFunction,
   exactly,
+  explained,
   type FunctionPage,
   headers,
   measured,
@@ -53,16 +54,17 @@ export const packPlan = defineFunction({
       { name: "tea", quantity: looseWeight },
       { name: "above nominal", quantity: looseWeight },
     ],
+    lastRow: explained({ is: "total" }),
   },
   calculate: (
-    finishedWeight: number,
-    nominals: readonly number[],
-    units: readonly (number | null)[] | undefined,
-    finishedMoisture: number | undefined,
-    driestMoisture: number | undefined,
-    scatter: number,
-    confidence: number,
-    readability?: number,
+    finishedWeight,
+    nominals,
+    units,
+    finishedMoisture,
+    driestMoisture,
+    scatter,
+    confidence,
+    readability,
   ): Answer[][] => {
     const drying = dryingFactor(finishedMoisture, driestMoisture);
     const sizes = nominals.map((nominal, index) => ({

@@ -43,12 +43,7 @@ export const finishedForecast = defineFunction({
       { name: "high", quantity: looseWeight },
     ],
   },
-  calculate: (
-    freshWeight: number,
-    pastFreshWeights: BookColumn,
-    pastFinishedWeights: BookColumn,
-    confidence: number,
-  ): Answer[] => {
+  calculate: (freshWeight, pastFreshWeights, pastFinishedWeights, confidence): Answer[] => {
     const { byWeight, byShare } = regressionsOf(pastFreshWeights, pastFinishedWeights);
     const t = studentQuantile((1 + confidence) / 2, byWeight.degrees);
     const ends = [byWeight, byShare].flatMap(({ slope, scatter, predictionError }) => {

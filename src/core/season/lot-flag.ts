@@ -22,13 +22,7 @@ export const lotFlag = defineFunction({
     optional("limit", zLimit),
   ],
   result: { shape: "cell", quantity: text },
-  calculate: (
-    freshWeight: number,
-    finishedWeight: number,
-    pastFreshWeights: BookColumn,
-    pastFinishedWeights: BookColumn,
-    limit?: number,
-  ): Flag => {
+  calculate: (freshWeight, finishedWeight, pastFreshWeights, pastFinishedWeights, limit): Flag => {
     const spread = spreadOf(pastFreshWeights, pastFinishedWeights);
     const z = robustZ(spread, freshWeight, finishedWeight);
     return flagOf(z, freshWeight, finishedWeight, limit ?? limitOfLot(spread));

@@ -36,7 +36,7 @@ export const lotFlags = defineFunction({
       { name: "flag", quantity: text },
     ],
   },
-  calculate: (freshWeights: BookColumn, finishedWeights: BookColumn, typed?: number): Answer | Answer[][] => {
+  calculate: (freshWeights, finishedWeights, typed): Answer | Answer[][] => {
     const first = firstRow(freshWeights, finishedWeights);
     // A heading alone: the season has not begun.
     if (freshWeights.length === first) return "";

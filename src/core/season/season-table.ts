@@ -2,11 +2,11 @@ import { paidWeight } from "../cautions";
 import type { Step } from "../define";
 import {
   type Answer,
-  type BookColumn,
   bookList,
   type Column,
   defineFunction,
   exactly,
+  explained,
   type FunctionPage,
   headers,
 } from "../define";
@@ -47,14 +47,16 @@ export const seasonTable = defineFunction({
   result: {
     shape: "table",
     columns,
+    lastRow: explained({ is: "total" }),
+    picture: explained({
+      shows: "lots",
+      groups: "groups",
+      fresh: "freshWeights",
+      finished: "finishedWeights",
+      chart: "outturn",
+    }),
   },
-  calculate: (
-    groups: BookColumn,
-    freshWeights: BookColumn,
-    finishedWeights: BookColumn,
-    areaNames?: BookColumn,
-    areas?: BookColumn,
-  ): Answer | Answer[][] => {
+  calculate: (groups, freshWeights, finishedWeights, areaNames, areas): Answer | Answer[][] => {
     const book = seasonBook(groups, freshWeights, finishedWeights);
     const land = groupAreas(areaNames, areas);
     // A heading alone: the season has not begun.

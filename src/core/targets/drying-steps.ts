@@ -3,6 +3,7 @@ import {
   type Answer,
   defineFunction,
   exactly,
+  explained,
   type FunctionPage,
   headers,
   measured,
@@ -41,14 +42,9 @@ export const dryingSteps = defineFunction({
       { name: "water off so far", quantity: looseWeight },
       { name: "share of start", quantity: share },
     ],
+    picture: explained({ shows: "stages", name: "step", weight: "scale reading", moisture: "moisture" }),
   },
-  calculate: (
-    weight: number,
-    moisture: number,
-    targets: readonly number[],
-    targetKinds: readonly TargetKind[],
-    names?: readonly (string | null)[],
-  ): Answer[][] => {
+  calculate: (weight, moisture, targets, targetKinds, names): Answer[][] => {
     const start = { weight, moisture };
     const dry = dryMatter.calculate(weight, moisture);
     const leaves = [start, ...dryingPath(start, targets, targetKinds)];

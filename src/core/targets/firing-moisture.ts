@@ -15,7 +15,7 @@ export const firingMoisture = defineFunction({
   group: "targets",
   parameters: [measured("moisture", moisture), setting("loss", loss), setting("lossOf", lossOf)],
   result: { shape: "cell", quantity: moisture },
-  calculate: (moisture: number, loss: number, lossOf: LossOf): number => {
+  calculate: (moisture, loss, lossOf): number => {
     requirePossible(moisture, loss, lossOf);
     return moistureLeft(moisture, loss, lossOf);
   },

@@ -20,7 +20,7 @@ export const firingTarget = defineFunction({
     setting("lossOf", lossOf),
   ],
   result: { shape: "cell", quantity: weight },
-  calculate: (weight: number, moisture: number, loss: number, lossOf: LossOf): number => {
+  calculate: (weight, moisture, loss, lossOf): number => {
     requirePossible(moisture, loss, lossOf);
     return weight * shareLeft(moisture, loss, lossOf);
   },

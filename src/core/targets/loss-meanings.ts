@@ -1,5 +1,14 @@
 import { hotPan } from "../cautions";
-import { type Answer, defineFunction, exactly, type FunctionPage, headers, measured, setting } from "../define";
+import {
+  type Answer,
+  defineFunction,
+  exactly,
+  explained,
+  type FunctionPage,
+  headers,
+  measured,
+  setting,
+} from "../define";
 import { DomainError } from "../errors";
 import { dryMatter } from "../moisture/dry-matter";
 import { dryBasisMoisture, looseWeight, loss, moisture, text, weight } from "../quantities";
@@ -27,8 +36,9 @@ export const lossMeanings = defineFunction({
       { name: "moisture", quantity: moisture },
       { name: "dry basis", quantity: dryBasisMoisture },
     ],
+    picture: explained({ shows: "meanings", name: "meaning", weight: "scale reading", moisture: "moisture" }),
   },
-  calculate: (weight: number, moisture: number, loss: number): Answer[][] =>
+  calculate: (weight, moisture, loss): Answer[][] =>
     meanings.map((meaning) => [meaning, ...numbersOf(weight, moisture, loss, meaning)]),
 });
 

@@ -16,8 +16,7 @@ export const targetWeight = defineFunction({
   parameters: [measured("weight", weight), measured("moisture", moisture), setting("targetMoisture", moisture)],
   result: { shape: "cell", quantity: weight },
   smooth: true,
-  calculate: (weight: number, moisture: number, targetMoisture: number): number =>
-    dryMatter.calculate(weight, moisture) / (1 - targetMoisture),
+  calculate: (weight, moisture, targetMoisture): number => dryMatter.calculate(weight, moisture) / (1 - targetMoisture),
 });
 
 export const targetWeightPage: FunctionPage = {

@@ -17,7 +17,7 @@ export const waterToRemove = defineFunction({
   parameters: [measured("weight", weight), measured("moisture", moisture), setting("targetMoisture", moisture)],
   result: { shape: "cell", quantity: looseWeight },
   smooth: true,
-  calculate: (weight: number, moisture: number, targetMoisture: number): number => {
+  calculate: (weight, moisture, targetMoisture): number => {
     if (isAbove(targetMoisture, moisture)) {
       throw mustBe("targetMoisture", { kind: "at most moisture", moisture }, targetMoisture);
     }

@@ -60,15 +60,7 @@ export const dayPlan = defineFunction({
       { name: "note", quantity: text },
     ],
   },
-  calculate: (
-    firstStart: number,
-    charges: number,
-    firingTimes: readonly number[],
-    rests: readonly number[],
-    pans: number,
-    breakStart?: number,
-    breakEnd?: number,
-  ): Answer[][] => {
+  calculate: (firstStart, charges, firingTimes, rests, pans, breakStart, breakEnd): Answer[][] => {
     const firings = planned(firstStart, charges, firingTimes, rests, pans, breakStart, breakEnd);
     const overruns = firings.filter(overran);
     const [first] = firings as [Firing];

@@ -58,12 +58,7 @@ export const dryingTime = defineFunction({
       { name: "end weight", quantity: weight },
     ],
   },
-  calculate: (
-    times: readonly number[],
-    weights: readonly (number | null)[],
-    targetWeight: number,
-    endWeight?: number,
-  ): Answer[] => {
+  calculate: (times, weights, targetWeight, endWeight): Answer[] => {
     if (endWeight !== undefined && endWeight >= targetWeight) {
       throw mustBe("endWeight", { kind: "below target", weight: targetWeight }, endWeight);
     }

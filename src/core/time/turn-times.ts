@@ -19,7 +19,7 @@ export const turnTimes = defineFunction({
   group: "time",
   parameters: [measured("start", clock), setting("duration", timeSpan), setting("interval", timeSpan)],
   result: { shape: "column", quantity: clock },
-  calculate: (start: number, duration: number, interval: number): number[] => {
+  calculate: (start, duration, interval): number[] => {
     refuseTypedWithPoint("start", start);
     if (duration > longestDays) throw mustBe("duration", "at most 3 days (for five hours type 5:00)", duration);
     const first = wholeSeconds(start);

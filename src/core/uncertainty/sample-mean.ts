@@ -38,7 +38,7 @@ export const sampleMean = defineFunction({
       { name: "needed", quantity: tally },
     ],
   },
-  calculate: (repeats: readonly number[], halfWidth: number | undefined, confidence: number): Answer[] => {
+  calculate: (repeats, halfWidth, confidence): Answer[] => {
     const n = repeats.length;
     const { mean, scatter } = meanAndScatter(repeats);
     if (n < 2) return [mean, "", "", "", "", n, ""];

@@ -22,13 +22,7 @@ export const scaleError = defineFunction({
     optional("accuracy", looseWeight, 0),
   ],
   result: { shape: "cell", quantity: weightError },
-  calculate: (
-    readability: number,
-    repeatability: number,
-    readings: number,
-    tared: boolean,
-    accuracy: number,
-  ): number => {
+  calculate: (readability, repeatability, readings, tared, accuracy): number => {
     const oneWeighing = roundingLeft(readability, repeatability) + repeatability ** 2 / readings;
     return Math.sqrt((tared ? 2 : 1) * oneWeighing + accuracy ** 2 / 3);
   },

@@ -136,7 +136,7 @@ function refuseError({ name, quantity }: Parameter, given: number | null, error:
       { kind: "blank error", argument: name },
     );
   }
-  if (quantity.name === moisture.name && !isInside(error ?? 0, moistureError.bounds)) {
+  if (quantity.kind === moisture.kind && !isInside(error ?? 0, moistureError.bounds)) {
     throw mustBe("valueErrors", { kind: "error of", being: moistureError.requirement, name }, error);
   }
 }

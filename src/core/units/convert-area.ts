@@ -39,7 +39,7 @@ export const convertArea = defineFunction({
   group: "units",
   parameters: [measured("value", plainNumber), setting("from", areaUnit), setting("to", areaUnit)],
   result: { shape: "cell", quantity: plainNumber },
-  calculate: (value: number, from: AreaUnit, to: AreaUnit): number =>
+  calculate: (value, from, to): number =>
     converted(value, fifteenthsOfSquareMetreIn[from], fifteenthsOfSquareMetreIn[to]),
 });
 

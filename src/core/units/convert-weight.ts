@@ -51,8 +51,7 @@ export const convertWeight = defineFunction({
   group: "units",
   parameters: [measured("value", plainNumber), setting("from", weightUnit), setting("to", weightUnit)],
   result: { shape: "cell", quantity: plainNumber },
-  calculate: (value: number, from: WeightUnit, to: WeightUnit): number =>
-    converted(value, milligramsIn[from], milligramsIn[to]),
+  calculate: (value, from, to): number => converted(value, milligramsIn[from], milligramsIn[to]),
 });
 
 export const convertWeightPage: FunctionPage = {

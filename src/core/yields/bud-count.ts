@@ -32,13 +32,7 @@ export const budCount = defineFunction({
       { name: "picking time", quantity: timeSpan },
     ],
   },
-  calculate: (
-    budCounts: readonly number[],
-    sampleWeights: readonly number[],
-    weightWanted: number,
-    pickingRate: number | undefined,
-    confidence: number,
-  ): Answer[] => {
+  calculate: (budCounts, sampleWeights, weightWanted, pickingRate, confidence): Answer[] => {
     const { slope: one, slopeError, degrees } = originRegression(budCounts, sampleWeights, 1);
     const buds = weightWanted / one;
     const time = pickingRate === undefined ? "" : buds / pickingRate / 24;

@@ -26,11 +26,11 @@ export const dryRecovery = defineFunction({
   result: { shape: "cell", quantity: recovery },
   smooth: true,
   calculate: (
-    freshWeight: number,
-    freshMoisture: number,
-    finishedWeight: number,
-    finishedMoisture: number,
-    removed = 0,
+    freshWeight,
+    freshMoisture,
+    finishedWeight,
+    finishedMoisture,
+    removed,
     removedMoisture = freshMoisture,
   ): number =>
     dryMatter.calculate(finishedWeight, finishedMoisture) /

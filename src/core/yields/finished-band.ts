@@ -33,12 +33,7 @@ export const finishedBand = defineFunction({
       { name: "high", quantity: weight },
     ],
   },
-  calculate: (
-    freshWeight: number,
-    freshMoisture: number,
-    finishedMoisture: number,
-    ...details: LotDetails
-  ): Answer[] => {
+  calculate: (freshWeight, freshMoisture, finishedMoisture, ...details): Answer[] => {
     const { low, atNoLoss, high } = finishedLimits(freshWeight, freshMoisture, finishedMoisture, ...details);
     return [low ?? "", atNoLoss, high];
   },

@@ -35,13 +35,7 @@ export const finishedCheck = defineFunction({
     ...lotDetails,
   ],
   result: { shape: "cell", quantity: text },
-  calculate: (
-    freshWeight: number,
-    freshMoisture: number,
-    finishedWeight: number,
-    finishedMoisture: number,
-    ...details: LotDetails
-  ): Verdict => {
+  calculate: (freshWeight, freshMoisture, finishedWeight, finishedMoisture, ...details): Verdict => {
     const { low, high, limit } = finishedLimits(freshWeight, freshMoisture, finishedMoisture, ...details);
     if (isAbove(finishedWeight / limit, 1)) return "more dry matter out than came in";
     if (isAbove(finishedWeight / high, 1)) return "less lost than expected";

@@ -19,7 +19,7 @@ export const finishedWeight = defineFunction({
   ],
   result: { shape: "cell", quantity: weight },
   smooth: true,
-  calculate: (freshWeight: number, freshMoisture: number, finishedMoisture: number, dryLoss: number): number =>
+  calculate: (freshWeight, freshMoisture, finishedMoisture, dryLoss): number =>
     targetWeight.calculate(freshWeight, freshMoisture, finishedMoisture) * (1 - dryLoss),
 });
 

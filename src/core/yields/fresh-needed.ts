@@ -19,7 +19,7 @@ export const freshNeeded = defineFunction({
   ],
   result: { shape: "cell", quantity: weight },
   smooth: true,
-  calculate: (wanted: number, freshMoisture: number, finishedMoisture: number, dryLoss: number): number =>
+  calculate: (wanted, freshMoisture, finishedMoisture, dryLoss): number =>
     wanted / finishedWeight.calculate(1, freshMoisture, finishedMoisture, dryLoss),
 });
 

@@ -18,7 +18,7 @@ export const leafCost = defineFunction({
   ],
   result: { shape: "cell", quantity: money },
   smooth: true,
-  calculate: (leafPrice: number, freshWeight: number, finishedWeight: number, otherCost: number): number =>
+  calculate: (leafPrice, freshWeight, finishedWeight, otherCost): number =>
     (leafPrice * freshWeight + otherCost) / finishedWeight,
 });
 

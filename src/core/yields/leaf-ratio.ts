@@ -11,7 +11,7 @@ export const leafRatio = defineFunction({
   parameters: [measured("freshWeight", weight), measured("finishedWeight", weight)],
   result: { shape: "cell", quantity: ratio },
   smooth: true,
-  calculate: (freshWeight: number, finishedWeight: number): number => {
+  calculate: (freshWeight, finishedWeight): number => {
     refuseAboveFresh(freshWeight, finishedWeight);
     return freshWeight / finishedWeight;
   },

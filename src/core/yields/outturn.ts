@@ -11,7 +11,7 @@ export const outturn = defineFunction({
   parameters: [measured("freshWeight", weight), measured("finishedWeight", weight)],
   result: { shape: "cell", quantity: share },
   smooth: true,
-  calculate: (freshWeight: number, finishedWeight: number): number => {
+  calculate: (freshWeight, finishedWeight): number => {
     refuseAboveFresh(freshWeight, finishedWeight);
     return finishedWeight / freshWeight;
   },

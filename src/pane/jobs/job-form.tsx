@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from "react";
 import { weight } from "../../core/quantities";
+import { chartedColumn } from "../../core/tables";
 import type { CellArea, WorkbookHost } from "../../host/workbook-host";
 import { type Entries, withAllOf, withoutField, withPicked } from "../../jobs/entries";
 import { cautionsOf, type Field, inputsOf, type Job, listsOf, moreOf } from "../../jobs/job";
@@ -154,7 +155,7 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
         .map(({ spec, given, grid }) => (
           <AnswerPicture
             key={spec.id}
-            id={spec.id}
+            spec={spec}
             given={given}
             rows={grid}
             limit={limit}
@@ -168,7 +169,7 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
           host={host}
           blockAt={block}
           title={messages.jobs[job.id]?.title ?? ""}
-          hasChart={job.chart !== undefined}
+          hasChart={job.functions.some((spec) => chartedColumn(spec) !== undefined)}
           picked={Object.values(entries).flatMap(({ picked }) => (picked ? [picked] : []))}
         />
       )}

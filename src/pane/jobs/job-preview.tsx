@@ -1,11 +1,12 @@
 import { CellError, type CellValue } from "../../cells/values";
-import type { Quantity } from "../../core/quantities";
+import type { Column } from "../../core/define";
+import { isInHundredths, isWeight, type Quantity } from "../../core/quantities";
 import { type Entries, exampleLabels, type Wording } from "../../jobs/entries";
 import { fieldsOf, type Job } from "../../jobs/job";
 import type { JobAnswer } from "../../jobs/job-answer";
 import { columnsOf } from "../../jobs/job-block";
 import { refusalInWords } from "../../jobs/refusals";
-import { isWeight, shownNumber, unitOf } from "../../jobs/shown-number";
+import { shownNumber, unitOf } from "../../jobs/shown-number";
 import { type Messages, useMessages } from "../messages/messages";
 
 interface JobPreviewProps {
@@ -46,7 +47,7 @@ export function JobPreview({ job, answers, entries, wording }: JobPreviewProps) 
             {answer.spec.result.shape === "column" ? (
               <Times answer={answer} wording={wording} />
             ) : (
-              <AnswerTable job={job} answer={answer} wording={wording} />
+              <AnswerTable answer={answer} wording={wording} />
             )}
           </div>
         ))}
@@ -89,13 +90,15 @@ function Times({ answer: { spec, grid }, wording }: { answer: JobAnswer; wording
   );
 }
 
-function AnswerTable({ job, answer: { spec, grid }, wording }: { job: Job; answer: JobAnswer; wording: Wording }) {
+function AnswerTable({ answer: { spec, grid }, wording }: { answer: JobAnswer; wording: Wording }) {
   const messages = useMessages();
   const columns = columnsOf(spec, grid[0]?.length ?? 0);
-  const rows = job.lastRow ? grid.slice(0, -1) : grid;
+  const lastRow = spec.result.shape === "table" ? spec.result.lastRow : undefined;
+  const verdict = lastRow?.is === "verdict" ? lastRow.columns : undefined;
+  const rows = verdict ? grid.slice(0, -1) : grid;
   return (
     <>
-      {job.lastRow ? <LastRow row={grid.at(-1) ?? []} wording={wording} /> : null}
+      {verdict ? <Verdict row={grid.at(-1) ?? []} columns={verdict} wording={wording} /> : null}
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than the pane is scrolled with the arrow keys */}
       <section className="answer" aria-label={messages.answer.scroll} tabIndex={0}>
         <table>
@@ -134,17 +137,27 @@ function AnswerTable({ job, answer: { spec, grid }, wording }: { job: Job; answe
   );
 }
 
-/** The verdict of a fit. */
-function LastRow({ row, wording }: { row: readonly CellValue[]; wording: Wording }) {
+interface VerdictProps {
+  readonly row: readonly CellValue[];
+  readonly columns: readonly Column[];
+  readonly wording: Wording;
+}
+
+/** The verdict on a table, and what a fit rests it on. */
+function Verdict({ row, columns, wording }: VerdictProps) {
   const messages = useMessages();
-  const [verdict, gamma, freedom, probability] = row;
-  const number = (value: CellValue | undefined) => (typeof value === "number" ? Number(value.toPrecision(3)) : "–");
+  const [verdict] = row;
+  const [gamma, freedom, probability] = ["chi-square", "degrees of freedom", "probability"].map((wanted) => {
+    const value = row[columns.findIndex(({ name }) => name === wanted)];
+    return typeof value === "number" ? `${Number(value.toPrecision(3))}` : "–";
+  }) as [string, string, string];
+  const isFit = columns.some(({ name }) => name === "chi-square");
   return (
     <>
       <p className="single">
         <strong>{inWords(verdict, undefined, wording, false)}</strong>
       </p>
-      <p className="notes">{messages.fitted(`${number(gamma)}`, `${number(freedom)}`, `${number(probability)}`)}</p>
+      {isFit ? <p className="notes">{messages.fitted(gamma, freedom, probability)}</p> : null}
       {verdict instanceof CellError ? <p className="problem">{refusalInWords(verdict)(messages)}</p> : null}
     </>
   );
@@ -160,6 +173,6 @@ function inWords(value: CellValue | undefined, quantity: Quantity | undefined, w
   if (value instanceof CellError) return value.code;
   if (typeof value !== "number") return messages.answerText(String(value ?? ""));
   if (quantity === undefined || quantity.holds !== "number") return String(value);
-  const words = withUnit || quantity.format.includes("%") ? messages : undefined;
+  const words = withUnit || isInHundredths(quantity) ? messages : undefined;
   return shownNumber(value, quantity, unit, words, isWeight(quantity) ? decimals : undefined);
 }

@@ -1,6 +1,8 @@
 import { useMemo } from "react";
 import { bind } from "../../cells/bind";
+import type { FunctionSpec, TableResult } from "../../core/define";
 import { lotFlags } from "../../core/season/lot-flags";
+import { ownRows } from "../../core/tables";
 import { outturn } from "../../core/yields/outturn";
 import { useMessages } from "../messages/messages";
 import { type Charge, ChargesPicture } from "./charges-picture";
@@ -9,7 +11,7 @@ import { type LotFlagWord, type LotOutturn, OutturnPicture } from "./outturn-pic
 
 interface AnswerPictureProps {
   /** The function that gave the rows. */
-  readonly id: string;
+  readonly spec: FunctionSpec;
   readonly given: readonly unknown[];
   /** As its cells hold them, without headings. */
   readonly rows: readonly (readonly unknown[])[];
@@ -19,46 +21,60 @@ interface AnswerPictureProps {
 }
 
 /** The picture of an answer, for the functions that have one. */
-export function AnswerPicture({ id, given, rows, limit, unit }: AnswerPictureProps) {
+export function AnswerPicture({ spec, given, rows, limit, unit }: AnswerPictureProps) {
   const { answerText, columns } = useMessages();
-  const stages = useMemo(() => stagesIn(id, rows, answerText), [id, rows, answerText]);
-  const charges = useMemo(() => (id === "CHARGEPLAN" ? chargesIn(rows) : []), [id, rows]);
-  const lots = useMemo(() => (id === "SEASONTABLE" ? lotsIn(given) : undefined), [id, given]);
+  const table = spec.result.shape === "table" ? spec.result : undefined;
+  const picture = table?.picture;
+  const stages = useMemo(() => stagesIn(table, rows, answerText), [table, rows, answerText]);
+  const charges = useMemo(() => chargesIn(table, rows), [table, rows]);
+  const lots = useMemo(() => lotsIn(spec, given), [spec, given]);
   if (stages.length > 0) {
-    return <LotPicture stages={stages} unit={unit} rowName={id === "LOSSMEANINGS" ? columns.meaning : undefined} />;
+    return (
+      <LotPicture stages={stages} unit={unit} rowName={picture?.shows === "meanings" ? columns.meaning : undefined} />
+    );
   }
   if (charges.length > 0) return <ChargesPicture charges={charges} limit={limit} unit={unit} />;
   return lots === undefined ? null : <OutturnPicture {...lots} />;
 }
 
-/** Where weight and moisture stand in the rows of a function. */
-const stageColumns: Readonly<Record<string, readonly [weight: number, moisture: number]>> = {
-  DRYINGSTEPS: [1, 2],
-  LOSSMEANINGS: [1, 3],
-  STAGEBALANCE: [1, 2],
-  BALANCEFIT: [2, 4],
-};
+type Rows = AnswerPictureProps["rows"];
 
-function stagesIn(id: string, rows: AnswerPictureProps["rows"], word: (text: string) => string): LotStage[] {
-  const columns = stageColumns[id];
-  if (columns === undefined) return [];
-  // The last row of a fit holds its verdict, and sums of squares where weights would stand.
-  const own = id === "BALANCEFIT" ? rows.slice(0, -1) : rows;
-  return own.flatMap((row) => {
-    const [weight, moisture] = [row[columns[0]], row[columns[1]]];
+const placeOf = ({ columns }: TableResult, name: string): number => columns.findIndex((column) => column.name === name);
+
+function stagesIn(table: TableResult | undefined, rows: Rows, word: (text: string) => string): LotStage[] {
+  const picture = table?.picture;
+  if (table === undefined || (picture?.shows !== "stages" && picture?.shows !== "meanings")) return [];
+  const [names, weights, moistures] = [picture.name, picture.weight, picture.moisture].map((name) =>
+    placeOf(table, name),
+  ) as [number, number, number];
+  return ownRows(table, rows).flatMap((row) => {
+    const [weight, moisture] = [row[weights], row[moistures]];
     return typeof weight === "number" && typeof moisture === "number"
-      ? [{ name: word(String(row[0])), weight, moisture }]
+      ? [{ name: word(String(row[names])), weight, moisture }]
       : [];
   });
 }
 
-const chargesIn = (rows: AnswerPictureProps["rows"]): Charge[] =>
-  rows.flatMap(([name, load]) =>
-    typeof name === "number" && typeof load === "number" ? [{ name: String(name), load }] : [],
-  );
+function chargesIn(table: TableResult | undefined, rows: Rows): Charge[] {
+  const picture = table?.picture;
+  if (table === undefined || picture?.shows !== "charges") return [];
+  const [names, loads] = [placeOf(table, picture.name), placeOf(table, picture.load)];
+  return rows.flatMap((row) => {
+    const [name, load] = [row[names], row[loads]];
+    return typeof name === "number" && typeof load === "number" ? [{ name: String(name), load }] : [];
+  });
+}
 
 /** The lots of a season by their number and group, flagged where there are enough of them to compare. */
-function lotsIn([groups, fresh, finished]: readonly unknown[]): { lots: LotOutturn[]; areCompared: boolean } {
+function lotsIn(
+  { result, parameters }: FunctionSpec,
+  given: readonly unknown[],
+): { lots: LotOutturn[]; areCompared: boolean } | undefined {
+  const picture = result.shape === "table" ? result.picture : undefined;
+  if (picture?.shows !== "lots") return undefined;
+  const [groups, fresh, finished] = [picture.groups, picture.fresh, picture.finished].map(
+    (wanted) => given[parameters.findIndex(({ name }) => name === wanted)],
+  );
   const flagged = bind(lotFlags)(fresh, finished, null, false);
   const areCompared = flagged[0]?.length === 3;
   const rows = areCompared ? flagged : bind(outturn)(fresh, finished);

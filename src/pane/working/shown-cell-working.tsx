@@ -1,6 +1,6 @@
 import { headers } from "../../core/define";
 import { signature } from "../../core/describe";
-import { isWeight } from "../../jobs/shown-number";
+import { isWeight } from "../../core/quantities";
 import { addressOf } from "../../workbook/addresses";
 import { shownValue } from "../../working/shown-value";
 import type { CallWorking, CellWorking, ShownArgument } from "../../working/working-of";

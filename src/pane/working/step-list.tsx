@@ -1,6 +1,5 @@
 import type { Column, FunctionSpec, Step } from "../../core/define";
-import type { Quantity } from "../../core/quantities";
-import { isWeight } from "../../jobs/shown-number";
+import { isWeight, type Quantity } from "../../core/quantities";
 import { shownValue } from "../../working/shown-value";
 import { useMessages } from "../messages/messages";
 

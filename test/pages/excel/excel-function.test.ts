@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { FunctionSpec } from "../../../src/core/define";
-import { defineFunction, measured, setting } from "../../../src/core/define";
+import { measured, setting } from "../../../src/core/define";
 import { noAnswer } from "../../../src/core/errors";
 import { moisture, weight } from "../../../src/core/quantities";
 import { targetWeight } from "../../../src/core/targets/target-weight";
@@ -56,12 +56,12 @@ describe("a function as Excel calls it", () => {
   });
 
   test("throws #N/A with its message where sound data have no answer", () => {
-    const silent = defineFunction({
+    const silent: FunctionSpec = {
       ...targetWeight,
-      calculate: (_weight: number, _moisture: number, _target: number): number => {
+      calculate: () => {
         throw noAnswer("weight", { do: "hold at least one value" }, "got none");
       },
-    });
+    };
     const error = thrownBy(() => excelFunction(silent)([[320]], [[0.75]], [[0.6]]));
     expect([error.code, error.message]).toEqual(["#N/A", "weight must hold at least one value; got none"]);
   });
