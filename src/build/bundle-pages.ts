@@ -104,7 +104,7 @@ const assetsByAddress: Plugin = {
     }));
     onLoad({ filter: /./, namespace: "workbook" }, async ({ path }) => {
       const file = path.replace(/json$/, "xlsx");
-      const workbook = await readWorkbook(await readFile(file));
+      const workbook = readWorkbook(await readFile(file));
       return { contents: JSON.stringify(workbook), loader: "file", resolveDir: dirname(file), watchFiles: [file] };
     });
     onLoad({ filter: /\.wasm$/ }, async ({ path }) => ({ contents: await readFile(path), loader: "file" }));

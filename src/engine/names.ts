@@ -1,8 +1,8 @@
 /** A workbook's names as the engine takes and gives them. */
 import type { IWorkbookData } from "@univerjs/core";
 import { type TableColumns, withAddresses } from "../workbook/table-references";
+import { workableNames } from "../workbook/workable-names";
 import type { DefinedName, Workbook } from "../workbook/workbook";
-import { canBeWorkedOut } from "../xlsx/defined-names";
 
 /** What the engine calls its place for names in a snapshot. */
 const resource = "SHEET_DEFINED_NAME_PLUGIN";
@@ -25,8 +25,9 @@ type Fields = Pick<IWorkbookData, "resources" | "custom">;
 /** The fields of a snapshot that hold the names. */
 export function namesInEngine({ names = [] }: Workbook, tables: readonly TableColumns[]): Fields {
   if (names.length === 0) return {};
+  const workable = workableNames(names);
   const kept = names.map((name): KeptName => {
-    const formula = canBeWorkedOut(name, names) ? withAddresses(name.formula, {}, tables) : undefined;
+    const formula = workable.has(name) ? withAddresses(name.formula, {}, tables) : undefined;
     return { name, ...(formula !== undefined && { here: engineText(formula) }) };
   });
   const given = kept.flatMap(({ name, here }, index): [string, EngineName][] =>

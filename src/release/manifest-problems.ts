@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { elementAt, elementsNamed, parseXml, type XmlElement } from "../xlsx/xml";
+import { elementAt, elementsNamed, parseXml, type XmlElement } from "../xlsx/container/xml-tree";
 
 /** The most characters that Excel takes in a short and in a long text of a manifest. */
 const longest = { ShortStrings: 125, LongStrings: 250 } as const;

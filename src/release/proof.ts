@@ -4,7 +4,7 @@ import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { officeOrigin } from "../build/page-policy";
 import { serve } from "../build/serve";
-import { parseXml } from "../xlsx/xml";
+import { parseXml } from "../xlsx/container/xml-tree";
 import { addressesIn } from "./manifest-problems";
 import { alteredFiles, filesIn, unpack } from "./packing";
 import { followed, referencesIn } from "./references";

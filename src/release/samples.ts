@@ -16,7 +16,7 @@ export async function writeSamples(folder: string): Promise<readonly string[]> {
 /** Numbers at ten decimals, so that the last bit of another machine's arithmetic does not count. */
 const rounded = (_: string, value: unknown) => (typeof value === "number" ? Number(value.toFixed(10)) : value);
 const contentOf = async (file: string): Promise<string> =>
-  JSON.stringify(await readWorkbook(new Uint8Array(readFileSync(file))), rounded);
+  JSON.stringify(readWorkbook(new Uint8Array(readFileSync(file))), rounded);
 
 /** Committed samples, which the workbook page is built with, that hold something else than those just built. */
 export async function staleSamples(committed: string, built: string): Promise<string[]> {
@@ -32,7 +32,7 @@ export async function staleSamples(committed: string, built: string): Promise<st
 export async function faultsOfSample(bytes: Uint8Array): Promise<string[]> {
   let book: Workbook;
   try {
-    book = await readWorkbook(bytes);
+    book = readWorkbook(bytes);
   } catch (problem) {
     return [(problem as Error).message];
   }

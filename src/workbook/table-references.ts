@@ -16,13 +16,13 @@ export interface TableColumns {
 /** The tables of a workbook, with the headings that stand in their cells. */
 export const tablesIn = (sheets: readonly Sheet[]): TableColumns[] =>
   sheets.flatMap(({ name: sheet, cells, tables = [] }) =>
-    tables.map(({ name, area }) => {
+    tables.map(({ name, area, hasTotals }) => {
       const headings = Array.from({ length: area.columns }, () => "");
       for (const { row, column, value } of cells) {
         const index = column - area.column;
         if (row === area.row && index >= 0 && index < area.columns) headings[index] = String(value ?? "");
       }
-      return { name, sheet, area, headings };
+      return { name, sheet, area, headings, ...(hasTotals && { hasTotals }) };
     }),
   );
 

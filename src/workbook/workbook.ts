@@ -32,6 +32,16 @@ export interface Sheet {
   readonly page?: PageSetup;
   readonly tables?: readonly Table[];
   readonly charts?: readonly Chart[];
+  readonly links?: readonly Link[];
+}
+
+/** Cells that lead somewhere when they are pressed. */
+export interface Link {
+  readonly area: Area;
+  /** Outside the workbook, such as `https://…`. */
+  readonly address?: string;
+  /** Inside it, such as `Lot!B4` or a name. */
+  readonly place?: string;
 }
 
 export interface Area {
@@ -46,7 +56,7 @@ export interface Cell {
   readonly column: number;
   /** A constant, or the cached result of the formula. An error is its code, such as "#N/A". */
   readonly value?: number | string | boolean;
-  /** The constant is a text, although it reads like an error. */
+  /** The value is a text, although it reads like an error. */
   readonly isText?: true;
   readonly formula?: string;
   /** A formula that spills: the size of its answer, this cell included. The other cells hold its cached values. */
@@ -93,6 +103,8 @@ export interface Table {
   /** No sheet has another table of this name. */
   readonly name: string;
   readonly area: Area;
+  /** A row of totals follows the area. */
+  readonly hasTotals?: true;
 }
 
 /** Columns stand over names; dots stand where two numbers meet. */

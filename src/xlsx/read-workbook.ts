@@ -1,258 +1,177 @@
-import ExcelJS from "exceljs";
-import { addressOf, areaOf } from "../workbook/addresses";
-import { fromFileFormula } from "../workbook/formula-names";
-import { tablesIn, withAddresses } from "../workbook/table-references";
-import {
-  type Area,
-  type Cell,
-  type Chart,
-  isErrorCode,
-  type PageSetup,
-  type Sheet,
-  type Style,
-  type Table,
-  usualFont,
-  type Workbook,
-} from "../workbook/workbook";
-import { canBeWorkedOut, readNames } from "./defined-names";
-import { leftOut } from "./left-out";
-import { forLibrary, notRead } from "./library-parts";
-import { Parts } from "./parts";
-import { readCharts } from "./read-charts";
-
 /** The workbook in the bytes of an .xlsx file, with the cached results of its formulas. */
-export const readWorkbook = async (bytes: Uint8Array): Promise<Workbook> => (await readFile(bytes)).workbook;
+import { addressOf } from "../workbook/addresses";
+import { AreaIndex } from "../workbook/area-index";
+import { tablesIn, withAddresses } from "../workbook/table-references";
+import { workableNames } from "../workbook/workable-names";
+import type { Cell, Link, Sheet, Workbook } from "../workbook/workbook";
+import { openArchive } from "./container/kind-of-file";
+import { PackageParts } from "./container/package-parts";
+import { elementAt } from "./container/xml-tree";
+import { type Book, type BookSheet, isWorksheet, readBook } from "./read/book";
+import { readCharts } from "./read/charts";
+import { countCells } from "./read/count-cells";
+import { listed } from "./read/listed";
+import { readNames } from "./read/names";
+import { notShown, type ReadSheetPart } from "./read/not-shown";
+import { type Note, readNotes } from "./read/notes";
+import { pageOf } from "./read/page-setup";
+import { sharedStrings } from "./read/shared-strings";
+import { type ColumnRun, readSheet, type SheetContext, type SheetPart } from "./read/sheet";
+import { readStyles } from "./read/styles";
+import { readTables } from "./read/tables";
 
 export interface ReadFile {
   readonly workbook: Workbook;
-  /** What the file has and the workbook does not, in words. */
-  readonly leftOut: readonly string[];
+  /** What the file has and the grid does not show, in words. */
+  readonly notShown: readonly string[];
 }
 
-export async function readFile(bytes: Uint8Array): Promise<ReadFile> {
-  const file = new ExcelJS.Workbook();
-  try {
-    const parts = await Parts.of(bytes);
-    // The library's own type asks for Node's Buffer; it reads any bytes.
-    const given = (await forLibrary(bytes, parts)) as unknown as ExcelJS.Buffer;
-    await file.xlsx.load(given, { ignoreNodes: notRead });
-    return await readFrom(file, parts);
-  } catch (problem) {
-    throw new Error("the file must be an .xlsx workbook; it could not be read as one", { cause: problem });
-  }
-}
+export const readWorkbook = (bytes: Uint8Array): Workbook => readFile(bytes).workbook;
 
-async function readFrom(file: ExcelJS.Workbook, parts: Parts): Promise<ReadFile> {
-  const charts = await readCharts(parts);
-  const firstDay = file.properties.date1904 ? firstDay1904 : firstDay1900;
-  const read = file.worksheets.map((sheet) => sheetOf(sheet, firstDay, charts.get(sheet.name) ?? []));
-  const { sheets, lost } = withTableReferences(read, tablesWithTotals(file));
-  const { names, leftOut: namesLost } = await readNames(
-    parts,
-    sheets.map(({ name }) => name),
+/** Throws a Refusal for what is no .xlsx, damaged, locked, too large or made to do harm. The bytes stay as they are. */
+export function readFile(bytes: Uint8Array): ReadFile {
+  const parts = new PackageParts(openArchive(bytes));
+  const book = readBook(parts);
+  const worksheets = book.sheets.filter(isWorksheet);
+  countCells(
+    parts.archive,
+    worksheets.map(({ path }) => parts.entryOf(path)),
   );
+  const { strings, hasRichText } = sharedStrings(parts, book.strings);
+  const context: SheetContext = { strings, styles: readStyles(parts, book), counts1904: book.counts1904 };
+  const read = worksheets.map((sheet) => ({ sheet, part: readSheet(parts, sheet.path, context) }));
+  return assembled(parts, book, read, hasRichText);
+}
+
+type Read = { readonly sheet: BookSheet; readonly part: SheetPart };
+
+function assembled(parts: PackageParts, book: Book, read: readonly Read[], hasRichText: boolean): ReadFile {
+  const allNames = book.sheets.map(({ name }) => name);
+  const { names, leftOut, printAreas, printTitles } = readNames(
+    book.content,
+    allNames,
+    new Set(read.map(({ sheet }) => sheet.name)),
+  );
+  const sheets = read.map(({ sheet, part }): Sheet => {
+    const index = book.sheets.indexOf(sheet);
+    const page = pageOf(part.page, printAreas.get(index), printTitles.get(index));
+    return { ...sheetOf(parts, sheet, part), ...(page && { page }) };
+  });
   const tables = tablesIn(sheets);
+  const workable = workableNames(names);
   const notWorkedOut = names.filter(
-    (name) => !canBeWorkedOut(name, names) || withAddresses(name.formula, {}, tables) === undefined,
+    (name) => !workable.has(name) || withAddresses(name.formula, {}, tables) === undefined,
+  );
+  const forNotShown = read.map(
+    ({ sheet: { name }, part }, index): ReadSheetPart => ({
+      name,
+      part,
+      charts: sheets[index]?.charts?.length ?? 0,
+    }),
   );
   return {
-    workbook: { name: file.title || "Workbook", sheets, ...(names.length > 0 && { names }) },
-    leftOut: [
-      ...listed("names", namesLost),
-      ...listed("working out of the names", [...new Set(notWorkedOut.map(({ name }) => name))]),
-      ...listed("formulas with table columns that are not there, whose last values stay, in", lost),
-      ...(await leftOut(parts, sheets)),
+    workbook: { name: titleOf(parts) || "Workbook", sheets, ...(names.length > 0 && { names }) },
+    notShown: [
+      ...found("names", leftOut),
+      ...found("working out of the names", [...new Set(notWorkedOut.map(({ name }) => name))]),
+      ...found("working out of formulas with table columns that are not there, in", lostIn(sheets)),
+      ...notShown(parts, forNotShown, hasRichText),
     ],
   };
 }
 
-/** The first few by name. */
-const listed = (words: string, found: readonly string[]): string[] => {
-  if (found.length === 0) return [];
-  const more = found.length > 3 ? ` and ${found.length - 3} more` : "";
-  return [`${words} ${found.slice(0, 3).join(" and ")}${more}`];
-};
+const found = (words: string, names: readonly string[]): string[] =>
+  names.length > 0 ? [`${words} ${listed(names)}`] : [];
 
-const tablesWithTotals = (file: ExcelJS.Workbook): ReadonlySet<string> =>
-  new Set(
-    file.worksheets.flatMap((sheet) =>
-      librarysTables(sheet).flatMap(({ table: { displayName, totalsRow } }) => (totalsRow ? [displayName] : [])),
+/** Cells whose formulas name table columns that are not there. */
+function lostIn(sheets: readonly Sheet[]): string[] {
+  const tables = tablesIn(sheets);
+  return sheets.flatMap(({ name: sheet, cells }) =>
+    cells.flatMap(({ row, column, formula }) =>
+      formula?.includes("[") && withAddresses(formula, { sheet, row }, tables) === undefined
+        ? [`${sheet}!${addressOf(row, column)}`]
+        : [],
     ),
   );
-
-/**
- * A formula that names table columns stays as it is where it can be followed in our model. A row of totals is not part
- * of a table there: what names it gets addresses. What leads nowhere would make the downloaded file unreadable: the
- * last value stays without the formula.
- */
-function withTableReferences(read: readonly Sheet[], totals: ReadonlySet<string>): { sheets: Sheet[]; lost: string[] } {
-  const tables = tablesIn(read);
-  const all = tables.map((table) => ({ ...table, hasTotals: totals.has(table.name) }));
-  const lost: string[] = [];
-  const sheets = read.map((sheet) => ({
-    ...sheet,
-    cells: sheet.cells.map((cell) => {
-      if (!cell.formula?.includes("[")) return cell;
-      const at = { sheet: sheet.name, row: cell.row };
-      if (withAddresses(cell.formula, at, tables) !== undefined && !/#All/i.test(cell.formula)) return cell;
-      const formula = withAddresses(cell.formula, at, all);
-      if (formula !== undefined) return { ...cell, formula };
-      lost.push(`${sheet.name}!${addressOf(cell.row, cell.column)}`);
-      const { formula: _, spill: __, ...rest } = cell;
-      return rest;
-    }),
-  }));
-  return { sheets, lost };
 }
 
-/** Day 0 of the spreadsheet's calendar, in milliseconds as dates count them. */
-const firstDay1900 = Date.UTC(1899, 11, 30);
-const firstDay1904 = Date.UTC(1904, 0, 1);
-const dayLength = 24 * 60 * 60 * 1000;
-
-function sheetOf(sheet: ExcelJS.Worksheet, firstDay: number, charts: readonly Chart[]): Sheet {
-  const cells: Cell[] = [];
-  const rowHeights: Record<number, number> = {};
-  const hiddenRows: number[] = [];
-  sheet.eachRow({ includeEmpty: true }, (row, number) => {
-    if (row.hidden) hiddenRows.push(number - 1);
-    if (row.height) rowHeights[number - 1] = row.height;
-    row.eachCell({ includeEmpty: true }, (cell) => {
-      const read = cellOf(cell, firstDay);
-      if (read) cells.push(read);
-    });
-  });
-  const columnWidths: Record<number, number> = {};
-  const hiddenColumns: number[] = [];
-  (sheet.columns ?? []).forEach(({ width, hidden }, column) => {
-    if (width) columnWidths[column] = width;
-    if (hidden) hiddenColumns.push(column);
-  });
-  // The library's types hide that a file may say nothing of views, columns, and headers and footers.
-  const view = (sheet.views as ExcelJS.WorksheetView[] | null)?.[0];
-  const frozenRows = view?.state === "frozen" ? view.ySplit : undefined;
-  const page = pageOf(sheet);
-  const tables = tablesOf(sheet);
+function sheetOf(parts: PackageParts, { name, path, isHidden }: BookSheet, part: SheetPart): Sheet {
+  const tables = readTables(parts, path);
+  const charts = readCharts(parts, path);
+  const cells = withNotes(withoutCovered(part), readNotes(parts, path));
+  const links = linksOf(parts, path, part);
+  const { hiddenRows, frozenRows, rowHeights, merges } = part;
+  const { columnWidths, hiddenColumns } = columnsOf(part.columns, cells);
   return {
-    name: sheet.name,
+    name,
     cells,
     columnWidths,
     rowHeights,
-    merges: sheet.model.merges.map(areaOf),
-    ...(sheet.state !== "visible" && { isHidden: true }),
+    merges,
+    ...(isHidden && { isHidden }),
     ...(hiddenRows.length > 0 && { hiddenRows }),
     ...(hiddenColumns.length > 0 && { hiddenColumns }),
-    ...(frozenRows && { frozenRows }),
-    ...(page && { page }),
+    ...(frozenRows > 0 && { frozenRows }),
     ...(tables.length > 0 && { tables }),
     ...(charts.length > 0 && { charts }),
+    ...(links.length > 0 && { links }),
   };
 }
 
-/** The library's types leave out some of what it reads. Formulas name a table as it is shown; some files say no more. */
-const librarysTables = (sheet: ExcelJS.Worksheet) =>
-  sheet.getTables() as unknown as readonly { table: { displayName: string; tableRef: string; totalsRow?: boolean } }[];
-
-/** A row of totals under a table stays as cells, without being part of it. */
-function tablesOf(sheet: ExcelJS.Worksheet): Table[] {
-  return librarysTables(sheet).map(({ table: { displayName: name, tableRef, totalsRow } }) => {
-    const area = areaOf(tableRef);
-    return { name, area: totalsRow ? { ...area, rows: area.rows - 1 } : area };
+/** Under a merge, a look alone is none: what cells hold there stays. */
+function withoutCovered({ cells, merges }: SheetPart): readonly Cell[] {
+  if (merges.length === 0) return cells;
+  const index = new AreaIndex(merges);
+  return cells.filter(({ row, column, value, formula }) => {
+    if (value !== undefined || formula !== undefined) return true;
+    const merge = index.at(row, column);
+    return !merge || (merge.row === row && merge.column === column);
   });
 }
 
-function cellOf(cell: ExcelJS.Cell, firstDay: number): Cell | undefined {
-  // The cells that a merge covers repeat the first one's value.
-  if (cell.isMerged && cell.master !== cell) return undefined;
-  const formula = cell.formula ? `=${fromFileFormula(cell.formula)}` : undefined;
-  // The library reads an empty result as none.
-  const value = formula === undefined ? constantOf(cell.value, firstDay) : (constantOf(cell.result, firstDay) ?? "");
-  const isText = formula === undefined && isErrorCode(value) && typeof cell.value === "string";
-  const area = formula === undefined ? undefined : spillOf(cell);
-  const style = styleOf(cell);
-  const note = noteOf(cell);
-  if (formula === undefined && value === undefined && !style && note === undefined) return undefined;
-  return {
-    row: cell.fullAddress.row - 1,
-    column: cell.fullAddress.col - 1,
-    ...(value !== undefined && { value }),
-    ...(isText && { isText }),
-    ...(formula !== undefined && { formula }),
-    ...(area && { spill: { rows: area.rows, columns: area.columns } }),
-    ...(style && { style }),
-    ...(note !== undefined && { note }),
-  };
+/** How far beyond its cells a sheet is shown. */
+const columnsBeyond = 30;
+
+/** A run may reach to the end of the sheet: what is beyond the cells and their margin is left out. */
+function columnsOf(runs: readonly ColumnRun[], cells: readonly Cell[]) {
+  const lastUsed = cells.reduce((last, { column }) => Math.max(last, column), 0) + columnsBeyond;
+  const columnWidths: Record<number, number> = {};
+  const hiddenColumns: number[] = [];
+  for (const { first, last, width, isHidden } of runs) {
+    for (let column = first; column <= Math.min(last, lastUsed); column += 1) {
+      if (width) columnWidths[column] = width;
+      if (isHidden) hiddenColumns.push(column);
+    }
+  }
+  return { columnWidths, hiddenColumns };
 }
 
-function spillOf({ value }: ExcelJS.Cell): Area | undefined {
-  const { shareType, ref } = value as { shareType?: string; ref?: string };
-  return shareType === "array" && ref ? areaOf(ref) : undefined;
+/** A note may hang on a cell that holds nothing. */
+function withNotes(cells: readonly Cell[], notes: readonly Note[]): readonly Cell[] {
+  if (notes.length === 0) return cells;
+  const keyOf = ({ row, column }: { row: number; column: number }) => `${row},${column}`;
+  const texts = new Map(notes.map((note) => [keyOf(note), note.text]));
+  const withText = cells.map((cell) => {
+    const note = texts.get(keyOf(cell));
+    return note !== undefined && texts.delete(keyOf(cell)) ? { ...cell, note } : cell;
+  });
+  const alone = notes.flatMap((note): Cell[] =>
+    texts.delete(keyOf(note)) ? [{ row: note.row, column: note.column, note: note.text }] : [],
+  );
+  return [...withText, ...alone].sort((one, other) => one.row - other.row || one.column - other.column);
 }
 
-/** A constant, whatever the library makes of it; a date as the day that the spreadsheet counts. */
-function constantOf(value: unknown, firstDay: number): Cell["value"] {
-  if (typeof value === "number" || typeof value === "string" || typeof value === "boolean") return value;
-  if (value instanceof Date) return (value.getTime() - firstDay) / dayLength;
-  if (typeof value !== "object" || value === null) return undefined;
-  if ("error" in value) return String(value.error);
-  if ("richText" in value) return plainText(value.richText as RichText);
-  if ("text" in value) return constantOf(value.text, firstDay);
-  return undefined;
+function linksOf(parts: PackageParts, path: string, { links }: SheetPart): Link[] {
+  if (links.length === 0) return [];
+  const targets = new Map(parts.relations(path).map(({ id, target }) => [id, target]));
+  return links.flatMap(({ area, relation, place }): Link[] => {
+    const address = relation === undefined ? undefined : targets.get(relation);
+    if (address === undefined && place === undefined) return [];
+    return [{ area, ...(address !== undefined && { address }), ...(place !== undefined && { place }) }];
+  });
 }
 
-type RichText = readonly { readonly text: string }[];
-const plainText = (parts: RichText): string => parts.map(({ text }) => text).join("");
-
-function noteOf({ note }: ExcelJS.Cell): string | undefined {
-  return typeof note === "object" ? plainText(note.texts ?? []) : note;
-}
-
-/** What cells have when nobody chose a size: in our files, and in those of other programs. */
-const usualSizes: readonly number[] = [usualFont.size, 11];
-
-function styleOf({ numFmt, font, fill, alignment, border }: ExcelJS.Cell): Style | undefined {
-  const style: { -readonly [Key in keyof Style]: Style[Key] } = {};
-  if (numFmt && numFmt !== "General") style.format = numFmt;
-  if (font?.bold) style.bold = true;
-  if (font?.italic) style.italic = true;
-  if (font?.size && !usualSizes.includes(font.size)) style.size = font.size;
-  const color = colorOf(font?.color);
-  if (color) style.color = color;
-  const filled = fill?.type === "pattern" && fill.pattern === "solid" ? colorOf(fill.fgColor) : undefined;
-  if (filled) style.fill = filled;
-  const align = alignment?.horizontal;
-  if (align === "left" || align === "center" || align === "right") style.align = align;
-  if (alignment?.wrapText) style.wrap = true;
-  if (border?.bottom?.style) style.border = border.top?.style ? "thin" : "bottom";
-  return Object.keys(style).length > 0 ? style : undefined;
-}
-
-/** Colours of a theme are left to the page that shows the workbook. */
-const colorOf = (color: Partial<ExcelJS.Color> | undefined): string | undefined =>
-  color?.argb ? `#${color.argb.slice(-6).toLowerCase()}` : undefined;
-
-/** The numbers that files have for papers. */
-const papers: Readonly<Record<number, PageSetup["paper"]>> = { 9: "A4", 11: "A5" };
-
-const isArea = (reference: string): boolean => /^\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?$/i.test(reference);
-
-/** undefined where nobody set up the page. */
-function pageOf({ pageSetup, headerFooter }: ExcelJS.Worksheet): PageSetup | undefined {
-  const paper = papers[(pageSetup.paperSize as number | undefined) ?? 0];
-  const footer = (headerFooter as ExcelJS.HeaderFooter | null)?.oddFooter as string | undefined;
-  const landscape = pageSetup.orientation === "landscape";
-  const fitToOnePageWide = pageSetup.fitToPage === true && pageSetup.fitToWidth === 1;
-  // Whole columns and rows print as far as the sheet is used, which is what prints without an area as well.
-  const [printed = ""] = ((pageSetup.printArea as string | undefined) ?? "").split("&&");
-  const printArea = isArea(printed) ? areaOf(printed) : undefined;
-  const repeatedRow = Number((pageSetup.printTitlesRow as string | undefined)?.split(":")[0] ?? 0);
-  if (!paper && !footer && !landscape && !fitToOnePageWide && !printArea && !repeatedRow) return undefined;
-  return {
-    paper: paper ?? "A4",
-    landscape,
-    fitToOnePageWide,
-    ...(footer && { footer }),
-    ...(printArea && { printArea }),
-    ...(repeatedRow && { repeatedRow: repeatedRow - 1 }),
-  };
+function titleOf(parts: PackageParts): string | undefined {
+  const path = parts.related("", "core-properties");
+  return path === undefined ? undefined : elementAt(parts.tree(path), "title")?.text;
 }

@@ -69,8 +69,8 @@ function formulaToWrite(
   const withAddressesOnly = withAddresses(formula, at, tablesIn(sheets));
   const written = sheets.flatMap((sheet) => (sheet.tables ?? []).filter((table) => canBeWritten(sheet, table)));
   const isWritten = (name: string) => written.some((table) => table.name.toUpperCase() === name.toUpperCase());
-  // What is typed with @ is another text in a file.
-  const isFileText = !/\[@/.test(formula) && tableNamesIn(formula).every(isWritten);
+  // What is typed with @ is another text in a file; a row of totals is not written as part of its table.
+  const isFileText = !/\[@|#(?:Totals|All)/i.test(formula) && tableNamesIn(formula).every(isWritten);
   return withAddressesOnly !== undefined && isFileText ? formula : withAddressesOnly;
 }
 

@@ -25,7 +25,7 @@ describe.skipIf(!found)("the table of calls in the grid of the browser", () => {
 
   beforeAll(async () => {
     // In the place of the sample, and by the same way: written as a file, and read from it.
-    const json = await readWorkbook(Buffer.from(await writeWorkbook(workbook)));
+    const json = readWorkbook(Buffer.from(await writeWorkbook(workbook)));
     visit = await visits.begin((page) => page.route("**/one-lot*.json", (route) => route.fulfill({ json })));
     page = visit.page;
   });

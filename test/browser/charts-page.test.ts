@@ -112,7 +112,7 @@ describe.skipIf(!found)("the charts of a workbook on its page", () => {
     expect(errors).toEqual([]);
 
     const [download] = await Promise.all([page.waitForEvent("download"), page.click("#download")]);
-    const there = await readWorkbook(await readFile(await download.path()));
+    const there = readWorkbook(await readFile(await download.path()));
     expect(there.sheets[0]?.tables).toEqual([
       { name: "Lots_of_spring", area: { row: 0, column: 0, rows: 119, columns: 6 } },
     ]);

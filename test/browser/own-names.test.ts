@@ -29,7 +29,7 @@ describe.skipIf(!found)("a file with names and table references", { timeout: 180
     await untilReady(page);
     await expect.poll(() => shown(page, "Sums", "A1"), patience).toBe("2700");
     const [download] = await Promise.all([page.waitForEvent("download"), page.click("#download")]);
-    const { names, sheets } = await readWorkbook(await readFile(await download.path()));
+    const { names, sheets } = readWorkbook(await readFile(await download.path()));
     expect(names).toContainEqual({ name: "usual", formula: "=0.5+0.25" });
     expect(names).toContainEqual({ name: "here", formula: "=Lots!$B$2", sheet: "Sums" });
     expect(sheets[1]?.cells.slice(0, 2)).toMatchObject([

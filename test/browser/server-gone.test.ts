@@ -28,7 +28,7 @@ describe.skipIf(!found)("once nobody serves the workbook page", () => {
     await typeOver(page, "Lot", "B9", "1300");
     await expect.poll(status, patience).toContain("Kept in this browser");
     const [download] = await Promise.all([page.waitForEvent("download"), page.click("#download")]);
-    const workbook = await readWorkbook(await readFile(await download.path()));
+    const workbook = readWorkbook(await readFile(await download.path()));
     const cells = workbook.sheets.find(({ name }) => name === "Lot")?.cells ?? [];
     expect(cells.find(({ row, column }) => row === 8 && column === 1)?.value).toBe(1300);
     await page.evaluate(() =>

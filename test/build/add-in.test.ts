@@ -12,7 +12,7 @@ import { serveAddIn } from "../../src/build/serve-add-in";
 import { catalogue } from "../../src/core/catalogue";
 import { chineseTexts } from "../../src/pane/messages/chinese-texts";
 import { addressesIn, manifestProblems } from "../../src/release/manifest-problems";
-import { parseXml } from "../../src/xlsx/xml";
+import { parseXml } from "../../src/xlsx/container/xml-tree";
 
 const origin = "https://example.org/tea";
 const workplace = mkdtempSync(join(tmpdir(), "tea-build-"));

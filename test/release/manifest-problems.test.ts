@@ -4,7 +4,7 @@ import { dirname, join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { localOrigin } from "../../src/build/add-in";
 import { addressesIn, manifestProblems } from "../../src/release/manifest-problems";
-import { parseXml } from "../../src/xlsx/xml";
+import { parseXml } from "../../src/xlsx/container/xml-tree";
 
 const folder = mkdtempSync(join(tmpdir(), "tea-manifest-"));
 const manifest = readFileSync("manifest.xml", "utf8");

@@ -7,8 +7,8 @@ const spreadsheet = "application/vnd.openxmlformats-officedocument.spreadsheetml
 
 export async function readXlsx(content: ArrayBuffer, name: string): Promise<ReadFile> {
   const { readFile } = await import("../../xlsx/read-workbook");
-  const { workbook, leftOut } = await readFile(new Uint8Array(content));
-  return { workbook: { ...workbook, name }, leftOut };
+  const { workbook, notShown } = readFile(new Uint8Array(content));
+  return { workbook: { ...workbook, name }, notShown };
 }
 
 export async function downloadXlsx(workbook: Workbook, fileName: string): Promise<void> {

@@ -23,7 +23,7 @@ export async function openOwn(file: File, hasOwn: boolean): Promise<void> {
     return;
   }
   const refuse = hasOwn ? "Keep the one before" : "Cancel";
-  if (!(await ask(whatIsKept(file.name, read.leftOut, hasOwn), "Open it", refuse))) return;
+  if (!(await ask(whatIsKept(file.name, read.notShown, hasOwn), "Open it", refuse))) return;
   if (!(await canLeave())) return;
   try {
     await keep(ownKey, read.workbook);
@@ -38,15 +38,15 @@ export async function openOwn(file: File, hasOwn: boolean): Promise<void> {
   location.assign(`?workbook=${ownKey}`);
 }
 
-function whatIsKept(name: string, leftOut: readonly string[], hasOwn: boolean): string {
+function whatIsKept(name: string, notShown: readonly string[], hasOwn: boolean): string {
   const paragraphs = [
     `Open “${name}” here? The page works on a copy: the file itself is not changed.`,
     "Kept: values, formulas, names, number formats, simple looks, notes, what is hidden, tables, and charts of " +
       "columns or dots. Formulas that name table columns show addresses here; a download has the names again.",
     "Left out of a download from here: data validation, conditional formats, links, pictures, shapes, other kinds of " +
       "charts, pivot tables, macros, and what else the grid has no place for.",
-    leftOut.length > 0
-      ? `This file has some of what is left out: ${leftOut.join(", ")}.`
+    notShown.length > 0
+      ? `This file has some of what is left out: ${notShown.join(", ")}.`
       : "Of these, none was found in this file.",
   ];
   if (hasOwn) {

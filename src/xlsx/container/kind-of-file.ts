@@ -6,7 +6,8 @@ const saveAs = "Save it as an .xlsx workbook in the program that made it, and op
 
 /** The archive of an .xlsx; refuses other files by what they are. */
 export function openArchive(bytes: Uint8Array): Archive {
-  if (bytes.length === 0) throw new Refusal("The file is empty: it has no bytes. Open the one that it was copied from.");
+  if (bytes.length === 0)
+    throw new Refusal("The file is empty: it has no bytes. Open the one that it was copied from.");
   if (startsWith(bytes, [0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1])) throw ofCompoundFile(bytes);
   if (!startsWith(bytes, [0x50, 0x4b])) {
     throw new Refusal(`The file is not an .xlsx workbook. ${saveAs}`);
@@ -30,7 +31,11 @@ export function openArchive(bytes: Uint8Array): Archive {
 
 /** The container of old programs: an .xls, or an .xlsx that is locked. Its directory names its streams in UTF-16. */
 function ofCompoundFile(bytes: Uint8Array): Refusal {
-  const holds = (name: string) => indexOf(bytes, [...name].flatMap((letter) => [letter.charCodeAt(0), 0])) >= 0;
+  const holds = (name: string) =>
+    indexOf(
+      bytes,
+      [...name].flatMap((letter) => [letter.charCodeAt(0), 0]),
+    ) >= 0;
   if (holds("EncryptedPackage")) return locked();
   if (holds("Workbook") || holds("Book")) return new Refusal(`The file is an old .xls workbook. ${saveAs}`);
   return new Refusal(`The file is not an .xlsx workbook. ${saveAs}`);

@@ -74,8 +74,7 @@ const keyOf = (path: string): string => path.replace(/^\//, "").toLowerCase();
 export const folderOf = (path: string): string => path.slice(0, path.lastIndexOf("/") + 1);
 
 /** Where a part keeps what it refers to. */
-export const relationsOf = (path: string): string =>
-  `${folderOf(path)}_rels/${path.slice(folderOf(path).length)}.rels`;
+export const relationsOf = (path: string): string => `${folderOf(path)}_rels/${path.slice(folderOf(path).length)}.rels`;
 
 /** A target is a path from the folder of its part, or from the root of the package. */
 function targetFrom(folder: string, target: string): string {

@@ -38,7 +38,11 @@ export function directoryEnd(bytes: Uint8Array): DirectoryEnd | undefined {
     if (at + endLength + view.getUint16(at + 20, true) > bytes.length) continue;
     const wideEndAt = wideEnd(view, at);
     if (wideEndAt === undefined) {
-      const [entries, length, start] = [view.getUint16(at + 10, true), view.getUint32(at + 12, true), view.getUint32(at + 16, true)];
+      const [entries, length, start] = [
+        view.getUint16(at + 10, true),
+        view.getUint32(at + 12, true),
+        view.getUint32(at + 16, true),
+      ];
       return { start, length, entries, endAt: at, wideEndAt };
     }
     const wide = (offset: number) => wideNumber(view, wideEndAt + offset);
@@ -51,7 +55,8 @@ function wideEnd(view: DataView, endAt: number): number | undefined {
   const locator = endAt - locatorLength;
   if (locator < 0 || view.getUint32(locator, true) !== signatures.wideEndLocator) return undefined;
   const at = wideNumber(view, locator + 8);
-  if (at + 56 > locator || view.getUint32(at, true) !== signatures.wideEnd) throw damaged("its directory cannot be found");
+  if (at + 56 > locator || view.getUint32(at, true) !== signatures.wideEnd)
+    throw damaged("its directory cannot be found");
   return at;
 }
 

@@ -1,7 +1,7 @@
 import { Inflate } from "fflate";
 import { damaged, Refusal } from "../refusal";
-import { checksumOf } from "./checksum";
 import type { Entry } from "./archive";
+import { checksumOf } from "./checksum";
 
 /** Deflate makes at most 1,032 bytes of one: no piece that is handed on is longer than 16 MB. */
 const packedPiece = 16 * 1024;

@@ -20,21 +20,26 @@ const longestRun = 1_000_000;
 const pieceLength = 64 * 1024;
 
 export function readXml(archive: Archive, entry: Entry, handler: XmlHandler): void {
+  parseXmlPieces(entry.path, handler, (write) => eachText(archive, entry, write));
+}
+
+/** `path` is for messages; `feed` hands over the text, in pieces of any length. */
+export function parseXmlPieces(path: string, handler: XmlHandler, feed: (write: (text: string) => void) => void): void {
   const parser = new SaxesParser();
   let depth = 0;
   let run = 0;
   parser.on("doctype", () => {
     throw new Refusal(
-      `The file declares a document type in ${entry.path}, which can be used to do harm and which no spreadsheet program writes. Save it once in your spreadsheet program.`,
+      `The file declares a document type in ${path}, which can be used to do harm and which no spreadsheet program writes. Save it once in your spreadsheet program.`,
     );
   });
   parser.on("xmldecl", ({ encoding }) => {
-    if (encoding !== undefined && !/^(?:utf-?8|us-ascii)$/i.test(encoding)) throw otherEncoding(entry, encoding);
+    if (encoding !== undefined && !/^(?:utf-?8|us-ascii)$/i.test(encoding)) throw otherEncoding(path, encoding);
   });
   parser.on("opentag", ({ name, attributes }) => {
     run = 0;
     depth += 1;
-    if (depth > deepest) throw damaged(`${entry.path} is nested more than ${deepest} deep`);
+    if (depth > deepest) throw damaged(`${path} is nested more than ${deepest} deep`);
     handler.open?.(withoutPrefix(name), attributes as Attributes);
   });
   if (handler.text) parser.on("text", handler.text.bind(handler));
@@ -48,15 +53,15 @@ export function readXml(archive: Archive, entry: Entry, handler: XmlHandler): vo
       const piece = text.slice(at, at + pieceLength);
       run += piece.length;
       parser.write(piece);
-      if (run > longestRun) throw damaged(`${entry.path} holds a text longer than a million characters`);
+      if (run > longestRun) throw damaged(`${path} holds a text longer than a million characters`);
     }
   };
   try {
-    eachText(archive, entry, write);
+    feed(write);
     parser.close();
   } catch (problem) {
     if (problem instanceof Refusal) throw problem;
-    throw damaged(`${entry.path} is not well-formed XML`);
+    throw damaged(`${path} is not well-formed XML`);
   }
 }
 
@@ -65,19 +70,19 @@ function eachText(archive: Archive, entry: Entry, take: (text: string) => void):
   const decoder = new TextDecoder("utf-8", { fatal: true });
   let isFirst = true;
   archive.unpack(entry, (piece) => {
-    if (isFirst) refuseUtf16(piece, entry);
+    if (isFirst) refuseUtf16(piece, entry.path);
     isFirst = false;
     take(decoder.decode(piece, { stream: true }));
   });
   take(decoder.decode());
 }
 
-function refuseUtf16([first, second]: Uint8Array, entry: Entry): void {
+function refuseUtf16([first, second]: Uint8Array, path: string): void {
   const isMarked = (first === 0xfe && second === 0xff) || (first === 0xff && second === 0xfe);
-  if (isMarked || first === 0 || second === 0) throw otherEncoding(entry, "UTF-16");
+  if (isMarked || first === 0 || second === 0) throw otherEncoding(path, "UTF-16");
 }
 
-const otherEncoding = ({ path }: Entry, encoding: string): Refusal =>
+const otherEncoding = (path: string, encoding: string): Refusal =>
   new Refusal(
     `The file is written in ${encoding.slice(0, 20)} (${path}), and only UTF-8 is read. Save it once in your spreadsheet program.`,
   );

@@ -1,7 +1,7 @@
 /** A part as a tree: for parts that are small in every honest file. */
 import { Refusal } from "../refusal";
 import type { Archive, Entry } from "./archive";
-import { type Attributes, readXml } from "./xml-events";
+import { type Attributes, parseXmlPieces, readXml, type XmlHandler } from "./xml-events";
 
 /** An element, with names as they are written without their prefix. */
 export interface XmlElement {
@@ -14,16 +14,23 @@ export interface XmlElement {
 const mostElements = 500_000;
 
 /** The outermost element of a part. */
-export function treeOf(archive: Archive, entry: Entry): XmlElement {
+export const treeOf = (archive: Archive, entry: Entry): XmlElement =>
+  grown(entry.path, (handler) => readXml(archive, entry, handler));
+
+/** The outermost element of a text. */
+export const parseXml = (text: string): XmlElement =>
+  grown("the text", (handler) => parseXmlPieces("the text", handler, (write) => write(text)));
+
+function grown(path: string, read: (handler: XmlHandler) => void): XmlElement {
   const root = { name: "", attributes: {} as Attributes, children: [] as XmlElement[], text: "" };
   const open = [root];
   let elements = 0;
-  readXml(archive, entry, {
+  read({
     open(name, attributes) {
       elements += 1;
       if (elements > mostElements) {
         throw new Refusal(
-          `The file has more than ${mostElements.toLocaleString("en")} elements in ${entry.path}, which is more than is read here. Save it once in your spreadsheet program, or split it.`,
+          `The file has more than ${mostElements.toLocaleString("en")} elements in ${path}, which is more than is read here. Save it once in your spreadsheet program, or split it.`,
         );
       }
       const element = { name, attributes: withoutPrefixes(attributes), children: [] as XmlElement[], text: "" };

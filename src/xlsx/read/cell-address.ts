@@ -1,6 +1,7 @@
 /** Addresses as a file writes them: `B4`, `A1:C7`, `A:C`, `2:5`. Whatever lies outside the sheet is refused. */
-import { Refusal } from "../refusal";
+
 import type { Area } from "../../workbook/workbook";
+import { Refusal } from "../refusal";
 import { sheetColumns, sheetRows } from "./limits";
 
 export interface Place {

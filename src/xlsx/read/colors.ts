@@ -2,7 +2,20 @@
 import { childrenAt, elementAt, type XmlElement } from "../container/xml-tree";
 
 /** The order in which cells number the colours of a theme; it is not that of the theme's part (18.8.3). */
-const themeOrder = ["lt1", "dk1", "lt2", "dk2", "accent1", "accent2", "accent3", "accent4", "accent5", "accent6", "hlink", "folHlink"];
+const themeOrder = [
+  "lt1",
+  "dk1",
+  "lt2",
+  "dk2",
+  "accent1",
+  "accent2",
+  "accent3",
+  "accent4",
+  "accent5",
+  "accent6",
+  "hlink",
+  "folHlink",
+];
 
 export class Colors {
   readonly #theme: readonly (string | undefined)[];

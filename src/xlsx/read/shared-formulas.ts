@@ -17,7 +17,8 @@ export class MovableFormula {
   /** As a cell so many rows below and columns to the right of the first one has it. */
   moved(rows: number, columns: number): string {
     let formula = "";
-    for (const piece of this.#pieces) formula += typeof piece === "string" ? piece : movedReference(piece, rows, columns);
+    for (const piece of this.#pieces)
+      formula += typeof piece === "string" ? piece : movedReference(piece, rows, columns);
     return formula;
   }
 }
@@ -33,7 +34,13 @@ interface Reference {
 /** The sheet's name and the colon stay as they are. */
 function piecesOf(range: string): (string | Reference)[] {
   const start = range.lastIndexOf("!") + 1;
-  return [range.slice(0, start), ...range.slice(start).split(/([^$A-Z\d]+)/i).map(referenceOf)];
+  return [
+    range.slice(0, start),
+    ...range
+      .slice(start)
+      .split(/([^$A-Z\d]+)/i)
+      .map(referenceOf),
+  ];
 }
 
 function referenceOf(text: string): string | Reference {

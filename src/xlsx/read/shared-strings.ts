@@ -5,13 +5,21 @@ import { Refusal } from "../refusal";
 import { unescaped } from "./escaped-text";
 import { longestText, mostCells } from "./limits";
 
-export function sharedStrings(parts: PackageParts, path: string | undefined): readonly string[] {
+export interface SharedStrings {
+  readonly strings: readonly string[];
+  /** Whether words in some text look different from the others. */
+  readonly hasRichText: boolean;
+}
+
+export function sharedStrings(parts: PackageParts, path: string | undefined): SharedStrings {
   const entry = path === undefined ? undefined : parts.archive.entry(path);
-  if (!entry) return [];
   const strings: string[] = [];
+  let hasRichText = false;
+  if (!entry) return { strings, hasRichText };
   const text = new TextCollector();
   readXml(parts.archive, entry, {
     open(name) {
+      if (name === "r") hasRichText = true;
       if (name === "si") text.begin();
       else text.open(name);
     },
@@ -22,7 +30,7 @@ export function sharedStrings(parts: PackageParts, path: string | undefined): re
       strings.push(text.end());
     },
   });
-  return strings;
+  return { strings, hasRichText };
 }
 
 /** The text of a cell from its pieces: without how it is spelled out to be read aloud. */

@@ -1,8 +1,9 @@
 /** The looks that cells name by their number, as far as the grid shows them. */
+
+import { type Style, usualFont } from "../../workbook/workbook";
 import type { PackageParts } from "../container/package-parts";
 import { isTrue } from "../container/xml-events";
 import { childrenAt, elementAt, type XmlElement } from "../container/xml-tree";
-import { type Style, usualFont } from "../../workbook/workbook";
 import { Colors } from "./colors";
 import { builtInFormats } from "./number-formats";
 

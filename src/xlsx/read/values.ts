@@ -19,7 +19,7 @@ export interface Written {
 }
 
 /** undefined for a blank. */
-export function valueOf({ type, content, inline, hasFormula }: Written, context: ValueContext): Cell["value"] {
+export function cellValue({ type, content, inline, hasFormula }: Written, context: ValueContext): Cell["value"] {
   if (type === "inlineStr") return inline ?? (content === undefined ? undefined : textOfCell(content));
   if (type === "str") return content !== undefined || hasFormula ? textOfCell(content ?? "") : undefined;
   if (content === undefined) return undefined;

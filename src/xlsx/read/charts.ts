@@ -1,36 +1,23 @@
 /** The charts of a file, as far as our model holds them: other kinds, and what else a chart may have, are passed over. */
 
-import type { Area, Chart, ChartAxis, ChartSeries } from "../workbook/workbook";
-import type { Parts } from "./parts";
-import { elementAt, elementsNamed, type XmlElement } from "./xml";
+import type { Area, Chart, ChartAxis, ChartSeries } from "../../workbook/workbook";
+import type { PackageParts } from "../container/package-parts";
+import { elementAt, elementsNamed, type XmlElement } from "../container/xml-tree";
 
-/** By the name of their sheet. */
-export async function readCharts(parts: Parts): Promise<ReadonlyMap<string, readonly Chart[]>> {
-  const charts = new Map<string, Chart[]>();
-  if (!parts.has(/^xl\/charts\//)) return charts;
-  const book = await parts.read("xl/workbook.xml");
-  const sheets = await parts.related("xl/workbook.xml");
-  for (const { attributes } of elementsNamed("sheet", book)) {
-    const path = sheets.get(attributes.id ?? "");
-    if (path) charts.set(attributes.name ?? "", await chartsOfSheet(parts, path));
-  }
-  return charts;
+/** The charts on the sheet that a part holds. */
+export function readCharts(parts: PackageParts, sheetPath: string): Chart[] {
+  return parts.relations(sheetPath).flatMap(({ kind, target }) => (kind === "drawing" ? chartsIn(parts, target) : []));
 }
 
-async function chartsOfSheet(parts: Parts, path: string): Promise<Chart[]> {
-  const charts: Chart[] = [];
-  const ofSheet = await parts.related(path);
-  const drawing = elementAt(await parts.read(path), "drawing");
-  const drawingPath = ofSheet.get(drawing?.attributes.id ?? "");
-  if (drawingPath === undefined) return charts;
-  const ofDrawing = await parts.related(drawingPath);
-  for (const anchor of elementsNamed("twoCellAnchor", await parts.read(drawingPath))) {
+function chartsIn(parts: PackageParts, drawingPath: string): Chart[] {
+  const drawing = parts.tree(drawingPath);
+  const targets = new Map(parts.relations(drawingPath).map(({ id, target }) => [id, target]));
+  return elementsNamed("twoCellAnchor", drawing).flatMap((anchor) => {
     const [reference] = elementsNamed("chart", anchor);
-    const content = await parts.read(ofDrawing.get(reference?.attributes.id ?? "") ?? "");
+    const content = parts.tree(targets.get(reference?.attributes.id ?? "") ?? "");
     const chart = content && chartOf(content, anchor);
-    if (chart) charts.push(chart);
-  }
-  return charts;
+    return chart ? [chart] : [];
+  });
 }
 
 /** undefined for a kind that our model does not have. */
