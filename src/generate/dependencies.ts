@@ -30,9 +30,9 @@ export const reasons: Readonly<Record<string, string>> = {
   "@univerjs/sheets":
     "the grid's commands, such as the one that puts rows in another order; both of the above bring it",
   "@univerjs/themes": "the grid's colours",
-  exceljs: "reads a maker's .xlsx",
+  fflate: "unpacks and packs the parts of an .xlsx",
   "idb-keyval": "keeps a maker's work in the browser",
-  jszip: "opens the parts of an .xlsx that exceljs does not read",
+  jszip: "packs the .xlsx that is written, and the release",
   react: "the pane; the grid brings it too",
   "react-dom": "the pane; the grid brings it too",
   rxjs: "the grid's events come as its streams",
@@ -60,8 +60,6 @@ export const acceptedLicences: readonly string[] = [
 export const licencesByHand: Readonly<Record<string, string>> = {
   "@univerjs/telemetry":
     "Apache-2.0, by the LICENSE file in the package. It holds the name of an interface and no code that sends anything.",
-  buffers:
-    "its package names none. It comes with exceljs and runs only under Node, where files are unpacked; the pages do not hold it.",
 };
 
 /** Tools of which something is in what is shipped, so that their licences belong to it. */

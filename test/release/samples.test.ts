@@ -54,6 +54,6 @@ test.each([
 
 test("what is no workbook is found", async () => {
   expect(await faultsOfSample(new Uint8Array([1, 2, 3]))).toEqual([
-    expect.stringContaining("must be an .xlsx workbook"),
+    expect.stringContaining("not an .xlsx workbook"),
   ]);
 });

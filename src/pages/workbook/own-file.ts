@@ -1,5 +1,6 @@
 /** A workbook of the maker's own, opened from a file. */
 import type { ReadFile } from "../../xlsx/read-workbook";
+import { Refusal } from "../../xlsx/refusal";
 import { ask } from "./ask";
 import { readXlsx } from "./files";
 import { keep } from "./kept-work";
@@ -16,10 +17,7 @@ export async function openOwn(file: File, hasOwn: boolean): Promise<void> {
   try {
     read = await readXlsx(await file.arrayBuffer(), file.name.replace(/\.xlsx$/i, ""));
   } catch (problem) {
-    const reason = isTooLarge(problem)
-      ? "is too large for this page: reading it needs more memory than the browser has for it"
-      : "could not be read as an .xlsx workbook";
-    showStatus(`“${file.name}” ${reason}.`, "warning");
+    showStatus(`“${file.name}” was not opened. ${reasonFor(problem)}`, "warning");
     return;
   }
   const refuse = hasOwn ? "Keep the one before" : "Cancel";
@@ -36,6 +34,13 @@ export async function openOwn(file: File, hasOwn: boolean): Promise<void> {
     return;
   }
   location.assign(`?workbook=${ownKey}`);
+}
+
+function reasonFor(problem: unknown): string {
+  if (problem instanceof Refusal) return problem.message;
+  return isTooLarge(problem)
+    ? "It is too large for this page: reading it needs more memory than the browser has for it."
+    : "It could not be read as an .xlsx workbook.";
 }
 
 function whatIsKept(name: string, notShown: readonly string[], hasOwn: boolean): string {
