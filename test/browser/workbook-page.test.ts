@@ -297,7 +297,7 @@ describe.skipIf(!found)("the workbook page", () => {
       File.prototype.arrayBuffer = () => Promise.reject(new RangeError("Array buffer allocation failed"));
     });
     await page.setInputFiles("#file", "sample-workbooks/one-lot.xlsx");
-    await expect.poll(status, patience).toContain("“one-lot.xlsx” is too large for this page");
+    await expect.poll(status, patience).toContain("“one-lot.xlsx” was not opened. It is too large for this page");
   });
 
   test("a download that fails says so, and the work stays", async () => {
