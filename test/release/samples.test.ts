@@ -53,7 +53,5 @@ test.each([
 });
 
 test("what is no workbook is found", async () => {
-  expect(await faultsOfSample(new Uint8Array([1, 2, 3]))).toEqual([
-    expect.stringContaining("not an .xlsx workbook"),
-  ]);
+  expect(await faultsOfSample(new Uint8Array([1, 2, 3]))).toEqual([expect.stringContaining("not an .xlsx workbook")]);
 });
