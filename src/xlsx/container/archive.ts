@@ -20,7 +20,9 @@ export class Archive {
   readonly #byPath = new Map<string, Entry>();
 
   /** Refuses what is no archive, damaged, locked, too large, or made to do harm. */
-  constructor(bytes: Uint8Array) {
+  constructor(given: Uint8Array) {
+    // Node's own kind of bytes takes a slice for a view: a plain one leaves the original alone.
+    const bytes = new Uint8Array(given.buffer, given.byteOffset, given.byteLength);
     const end = directoryEnd(bytes);
     if (!end) throw damaged("its end is missing");
     this.bytes = bytes;

@@ -1,0 +1,76 @@
+/** A formula that was typed, as a file takes it. What would make the file unreadable for a spreadsheet is refused. */
+import { parse, parseStructRef, stringifyStructRef, type Token, tokenize } from "@borgar/fx";
+import { addressOf } from "../../workbook/addresses";
+import { toFileFormula } from "../../workbook/formula-names";
+import { partsOf, sheetInFormula } from "../../workbook/references";
+import { type TableColumns, withAddresses } from "../../workbook/table-references";
+import { longestFormula } from "../read/limits";
+import { Refusal } from "../refusal";
+
+export interface FormulaPlace {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+export interface FormulaSurroundings {
+  /** In capitals. */
+  readonly sheets: ReadonlySet<string>;
+  readonly tables: readonly TableColumns[];
+}
+
+/** `=[@fresh]*2` becomes `=Lots[[#This Row],[fresh]]*2`. */
+export function typedFormula(formula: string, place: FormulaPlace, { sheets, tables }: FormulaSurroundings): string {
+  const at = `${sheetInFormula(place.sheet)}!${addressOf(place.row, place.column)}`;
+  const refuse = (why: string) => new Refusal(`The formula in ${at} ${why}.`);
+  const tokens: readonly Token[] = tokenize(formula, { withLocation: false });
+  if (!isWhole(tokens)) throw refuse("is not complete, or not written as spreadsheets read it");
+  const written = tokens.map(({ type, value }) => {
+    if (value === "@" || (value === "#" && type === "operator")) {
+      throw refuse(`has a ${value} that cannot be saved from here: write it in your spreadsheet program`);
+    }
+    if (type.startsWith("range") || type === "context") {
+      const { sheet } = partsOf(value);
+      if (sheet?.includes("[")) throw refuse("names another workbook: write it in your spreadsheet program");
+      for (const name of sheet?.split(":") ?? []) {
+        if (!sheets.has(name.toUpperCase())) throw refuse(`names the sheet ${name}, which the file does not have`);
+      }
+    }
+    if (type !== "structured") return value;
+    const whole = withTable(value, place, tables);
+    if (whole === undefined || withAddresses(whole, place, tables) === undefined) {
+      throw refuse(`names ${value}, which no table of the file has`);
+    }
+    return whole;
+  });
+  const result = written.join("");
+  if (toFileFormula(result).length > longestFormula + 1) throw refuse("is longer than 8,192 characters");
+  return result;
+}
+
+function isWhole(tokens: readonly Token[]): boolean {
+  try {
+    parse([...tokens]);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** Inside a table a formula may leave its name out, and write `@` for its own row: a file has both in full. */
+function withTable(reference: string, place: FormulaPlace, tables: readonly TableColumns[]): string | undefined {
+  const parsed = parseStructRef(reference);
+  if (!parsed) return undefined;
+  const table = parsed.table ?? tableAround(place, tables);
+  return table === undefined ? undefined : stringifyStructRef({ ...parsed, table }, { thisRow: true });
+}
+
+const tableAround = ({ sheet, row, column }: FormulaPlace, tables: readonly TableColumns[]): string | undefined =>
+  tables.find(
+    ({ sheet: its, area }) =>
+      its === sheet &&
+      row >= area.row &&
+      row < area.row + area.rows &&
+      column >= area.column &&
+      column < area.column + area.columns,
+  )?.name;
