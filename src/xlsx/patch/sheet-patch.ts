@@ -115,6 +115,7 @@ class SheetPatch {
     const holdsNothing = !content || content.is === "blank" || (content.is === "result" && content.value === undefined);
     if (holdsNothing && !edit.style) return "";
     this.#newPlaces.push(edit);
+    if (content?.is === "formula") this.#formulasCameOrWent = true;
     const tag = `<${this.#prefix}c r="${addressOf(edit.row, edit.column)}"${look > 0 ? ` s="${look}"` : ""}>`;
     return holdsNothing ? tag.replace(/>$/, "/>") : this.#filled(tag, content, edit);
   }
@@ -157,17 +158,17 @@ class SheetPatch {
     const formula = this.#places.partOf(cell, "f");
     const { type, elements } = writtenResult(value, isText, this.#prefix);
     const tag = withAttribute(withAttribute(given, "t", type), "vm", undefined);
-    if (cell.inside === cell.end) {
-      const open = tag.replace(/\s*\/>$/, ">");
-      this.#replace(cell.start, cell.end, elements === "" ? tag : `${open}${elements}</${this.#prefix}c>`);
+    if (!formula) {
+      const open = tag.replace(/\s*\/?>$/, ">");
+      const isEmpty = elements === "";
+      this.#replace(cell.start, cell.end, isEmpty ? open.replace(/>$/, "/>") : `${open}${elements}</${this.#prefix}c>`);
       return;
     }
     this.#replace(cell.start, cell.inside, tag);
     const old = this.#places.partOf(cell, "v") ?? this.#places.partOf(cell, "is");
-    const at = formula?.end ?? cell.inside;
     if (old) this.#replace(old.start, old.end, elements);
-    else this.#replace(at, at, elements);
-    if (formula && spill) this.#changeSpill(formula, { ...spill, row, column });
+    else this.#replace(formula.end, formula.end, elements);
+    if (spill) this.#changeSpill(formula, { ...spill, row, column });
   }
 
   #changeSpill(formula: Span, area: { row: number; column: number; rows: number; columns: number }): void {
@@ -187,7 +188,6 @@ class SheetPatch {
       const { type, elements } = writtenResult(content.value, content.isText, x);
       return `${withAttribute(open, "t", type)}${elements}</${x}c>`;
     }
-    this.#formulasCameOrWent = true;
     const { formula, value, spill } = content;
     const { type, elements } = writtenResult(value, undefined, x);
     const typed = withAttribute(open, "t", type);

@@ -61,7 +61,7 @@ function isWhole(tokens: readonly Token[]): boolean {
 function withTable(reference: string, place: FormulaPlace, tables: readonly TableColumns[]): string | undefined {
   const parsed = parseStructRef(reference);
   if (!parsed) return undefined;
-  const table = parsed.table ?? tableAround(place, tables);
+  const table = parsed.table || tableAround(place, tables);
   return table === undefined ? undefined : stringifyStructRef({ ...parsed, table }, { thisRow: true });
 }
 
