@@ -1,10 +1,13 @@
 import type { Page } from "playwright-core";
 import { beforeEach, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
+import type { Grid } from "../../src/pages/workbook/grid";
 import { Hands } from "./typing/hands";
 import { composeWords, places, typeInFormulaBar, typeNumbers } from "./typing/trials";
 import { select, shown, untilReady } from "./workbook-driver";
 import { workbookVisits } from "./workbook-visits";
+
+declare const workbookGrid: Grid;
 
 const found = await findBrowser();
 
@@ -51,6 +54,42 @@ describe.skipIf(!found)("typing on the workbook page", () => {
     await Promise.all([page.waitForEvent("load"), page.getByRole("button", { name: "Start afresh" }).click()]);
     await untilReady(page);
     expect(await shown(page, "Lot", "B9")).toBe("1240.0");
+  });
+
+  test("two clicks on a cell a while apart open it not, however busy the page was between them", async () => {
+    const canvas = page.locator("#grid canvas[id^=univer-sheet-main-canvas]");
+    const { x, y } = (await canvas.boundingBox()) ?? { x: 0, y: 0 };
+    const click = () => page.mouse.click(x + 250, y + 200);
+    const inCell = () => page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.getActiveRange()?.getValue());
+    await click();
+    await page.evaluate(() => void workbookGrid.api.getActiveWorkbook()?.getActiveRange()?.setValue(1240));
+    await page.waitForTimeout(1500);
+    await click();
+    await page.evaluate(() => {
+      setTimeout(() => {
+        const end = performance.now() + 1200;
+        while (performance.now() < end);
+      });
+    });
+    await page.waitForTimeout(700);
+    await click();
+    await page.keyboard.type("800", { delay: 60 });
+    await page.keyboard.press("Enter");
+    await page.keyboard.press("ArrowUp");
+    await expect.poll(inCell, { timeout: 20_000 }).toBe(800);
+
+    // Quick ones do, as the mouse has it.
+    await canvas.evaluate(
+      (sheet, at) => {
+        for (const type of ["pointerdown", "pointerup", "pointerdown", "pointerup"]) {
+          const buttons = type === "pointerdown" ? 1 : 0;
+          sheet.dispatchEvent(new PointerEvent(type, { ...at, button: 0, buttons, isPrimary: true, bubbles: true }));
+        }
+      },
+      { clientX: x + 250, clientY: y + 200 },
+    );
+    const isEditing = () => page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.isCellEditing());
+    await expect.poll(isEditing, { timeout: 20_000 }).toBe(true);
   });
 
   test("a sheet that is left ends the typing in it", async () => {

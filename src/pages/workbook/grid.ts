@@ -23,6 +23,7 @@ import { constantOf, snapshotOf, workbookOf } from "../../engine/snapshot";
 import { prepareSorting } from "../../engine/sort-table";
 import { type Spills, spillsOf } from "../../engine/spills";
 import type { Workbook } from "../../workbook/workbook";
+import { keepClicksApart } from "./double-clicks";
 import { followRows } from "./follow-rows";
 import { keepNotes } from "./notes";
 import { startTouch } from "./touch";
@@ -123,7 +124,10 @@ export async function openGrid(container: string, workbook: Workbook): Promise<G
   errors.settle(rawValue);
   await injector.get(LifecycleService).onStage(LifecycleStages.Rendered);
   const element = document.getElementById(container);
-  if (element) startTouch(element, api, injector);
+  if (element) {
+    startTouch(element, api, injector);
+    keepClicksApart(element, api, injector);
+  }
 
   const spilledPlaces = () =>
     new Set(
