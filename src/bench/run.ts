@@ -3,31 +3,19 @@
  * not the sources under a loader.
  */
 import { spawnSync } from "node:child_process";
-import { join, resolve as resolvePath } from "node:path";
-import { runWebpack } from "../build/run-webpack";
-import { resolve, rulesInPlainLanguage } from "../build/webpack-rules";
+import { mkdirSync } from "node:fs";
+import { join, resolve } from "node:path";
+import { bundleForNode } from "../build/bundle-script";
 
-const project = resolvePath(__dirname, "../..");
+const project = resolve(__dirname, "../..");
 const folder = join(project, ".cache", "bench");
 
 /** Rubbish is collected on the same thread: on a busy machine, waiting for the others would be measured. */
 const flags = ["--single-threaded-gc"];
 
 async function run(): Promise<void> {
-  await runWebpack({
-    mode: "production",
-    target: "node20",
-    context: project,
-    entry: { bench: join(__dirname, "bench.ts") },
-    output: { path: folder, filename: "[name].js" },
-    // Packages are taken as they are installed; the functions of the project use none.
-    externals: ({ request }, callback) =>
-      request?.match(/^(?:[a-z@](?!:))/) ? callback(null, `commonjs ${request}`) : callback(),
-    resolve,
-    module: { rules: rulesInPlainLanguage },
-    devtool: false,
-    performance: false,
-  });
+  mkdirSync(folder, { recursive: true });
+  await bundleForNode({ project, from: "src/bench/bench.ts", to: join(folder, "bench.js") });
   const { status } = spawnSync(process.execPath, [...flags, join(folder, "bench.js"), ...process.argv.slice(2)], {
     stdio: "inherit",
   });

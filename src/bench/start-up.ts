@@ -21,8 +21,9 @@ const officeStandIn = `
   window.Excel = { run: () => new Promise(() => undefined) };
 `;
 
-const pageOf = (...scripts: string[]): string =>
-  `<!doctype html><meta charset="utf-8"><title>start</title>${scripts.map((name) => `<script src="${name}"></script>`).join("")}<main id="pane"></main>`;
+const pageOf = (...tags: string[]): string =>
+  `<!doctype html><meta charset="utf-8"><title>start</title>${tags.join("")}<main id="pane"></main>`;
+const script = (name: string): string => `<script src="${name}"></script>`;
 
 interface StartUp {
   readonly ratios: readonly Comparison[];
@@ -36,11 +37,12 @@ export async function measureStartUp(): Promise<StartUp | undefined> {
   if (found === undefined) return undefined;
   const folder = mkdtempSync(join(tmpdir(), "tea-start-"));
   await buildFunctions(folder);
-  await buildPane(folder);
+  const { scripts } = await buildPane(folder);
   writeFileSync(join(folder, "office.js"), officeStandIn);
-  writeFileSync(join(folder, "empty.html"), pageOf("office.js"));
-  writeFileSync(join(folder, "alone.html"), pageOf("office.js", "functions.js"));
-  writeFileSync(join(folder, "with-pane.html"), pageOf("office.js", "functions.js", "pane.js"));
+  writeFileSync(join(folder, "empty.html"), pageOf(script("office.js")));
+  writeFileSync(join(folder, "alone.html"), pageOf(script("office.js"), script("functions.js")));
+  const pane = `<script type="module" src="${scripts[0]}"></script>`;
+  writeFileSync(join(folder, "with-pane.html"), pageOf(script("office.js"), script("functions.js"), pane));
   const { server, address } = await serve(folder, 0, "");
   const browser = await openBrowser(found, [officeOrigin]);
   try {
@@ -104,7 +106,7 @@ async function timeToUse(browser: Browser, address: string): Promise<number> {
   await page.goto(address);
   await page.waitForFunction(() => performance.getEntriesByName("usable").length > 0);
   const time = await page.evaluate(() => {
-    const script = performance.getEntriesByType("resource").find(({ name }) => name.endsWith("/pane.js"));
+    const script = performance.getEntriesByType("resource").find(({ name }) => /\/pane\.\w+\.js$/.test(name));
     const usable = performance.getEntriesByName("usable")[0];
     return (usable?.startTime ?? Number.NaN) - (script as PerformanceResourceTiming).responseEnd;
   });

@@ -1,15 +1,14 @@
-import { cpSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join, resolve as resolvePath } from "node:path";
 import { fileURLToPath } from "node:url";
-import HtmlWebpackPlugin from "html-webpack-plugin";
-import webpack, { type Configuration } from "webpack";
 import { catalogue } from "../core/catalogue";
 import { escaped } from "../generate/blocks";
 import { functionsJson } from "../generate/functions-json";
+import { bundlePage } from "./bundle-pages";
+import { bundleFunctions } from "./bundle-script";
+import { packagesOf } from "./bundled-packages";
 import { writeFunctionSite } from "./function-site";
 import { officeOrigin } from "./page-policy";
-import { runWebpack } from "./run-webpack";
-import { plainLanguage, resolve, rulesInPlainLanguage, rulesWithStyleFiles } from "./webpack-rules";
 
 const project = resolvePath(dirname(fileURLToPath(import.meta.url)), "../..");
 const source = (...path: string[]): string => join(project, "src", ...path);
@@ -28,61 +27,44 @@ const policy = [
   "form-action 'none'",
 ].join("; ");
 
-const page = (name: string): HtmlWebpackPlugin =>
-  new HtmlWebpackPlugin({
-    template: source("pages", "excel", `${name}.html`),
-    filename: `${name}.html`,
-    templateParameters: { policy },
-    minify: false,
-    scriptLoading: "defer",
-  });
-
-const shared: Configuration = {
-  mode: "production",
-  context: project,
-  resolve,
-  devtool: false,
-  performance: false,
-};
-
-/** Roots and exponentials that only pages work out go with them, and so do getters and arguments that nothing reads. */
-const withoutPages = { passes: 3, pure_funcs: ["Math.sqrt", "Math.exp"], pure_getters: true, keep_fargs: false };
-
-/** The script that Excel loads before the first cell resolves: functions without their pages. */
-const functionsScript = (folder: string): Configuration => ({
-  ...shared,
-  target: ["web", plainLanguage],
-  entry: { functions: source("pages", "excel", "functions-page.ts") },
-  output: { path: folder, filename: "[name].js" },
-  module: { rules: rulesInPlainLanguage },
-  optimization: { minimizeOptions: { javascript: { compress: withoutPages } } },
-  plugins: [
-    new webpack.NormalModuleReplacementPlugin(/^\.\/entry$/, source("core", "entry-without-page.ts")),
-    page("functions"),
-  ],
-});
-
-const paneScript = (folder: string): Configuration => ({
-  ...shared,
-  entry: { pane: source("pages", "excel", "pane-page.ts") },
-  output: { path: folder, filename: "[name].js", cssFilename: "[name].css" },
-  module: { rules: rulesWithStyleFiles },
-  experiments: { css: true },
-  plugins: [page("pane")],
-});
+/** Writes a page inside Excel: its own text, the policy before Office.js, and what the page loads after it. */
+function writePage(folder: string, name: string, loads: readonly string[]): void {
+  const html = readFileSync(source("pages", "excel", `${name}.html`), "utf8")
+    .replace("<title>", () => `<meta http-equiv="Content-Security-Policy" content="${escaped(policy)}" />\n    <title>`)
+    .replace("\n  </head>", () => `${loads.map((tag) => `\n    ${tag}`).join("")}\n  </head>`);
+  writeFileSync(join(folder, `${name}.html`), html);
+}
 
 /** The manifest with the addresses of another host. An address may hold `&`, and `$&`, which a plain replacement reads. */
 export const manifestFor = (origin: string): string =>
   readFileSync(join(project, "manifest.xml"), "utf8").replaceAll(localOrigin, () => escaped(origin));
 
-/** The functions script with its page alone. */
-export const buildFunctions = (folder: string): Promise<readonly string[]> => runWebpack(functionsScript(folder));
+/** The script that Excel loads before the first cell resolves, with its page alone. Gives the packages in it. */
+export async function buildFunctions(folder: string): Promise<readonly string[]> {
+  mkdirSync(folder, { recursive: true });
+  const to = join(folder, "functions.js");
+  const sources = await bundleFunctions({ project, from: "src/pages/excel/functions-page.ts", to });
+  writePage(folder, "functions", ['<script defer src="functions.js"></script>']);
+  return packagesOf(sources);
+}
 
-/** The task pane's page alone. */
-export const buildPane = (
+/** The task pane's page alone. Gives the packages in it, and its scripts, the first one first. */
+export async function buildPane(
   folder: string,
-  optimization: Configuration["optimization"] = {},
-): Promise<readonly string[]> => runWebpack({ ...paneScript(folder), optimization });
+): Promise<{ readonly packages: readonly string[]; readonly scripts: readonly string[] }> {
+  const { scripts, styles, sources } = await bundlePage({
+    project,
+    folder,
+    scripts: { pane: "src/pages/excel/pane-page.ts" },
+  });
+  const [first, ...others] = scripts.pane ?? [];
+  writePage(folder, "pane", [
+    `<link rel="stylesheet" href="${styles.pane}" />`,
+    ...others.map((name) => `<link rel="modulepreload" href="${name}" />`),
+    `<script type="module" src="${first}"></script>`,
+  ]);
+  return { packages: packagesOf(sources), scripts: scripts.pane ?? [] };
+}
 
 interface Target {
   readonly origin: string;
@@ -95,7 +77,7 @@ interface Target {
  */
 export async function buildAddIn({ origin, folder }: Target): Promise<readonly string[]> {
   rmSync(folder, { recursive: true, force: true });
-  const packages = [...(await buildFunctions(folder)), ...(await buildPane(folder))];
+  const packages = [...(await buildFunctions(folder)), ...(await buildPane(folder)).packages];
 
   writeFileSync(join(folder, "functions.json"), JSON.stringify(functionsJson(catalogue, origin), null, 1));
   writeFileSync(join(folder, "manifest.xml"), manifestFor(origin));

@@ -1,4 +1,4 @@
-import { mkdir, readFile, rm, writeFile } from "node:fs/promises";
+import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
 import { build, type Metafile, type OutputFile, type Plugin } from "esbuild";
 import { readWorkbook } from "../xlsx/read-workbook";
@@ -19,7 +19,7 @@ export interface BundledPage {
   readonly sources: readonly string[];
 }
 
-/** Bundles and minifies a page's scripts and styles into a folder of their own, each named by its content. */
+/** Bundles and minifies a page's scripts and styles into a folder, each named by its content. */
 export async function bundlePage({ project, folder, scripts }: Page): Promise<BundledPage> {
   const { outputFiles, metafile } = await build({
     absWorkingDir: project,
@@ -40,7 +40,6 @@ export async function bundlePage({ project, folder, scripts }: Page): Promise<Bu
     write: false,
     logLevel: "silent",
   });
-  await rm(folder, { recursive: true, force: true });
   await mkdir(folder, { recursive: true });
   const outputs = Object.entries(metafile.outputs).map(([path, output]) => ({ name: basename(path), ...output }));
   const entries = outputs.filter(({ entryPoint }) => Object.values(scripts).includes(entryPoint ?? ""));

@@ -1,10 +1,4 @@
-import type { Compilation } from "webpack";
-
-/** Where the packages lie of which a bundle holds code, `node_modules/a`: each once, in an order of its own. */
-export const bundledPackages = ({ modules }: Compilation): string[] =>
-  packagesOf([...modules].map((module) => module.nameForCondition() ?? ""));
-
-/** The same, of the files that a bundle was made from. */
+/** Where the packages lie of which a bundle holds code, `node_modules/a`, by the files it was made from: each once. */
 export const packagesOf = (files: readonly string[]): string[] => [...new Set(files.flatMap(placeOf))].sort();
 
 /** The package that a file is in: the last folder of packages on the way to it counts. */

@@ -32,6 +32,7 @@ export async function buildPageOnce(): Promise<boolean> {
 
 /** Writes the page and the pages of the functions that its pane links to. Gives the packages that it holds code of. */
 export async function buildPage(folder: string): Promise<readonly string[]> {
+  await rm(folder, { recursive: true, force: true });
   const { scripts, styles, sources } = await bundlePage({
     project,
     folder,

@@ -16,13 +16,15 @@ export function limits({ above, atLeast, below, atMost }: Bounds): { readonly lo
   };
 }
 
-/** The smallest double above a number: the one whose bits, read as a whole number, are next. */
+/** A little more than half the distance from 1 to the next double. */
+const halfStep = Number.EPSILON / 2 + Number.EPSILON ** 2 / 2;
+
+/**
+ * The smallest double above a number that no bound comes too near zero for: the sum is rounded to it. Whole numbers of
+ * 64 bits would say it more plainly, but Excel's script engine does not know them on all its systems.
+ */
 function nextAbove(value: number): number {
-  if (value === 0) return Number.MIN_VALUE;
-  const bits = new DataView(new ArrayBuffer(8));
-  bits.setFloat64(0, value);
-  bits.setBigInt64(0, bits.getBigInt64(0) + (value > 0 ? 1n : -1n));
-  return bits.getFloat64(0);
+  return value === 0 ? Number.MIN_VALUE : value + Math.abs(value) * halfStep;
 }
 
 export function isInside(value: number, bounds: Bounds): boolean {

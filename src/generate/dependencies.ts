@@ -65,8 +65,7 @@ export const licencesByHand: Readonly<Record<string, string>> = {
 /** Tools of which something is in what is shipped, so that their licences belong to it. */
 export const shippedTools: Readonly<Record<string, string>> = {
   "@fluentui/tokens": "the values of its tokens stand in the pane's style sheet",
-  esbuild: "its part that puts modules together is in the workbook page",
-  webpack: "its part that puts modules together is in the scripts of the add-in",
+  esbuild: "its part that puts modules together is in the scripts of the add-in and of the workbook page",
 };
 
 /** Packages that would run a script when they are installed. Every install here passes --ignore-scripts. */

@@ -1,33 +1,24 @@
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { dirname, join, resolve as resolvePath } from "node:path";
+import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
-import { runWebpack } from "../../src/build/run-webpack";
-import { resolve, rulesWithStyleFiles } from "../../src/build/webpack-rules";
+import { bundlePage } from "../../src/build/bundle-pages";
 
-const project = resolvePath(dirname(fileURLToPath(import.meta.url)), "../..");
-
-const html =
-  '<!doctype html><html lang="en"><meta charset="utf-8"><title>Pane</title><link rel="stylesheet" href="pane.css"><body class="tea-pane-page"><main id="pane"></main><script src="pane.js"></script></body></html>';
+const project = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
 
 /** The pane beside a workbook in memory (pane-with-fake-host.ts), built once and opened in as many pages as are asked. */
 export class FakePane {
   readonly #folder = mkdtempSync(join(tmpdir(), "tea-fake-pane-"));
+  #html = "";
 
   async build(): Promise<void> {
-    await runWebpack({
-      mode: "production",
-      context: project,
-      entry: { pane: join(project, "test/browser/pane-with-fake-host.ts") },
-      output: { path: this.#folder, filename: "[name].js", cssFilename: "[name].css" },
-      module: { rules: rulesWithStyleFiles },
-      experiments: { css: true },
-      resolve,
-      devtool: false,
-      performance: false,
-      optimization: { minimize: false },
+    const { scripts, styles } = await bundlePage({
+      project,
+      folder: this.#folder,
+      scripts: { pane: "test/browser/pane-with-fake-host.ts" },
     });
+    this.#html = `<!doctype html><html lang="en"><meta charset="utf-8"><title>Pane</title><link rel="stylesheet" href="${styles.pane}"><body class="tea-pane-page"><main id="pane"></main><script type="module" src="${scripts.pane?.[0]}"></script></body></html>`;
   }
 
   /** In a context of its own, so that nothing is kept from the page before; close that when done. */
@@ -35,7 +26,7 @@ export class FakePane {
     const context = await browser.newContext({ viewport: { width: 350, height: 800 }, ...options });
     await context.route("**/*", (route) => {
       const { pathname } = new URL(route.request().url());
-      if (pathname === "/") return route.fulfill({ body: html, contentType: "text/html" });
+      if (pathname === "/") return route.fulfill({ body: this.#html, contentType: "text/html" });
       const contentType = pathname.endsWith(".css") ? "text/css" : "text/javascript";
       return route.fulfill({ body: readFileSync(join(this.#folder, pathname)), contentType });
     });

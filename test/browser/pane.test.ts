@@ -54,8 +54,7 @@ const focused = (page: Page) =>
 
 describe.skipIf(found === undefined)("the pane in a browser", () => {
   beforeAll(async () => {
-    // Minifying takes longer than all the rest.
-    await buildPane(folder, { minimize: false });
+    await buildPane(folder);
     if (found) browser = await openBrowser(found, [officeOrigin]);
   });
   afterAll(async () => {

@@ -34,7 +34,7 @@ describe.skipIf(found === undefined)("no page", () => {
 
   beforeAll(async () => {
     await buildFunctions(folder);
-    await buildPane(folder, { minimize: false });
+    await buildPane(folder);
     writeFunctionSite(folder);
     writeFileSync(join(folder, "stranger.js"), "ran.stranger = true;");
     await buildPageOnce();

@@ -1,0 +1,76 @@
+import { writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { type BuildOptions, build, type Plugin } from "esbuild";
+import { minify } from "terser";
+
+interface Script {
+  readonly project: string;
+  /** The script, from the project. */
+  readonly from: string;
+  /** The file that is written. */
+  readonly to: string;
+}
+
+/** The language that Excel's own script engine, without a page, can be trusted to know on all its systems. */
+const plainLanguage = "es2018";
+
+const shared: BuildOptions = {
+  bundle: true,
+  minifySyntax: true,
+  target: plainLanguage,
+  legalComments: "none",
+  metafile: true,
+  write: false,
+  logLevel: "silent",
+};
+
+/**
+ * Bundles functions without their pages into one script in plain language, and gives the source files that it holds
+ * code of. It is made small by terser, which takes longer than esbuild for a script of a third less.
+ */
+export async function bundleFunctions({ project, from, to }: Script): Promise<readonly string[]> {
+  const { outputFiles, metafile, warnings } = await build({
+    ...shared,
+    absWorkingDir: project,
+    entryPoints: [from],
+    format: "iife",
+    platform: "neutral",
+    plugins: [withoutPages(project)],
+  });
+  // Such as words of the language that the bundler cannot put into plainer ones.
+  if (warnings.length > 0) throw new Error(warnings.map(({ text }) => text).join("\n"));
+  await writeFile(to, await small(outputFiles?.[0]?.text ?? ""));
+  return Object.values(metafile?.outputs ?? {}).flatMap(({ inputs }) =>
+    Object.entries(inputs).flatMap(([path, { bytesInOutput }]) => (bytesInOutput > 0 ? [path] : [])),
+  );
+}
+
+/** Bundles a script for Node in the same language and as small, with packages taken as they are installed. */
+export async function bundleForNode({ project, from, to }: Script): Promise<void> {
+  const { outputFiles } = await build({
+    ...shared,
+    absWorkingDir: project,
+    entryPoints: [from],
+    format: "cjs",
+    platform: "node",
+    packages: "external",
+  });
+  await writeFile(to, await small(outputFiles?.[0]?.text ?? ""));
+}
+
+/** Roots and exponentials that only pages work out go with them, and so do getters and arguments that nothing reads. */
+const compress = { passes: 3, pure_funcs: ["Math.sqrt", "Math.exp"], pure_getters: true, keep_fargs: false };
+
+async function small(script: string): Promise<string> {
+  const { code } = await minify(script, { ecma: 2018, toplevel: true, compress });
+  if (code === undefined) throw new Error("the minifier gave no script");
+  return code;
+}
+
+/** Whoever takes core/entry.ts gets entry-without-page.ts. */
+const withoutPages = (project: string): Plugin => ({
+  name: "functions without their pages",
+  setup({ onResolve }) {
+    onResolve({ filter: /^\.\/entry$/ }, () => ({ path: join(project, "src/core/entry-without-page.ts") }));
+  },
+});
