@@ -1,7 +1,7 @@
 import { writeFile } from "node:fs/promises";
-import { join } from "node:path";
-import { type BuildOptions, build, type Plugin } from "esbuild";
+import { type BuildOptions, build } from "esbuild";
 import { minify } from "terser";
+import { withoutPages } from "./without-pages";
 
 interface Script {
   readonly project: string;
@@ -58,19 +58,10 @@ export async function bundleForNode({ project, from, to }: Script): Promise<void
   await writeFile(to, await small(outputFiles?.[0]?.text ?? ""));
 }
 
-/** Roots and exponentials that only pages work out go with them, and so do getters and arguments that nothing reads. */
-const compress = { passes: 3, pure_funcs: ["Math.sqrt", "Math.exp"], pure_getters: true, keep_fargs: false };
+const compress = { passes: 3, pure_getters: true, unsafe_arrows: true, keep_fargs: false };
 
 async function small(script: string): Promise<string> {
   const { code } = await minify(script, { ecma: 2018, toplevel: true, compress });
   if (code === undefined) throw new Error("the minifier gave no script");
   return code;
 }
-
-/** Whoever takes core/entry.ts gets entry-without-page.ts. */
-const withoutPages = (project: string): Plugin => ({
-  name: "functions without their pages",
-  setup({ onResolve }) {
-    onResolve({ filter: /^\.\/entry$/ }, () => ({ path: join(project, "src/core/entry-without-page.ts") }));
-  },
-});

@@ -94,14 +94,14 @@ export const within = <Of extends Quantity>(quantity: Of, bounds: Bounds, requir
   requirement,
 });
 
-const anyWeightUnit = explained("grams, or any weight unit kept through the whole call");
+const anyWeightUnit = "grams, or any weight unit kept through the whole call";
 
 export const weight = number({
   name: "weight",
   kind: "weight",
   bounds: { above: 0 },
   requirement: "a weight above 0",
-  unit: anyWeightUnit,
+  unit: explained(anyWeightUnit),
   format: explained("0.0"),
 });
 
@@ -110,7 +110,7 @@ export const looseWeight = number({
   kind: "weight",
   bounds: { atLeast: 0 },
   requirement: "a weight of 0 or more",
-  unit: anyWeightUnit,
+  unit: explained(anyWeightUnit),
   format: explained("0.0"),
 });
 
@@ -120,7 +120,7 @@ export const weightDifference = number({
   kind: "weight",
   bounds: {},
   requirement: "a number",
-  unit: anyWeightUnit,
+  unit: explained(anyWeightUnit),
   format: explained("0.0"),
 });
 
@@ -212,7 +212,7 @@ export const outturn = number({
   bounds: { above: 0, atMost: 1 },
   requirement: "above 0 and at most 1 (21% or 0.21)",
   unit: explained("tea from one unit of leaf, a share of one"),
-  format: "0.0%",
+  format: explained("0.0%"),
 });
 
 /** A plain ratio, such as kilograms fresh for each kilogram finished. */
@@ -242,7 +242,7 @@ export const pieces = number({
   bounds: { atLeast: 0 },
   requirement: "0 or more",
   unit: explained("pieces, not rounded"),
-  format: "0",
+  format: explained("0"),
 });
 
 export const piecesAnHour = number({
@@ -251,7 +251,7 @@ export const piecesAnHour = number({
   bounds: { above: 0 },
   requirement: "a number above 0",
   unit: explained("pieces an hour"),
-  format: "0",
+  format: explained("0"),
 });
 
 export const weightForArea = number({
@@ -308,7 +308,7 @@ export const outturnError = number({
   bounds: { atLeast: 0, atMost: 0.2 },
   requirement: "from 0 to 0.2 (0.5 points is 0.005)",
   unit: explained("one standard uncertainty, as a share (one point is 0.01)"),
-  format: "0.0%",
+  format: explained("0.0%"),
 });
 
 /** One standard uncertainty of whatever stands beside it. */
@@ -347,7 +347,7 @@ export const looseSpan = number({
   bounds: { atLeast: 0 },
   requirement: "a time span of 0 or more, such as 0:30 for half an hour",
   unit: explained("spreadsheet time (1 is a day; 5:00 is five hours)"),
-  format: "[h]:mm",
+  format: explained("[h]:mm"),
 });
 
 export const timeOfDay = number({
@@ -356,7 +356,7 @@ export const timeOfDay = number({
   bounds: { atLeast: 0, below: 1 },
   requirement: "a time of day from 0:00 to 23:59, such as 12:45",
   unit: explained("spreadsheet time (1 is a day)"),
-  format: "hh:mm",
+  format: explained("hh:mm"),
 });
 
 /** A bare number whose unit the function states: a score, an amount in a unit given by name. */
@@ -396,7 +396,7 @@ export const scatterOf = number({
   bounds: { atLeast: 0 },
   requirement: "0 or more",
   unit: explained("one standard deviation of a single reading, in the unit of the readings"),
-  format: "0.0000",
+  format: explained("0.0000"),
 });
 
 /** How near a mean should be known, either way. */
@@ -406,7 +406,7 @@ export const halfWidth = number({
   bounds: { above: 0 },
   requirement: "a number above 0",
   unit: explained("the unit of the readings"),
-  format: "0.0000",
+  format: explained("0.0000"),
 });
 
 export const yesNo: Quantity & { readonly holds: "yesNo" } = {
@@ -415,7 +415,7 @@ export const yesNo: Quantity & { readonly holds: "yesNo" } = {
   holds: "yesNo",
   bounds: {},
   requirement: "TRUE or FALSE (1 or 0)",
-  unit: "",
+  unit: explained(""),
   format: explained("General"),
 };
 
@@ -425,7 +425,7 @@ export const text: Quantity & { readonly holds: "text" } = {
   holds: "text",
   bounds: {},
   requirement: "text",
-  unit: "",
+  unit: explained(""),
   format: explained("General"),
 };
 
