@@ -24,7 +24,9 @@ export function withoutPage(file: string): string {
   const text = withoutWords(file.replace(/^ +group: "\w+",\n/m, ""));
   const { statements } = ts.createSourceFile("function.ts", text, ts.ScriptTarget.Latest, true);
   const declarations = statements.map((statement) => ({ statement, names: namesOf(statement) }));
-  const pages = declarations.filter(({ names }) => names.some((name) => name.endsWith("Page")));
+  const pages = declarations.filter(
+    ({ statement, names }) => isExported(statement) && names.some((name) => name.endsWith("Page")),
+  );
   const kept = new Set(
     declarations.filter(
       (each) =>

@@ -16,10 +16,10 @@ export interface Drying {
 export const drying = defineFunction({
   id: "DRYING",
   group: "time",
-  calculate: (given: Drying) => least(given.weight, most),
+  calculate: (given: Drying) => leastOfPage(given.weight, most),
 });
 
-function least(one: number, other: number): number {
+function leastOfPage(one: number, other: number): number {
   return Math.min(one, other);
 }
 
@@ -38,9 +38,9 @@ export interface Drying {
 }
 export const drying = defineFunction({
   id: "DRYING",
-  calculate: (given: Drying) => least(given.weight, most),
+  calculate: (given: Drying) => leastOfPage(given.weight, most),
 });
-function least(one: number, other: number): number {
+function leastOfPage(one: number, other: number): number {
   return Math.min(one, other);
 }
 export const dryingPage = () => undefined;`);
