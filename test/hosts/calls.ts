@@ -51,6 +51,8 @@ export const calls: readonly Call[] = [...catalogueCalls, ...edgeCalls];
 export const lastDigits: Readonly<Record<string, string>> = {
   LOTFLAGS:
     "z is a difference of two Math.log, whose last digit the language leaves to the engine; Node and Chromium differ",
+  DRYINGTIME:
+    "its fit is made of Math.expm1 and Math.log, whose last digit the language leaves to the engine; Node and Chromium differ",
 };
 
 export const isRange = (argument: CallArgument): argument is readonly (readonly Content[])[] => Array.isArray(argument);
