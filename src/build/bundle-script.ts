@@ -14,6 +14,10 @@ interface Script {
 /** The language that Excel's own script engine, without a page, can be trusted to know on all its systems. */
 const plainLanguage = "es2018";
 
+/** Long names of parts of objects that never leave the script: they become short ones. */
+const ownNames =
+  /^(argument|bounds|firstLeftOut|leftOut|moistureError|parameters|quantity|question|removedMoisture|requirement|weightError)$/;
+
 const shared: BuildOptions = {
   bundle: true,
   minifySyntax: true,
@@ -35,6 +39,7 @@ export async function bundleFunctions({ project, from, to }: Script): Promise<re
     entryPoints: [from],
     format: "iife",
     platform: "neutral",
+    mangleProps: ownNames,
     plugins: [withoutPages(project)],
   });
   // Such as words of the language that the bundler cannot put into plainer ones.
