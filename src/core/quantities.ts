@@ -42,6 +42,7 @@ export type Kind =
 
 export interface Quantity {
   readonly name: string;
+  /** The functions script knows only that of a moisture, which UNCERTAINTY asks for; the rest is for what shows numbers. */
   readonly kind: Kind;
   readonly holds: "number" | "yesNo" | "choice" | "text";
   readonly bounds: Bounds;
@@ -98,7 +99,7 @@ const anyWeightUnit = "grams, or any weight unit kept through the whole call";
 
 export const weight = number({
   name: "weight",
-  kind: "weight",
+  kind: explained("weight"),
   bounds: { above: 0 },
   requirement: "a weight above 0",
   unit: explained(anyWeightUnit),
@@ -107,7 +108,7 @@ export const weight = number({
 
 export const looseWeight = number({
   name: "loose weight",
-  kind: "weight",
+  kind: explained("weight"),
   bounds: { atLeast: 0 },
   requirement: "a weight of 0 or more",
   unit: explained(anyWeightUnit),
@@ -117,7 +118,7 @@ export const looseWeight = number({
 /** What an unaccounted weight is: it may be negative. A result only. */
 export const weightDifference = number({
   name: "weight difference",
-  kind: "weight",
+  kind: explained("weight"),
   bounds: {},
   requirement: "a number",
   unit: explained(anyWeightUnit),
@@ -138,7 +139,7 @@ export const mostMoisture = 1 - 2 ** -53;
 
 export const dryBasisMoisture = number({
   name: "dry-basis moisture",
-  kind: "dry-basis moisture",
+  kind: explained("dry-basis moisture"),
   bounds: { atLeast: 0, atMost: 1e6 },
   requirement: "0 or more (300% or 3)",
   unit: explained("water as a share of the dry matter (dry basis)"),
@@ -147,7 +148,7 @@ export const dryBasisMoisture = number({
 
 export const share = number({
   name: "share",
-  kind: "share",
+  kind: explained("share"),
   bounds: { atLeast: 0, atMost: 1 },
   requirement: "from 0 to 1 (5% or 0.05)",
   unit: explained("share of one"),
@@ -162,7 +163,7 @@ export const confidence = within(share, { above: 0, below: 1 }, "above 0 and bel
 
 export const loss = number({
   name: "loss",
-  kind: "share",
+  kind: explained("share"),
   bounds: { atLeast: 0, atMost: 1 },
   requirement: "from 0 to 1 (30% or 0.3)",
   unit: explained("share of one, of what lossOf names"),
@@ -171,7 +172,7 @@ export const loss = number({
 
 export const content = number({
   name: "content",
-  kind: "share",
+  kind: explained("share"),
   bounds: { atLeast: 0 },
   requirement: "0 or more",
   unit: explained("any, kept the same in the answer"),
@@ -180,7 +181,7 @@ export const content = number({
 
 export const money = number({
   name: "money",
-  kind: "money",
+  kind: explained("money"),
   bounds: { atLeast: 0 },
   requirement: "an amount of 0 or more",
   unit: explained("any currency kept through the whole call"),
@@ -189,7 +190,7 @@ export const money = number({
 
 export const area = number({
   name: "area",
-  kind: "area",
+  kind: explained("area"),
   bounds: { above: 0 },
   requirement: "an area above 0",
   unit: explained("any area unit kept through the whole call"),
@@ -198,7 +199,7 @@ export const area = number({
 
 export const count = number({
   name: "count",
-  kind: "count",
+  kind: explained("count"),
   bounds: { atLeast: 1, whole: true },
   requirement: "a whole number of 1 or more",
   unit: explained("pieces"),
@@ -208,7 +209,7 @@ export const count = number({
 /** Tea from one unit of leaf. */
 export const outturn = number({
   name: "outturn",
-  kind: "share",
+  kind: explained("share"),
   bounds: { above: 0, atMost: 1 },
   requirement: "above 0 and at most 1 (21% or 0.21)",
   unit: explained("tea from one unit of leaf, a share of one"),
@@ -218,7 +219,7 @@ export const outturn = number({
 /** A plain ratio, such as kilograms fresh for each kilogram finished. */
 export const ratio = number({
   name: "ratio",
-  kind: "number",
+  kind: explained("number"),
   bounds: { atLeast: 0 },
   requirement: "0 or more",
   unit: explained("none: one weight for each of another"),
@@ -228,7 +229,7 @@ export const ratio = number({
 /** How many there are; also none. A result only. */
 export const tally = number({
   name: "tally",
-  kind: "count",
+  kind: explained("count"),
   bounds: { atLeast: 0, whole: true },
   requirement: "a whole number of 0 or more",
   unit: explained("pieces"),
@@ -238,7 +239,7 @@ export const tally = number({
 /** How many there would be: not rounded. A result only. */
 export const pieces = number({
   name: "number of pieces",
-  kind: "count",
+  kind: explained("count"),
   bounds: { atLeast: 0 },
   requirement: "0 or more",
   unit: explained("pieces, not rounded"),
@@ -247,7 +248,7 @@ export const pieces = number({
 
 export const piecesAnHour = number({
   name: "pieces an hour",
-  kind: "number",
+  kind: explained("number"),
   bounds: { above: 0 },
   requirement: "a number above 0",
   unit: explained("pieces an hour"),
@@ -256,7 +257,7 @@ export const piecesAnHour = number({
 
 export const weightForArea = number({
   name: "weight for each unit of area",
-  kind: "weight for area",
+  kind: explained("weight for area"),
   bounds: { atLeast: 0 },
   requirement: "0 or more",
   unit: explained("one of the weight unit for each of the area unit"),
@@ -266,7 +267,7 @@ export const weightForArea = number({
 /** A modified z-score. A result only. */
 export const zScore = number({
   name: "z-score",
-  kind: "number",
+  kind: explained("number"),
   bounds: {},
   requirement: "a number",
   unit: explained("none: usual distances from the usual"),
@@ -276,7 +277,7 @@ export const zScore = number({
 /** How many usual distances from the usual are too many. */
 export const zLimit = number({
   name: "z-score limit",
-  kind: "number",
+  kind: explained("number"),
   bounds: { above: 0 },
   requirement: "a number above 0, such as 3.5",
   unit: explained("none: usual distances from the usual"),
@@ -285,7 +286,7 @@ export const zLimit = number({
 
 export const weightError = number({
   name: "weight error",
-  kind: "weight error",
+  kind: explained("weight error"),
   bounds: { atLeast: 0 },
   requirement: "a standard uncertainty of 0 or more",
   unit: explained("one standard uncertainty, in the unit of its weight"),
@@ -295,7 +296,7 @@ export const weightError = number({
 /** Above 20 points the writer meant 0.5 points and typed 0.5: nobody weighs that badly. */
 export const moistureError = number({
   name: "moisture error",
-  kind: "moisture error",
+  kind: explained("moisture error"),
   bounds: { atLeast: 0, atMost: 0.2 },
   requirement: "from 0 to 0.2 (0.5 points is 0.005)",
   unit: explained("one standard uncertainty, as a share (one point is 0.01)"),
@@ -304,7 +305,7 @@ export const moistureError = number({
 
 export const outturnError = number({
   name: "outturn error",
-  kind: "share",
+  kind: explained("share"),
   bounds: { atLeast: 0, atMost: 0.2 },
   requirement: "from 0 to 0.2 (0.5 points is 0.005)",
   unit: explained("one standard uncertainty, as a share (one point is 0.01)"),
@@ -314,7 +315,7 @@ export const outturnError = number({
 /** One standard uncertainty of whatever stands beside it. */
 export const standardError = number({
   name: "standard error",
-  kind: "number",
+  kind: explained("number"),
   bounds: { atLeast: 0 },
   requirement: "a standard uncertainty of 0 or more",
   unit: explained("one standard uncertainty, in the unit of its quantity"),
@@ -324,7 +325,7 @@ export const standardError = number({
 /** A time of day, or a date with a time, as the spreadsheet counts: days since its first day. */
 export const clock = number({
   name: "clock time",
-  kind: "time of day",
+  kind: explained("time of day"),
   bounds: { atLeast: 0 },
   requirement: "a time such as 14:30",
   unit: explained("spreadsheet time (1 is a day)"),
@@ -333,7 +334,7 @@ export const clock = number({
 
 export const timeSpan = number({
   name: "time span",
-  kind: "span",
+  kind: explained("span"),
   bounds: { above: 0 },
   requirement: "a time span above 0, such as 0:30 for half an hour",
   unit: explained("spreadsheet time (1 is a day; 5:00 is five hours)"),
@@ -343,7 +344,7 @@ export const timeSpan = number({
 /** How long something lasts, or how late it is; also not at all. */
 export const looseSpan = number({
   name: "loose time span",
-  kind: "span",
+  kind: explained("span"),
   bounds: { atLeast: 0 },
   requirement: "a time span of 0 or more, such as 0:30 for half an hour",
   unit: explained("spreadsheet time (1 is a day; 5:00 is five hours)"),
@@ -352,7 +353,7 @@ export const looseSpan = number({
 
 export const timeOfDay = number({
   name: "time of day",
-  kind: "time of day",
+  kind: explained("time of day"),
   bounds: { atLeast: 0, below: 1 },
   requirement: "a time of day from 0:00 to 23:59, such as 12:45",
   unit: explained("spreadsheet time (1 is a day)"),
@@ -362,7 +363,7 @@ export const timeOfDay = number({
 /** A bare number whose unit the function states: a score, an amount in a unit given by name. */
 export const plainNumber = number({
   name: "number",
-  kind: "number",
+  kind: explained("number"),
   bounds: { atLeast: 0, atMost: 1e30 },
   requirement: "a number of 0 or more",
   unit: explained("as the function says"),
@@ -372,7 +373,7 @@ export const plainNumber = number({
 /** A number that another function judges: its bounds are that function's. */
 export const anyNumber = number({
   name: "any number",
-  kind: "number",
+  kind: explained("number"),
   bounds: {},
   requirement: "a number",
   unit: explained("as the function named says"),
@@ -382,7 +383,7 @@ export const anyNumber = number({
 /** Weighted squares of adjustments, summed up. A result only. */
 export const chiSquare = number({
   name: "chi-square",
-  kind: "number",
+  kind: explained("number"),
   bounds: { atLeast: 0 },
   requirement: "0 or more",
   unit: explained("none: squares of distances in errors"),
@@ -392,7 +393,7 @@ export const chiSquare = number({
 /** How far single readings of one thing lie from each other. A result only. */
 export const scatterOf = number({
   name: "scatter of readings",
-  kind: "number",
+  kind: explained("number"),
   bounds: { atLeast: 0 },
   requirement: "0 or more",
   unit: explained("one standard deviation of a single reading, in the unit of the readings"),
@@ -402,7 +403,7 @@ export const scatterOf = number({
 /** How near a mean should be known, either way. */
 export const halfWidth = number({
   name: "half-width",
-  kind: "number",
+  kind: explained("number"),
   bounds: { above: 0 },
   requirement: "a number above 0",
   unit: explained("the unit of the readings"),
@@ -411,7 +412,7 @@ export const halfWidth = number({
 
 export const yesNo: Quantity & { readonly holds: "yesNo" } = {
   name: "yes or no",
-  kind: "yes or no",
+  kind: explained("yes or no"),
   holds: "yesNo",
   bounds: {},
   requirement: "TRUE or FALSE (1 or 0)",
@@ -421,7 +422,7 @@ export const yesNo: Quantity & { readonly holds: "yesNo" } = {
 
 export const text: Quantity & { readonly holds: "text" } = {
   name: "text",
-  kind: "text",
+  kind: explained("text"),
   holds: "text",
   bounds: {},
   requirement: "text",
