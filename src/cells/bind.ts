@@ -1,5 +1,6 @@
 import { type Answer, type Argument, type Column, type FunctionSpec, headers, type Parameter } from "../core/define";
 import { DomainError, must } from "../core/errors";
+import { Phrase } from "../core/phrases";
 import type { Being } from "../core/refusals";
 import { quickPath } from "./quick-path";
 import { booksReader } from "./read-book";
@@ -12,10 +13,22 @@ import { type CellArgument, CellError, type CellValue, cellErrorOf, type Grid, r
 /** A function as cells call it. It never throws: a refusal is a CellError in the grid. */
 export type CellFunction = (...given: CellArgument[]) => Grid;
 
-/** Makes a function of the catalogue callable from cells, by the rules of a spreadsheet. */
-export function bind(spec: FunctionSpec): CellFunction {
+/** Makes a function of the catalogue callable from cells, by the rules of a spreadsheet. Cells speak English. */
+export const bind = (spec: FunctionSpec): CellFunction => bound(spec, asCellValue) as CellFunction;
+
+/** As cells hold it, but with what the function says in phrases, for whoever speaks another language. */
+export type PhraseGrid = (CellValue | Phrase)[][];
+
+/** As bind, for those who do. */
+export const bindInPhrases = (spec: FunctionSpec): ((...given: CellArgument[]) => PhraseGrid) =>
+  bound(spec, (answer) => (answer instanceof Phrase ? answer : asCellValue(answer)));
+
+/** Makes of an answer what stands in its cell. */
+type InCell = (answer: unknown) => CellValue | Phrase;
+
+function bound(spec: FunctionSpec, inCell: InCell): (...given: CellArgument[]) => PhraseGrid {
   // Excel appends an object of its own behind the arguments: only the places of declared parameters are read.
-  const answer = answererOf(spec);
+  const answer = answererOf(spec, inCell);
   return (...given) => {
     try {
       return answer(given);
@@ -34,35 +47,35 @@ function malformed({ parameters }: FunctionSpec, given: readonly CellArgument[])
 }
 
 /** Answers a call; may throw a DomainError. */
-type Answerer = (given: readonly CellArgument[]) => Grid;
+type Answerer = (given: readonly CellArgument[]) => PhraseGrid;
 
 /** What a calculation gave, or why it was not asked. */
 type Calculated = Answer | Answer[] | Answer[][] | Hurdle;
 
-function answererOf(spec: FunctionSpec): Answerer {
+function answererOf(spec: FunctionSpec, inCell: InCell): Answerer {
   const { result } = spec;
   switch (result.shape) {
     case "cell":
-      return elementByElement(spec);
+      return elementByElement(spec, inCell);
     case "row":
-      return rowByRow(spec, result.columns.length);
+      return rowByRow(spec, result.columns.length, inCell);
     case "column":
-      return once(spec, (answer) => (answer as Answer[]).map((value) => [asCellValue(value)]));
+      return once(spec, (answer) => (answer as Answer[]).map((value) => [inCell(value)]));
     case "table":
-      return table(spec, result.columns);
+      return table(spec, result.columns, inCell);
   }
 }
 
 /** A value for each element of the ranges given. */
-function elementByElement(spec: FunctionSpec): Answerer {
+function elementByElement(spec: FunctionSpec, inCell: InCell): Answerer {
   const prepare = preparer(spec);
   return (given) => {
     const { rows, columns } = shapeOfAll(spec.parameters, given);
     const calculateAt = prepare(given);
-    const grid: Grid = [];
+    const grid: PhraseGrid = [];
     for (let row = 0; row < rows; row += 1) {
-      const values = [asCellValue(calculateAt(row, 0))];
-      for (let column = 1; column < columns; column += 1) values.push(asCellValue(calculateAt(row, column)));
+      const values = [inCell(calculateAt(row, 0))];
+      for (let column = 1; column < columns; column += 1) values.push(inCell(calculateAt(row, column)));
       grid.push(values);
     }
     return grid;
@@ -70,7 +83,7 @@ function elementByElement(spec: FunctionSpec): Answerer {
 }
 
 /** A row of values for each row of the columns given. */
-function rowByRow(spec: FunctionSpec, width: number): Answerer {
+function rowByRow(spec: FunctionSpec, width: number, inCell: InCell): Answerer {
   const prepare = preparer(spec);
   return (given) => {
     const { rows, columns } = shapeOfAll(spec.parameters, given);
@@ -80,13 +93,13 @@ function rowByRow(spec: FunctionSpec, width: number): Answerer {
       const calculated = calculateAt(row, 0);
       // An error or a wait stands in every cell of its row, so that a spill keeps its width.
       if (!Array.isArray(calculated)) return new Array<CellValue>(width).fill(asCellValue(calculated));
-      return calculated.map(asCellValue);
+      return calculated.map(inCell);
     });
   };
 }
 
 /** One answer of several cells, from single cells and lists. */
-function once(spec: FunctionSpec, render: (answer: Answer[] | Answer[][]) => Grid): Answerer {
+function once(spec: FunctionSpec, render: (answer: Answer[] | Answer[][]) => PhraseGrid): Answerer {
   const prepare = preparer(spec);
   const takesCell = spec.parameters.map((parameter) => parameter.takes === "cell");
   return (given) => {
@@ -98,8 +111,8 @@ function once(spec: FunctionSpec, render: (answer: Answer[] | Answer[][]) => Gri
   };
 }
 
-function table(spec: FunctionSpec, columns: readonly Column[]): Answerer {
-  const answerWithout = once(spec, (answer) => (answer as Answer[][]).map((row) => row.map(asCellValue)));
+function table(spec: FunctionSpec, columns: readonly Column[], inCell: InCell): Answerer {
+  const answerWithout = once(spec, (answer) => (answer as Answer[][]).map((row) => row.map(inCell)));
   const place = spec.parameters.indexOf(headers);
   const { read } = cellReader(headers);
   return (given) => {
@@ -183,6 +196,7 @@ function asCellValue(answer: unknown): CellValue {
     return cellErrorOf("#VALUE!", "the numbers are too large or too small to calculate with");
   }
   if (typeof answer === "string" || answer instanceof CellError) return answer;
+  if (answer instanceof Phrase) return answer.toString();
   if (answer instanceof DomainError) return refusedCell(answer);
   return cellErrorOf("#VALUE!", { kind: "not worked out", problem: String(answer) });
 }

@@ -50,7 +50,7 @@ import { outturn, outturnPage } from "./yields/outturn";
 
 const uncertainty = uncertaintyOf(() => catalogue.map(({ spec }) => spec));
 
-export const catalogue: readonly Entry[] = [
+const entries = [
   entry(dryBasis, dryBasisPage),
   entry(wetBasis, wetBasisPage),
   entry(ovenMoisture, ovenMoisturePage),
@@ -99,3 +99,8 @@ export const catalogue: readonly Entry[] = [
   entry(dayPlan, dayPlanPage),
   entry(dryingTime, dryingTimePage),
 ];
+
+export const catalogue: readonly Entry[] = entries;
+
+/** A line of the catalogue with its texts to the letter, for languages that have to have a twin of each. */
+export type CatalogueEntry = (typeof entries)[number];

@@ -5,6 +5,7 @@
 
 import type { Caution } from "./cautions";
 import type { DomainError } from "./errors";
+import type { Phrase } from "./phrases";
 import { type Quantity, type ValueOf, yesNo } from "./quantities";
 import type { SheetError } from "./sheet-error";
 import type { Source } from "./sources";
@@ -44,8 +45,11 @@ export type BookCell = number | string | boolean | null | undefined | SheetError
  */
 export type BookColumn = readonly (readonly BookCell[])[];
 
-/** What one cell of an answer may hold. `""` is a cell that waits for a weight; an error of a book comes back as it is. */
-export type Answer = number | string | DomainError | SheetError;
+/**
+ * What one cell of an answer may hold: text of ours as a Phrase, the maker's own as a string. `""` is a cell that waits
+ * for a weight; an error of a book comes back as it is.
+ */
+export type Answer = number | string | Phrase | DomainError | SheetError;
 
 export interface Parameter<Kind extends Quantity = Quantity> {
   readonly name: string;
@@ -221,11 +225,15 @@ type ArgumentsFor<Of extends readonly Parameter[]> = Of extends readonly []
  * compile. Keeps its signature, so that functions of the core can call each other with checked types.
  */
 export const defineFunction = <
+  const Id extends string,
   const Parameters extends readonly Parameter[],
   Gives extends Answer | Answer[] | Answer[][],
 >(
-  spec: FunctionSpec<(...values: ArgumentsFor<Parameters>) => Gives> & { readonly parameters: Parameters },
-): FunctionSpec<(...values: ArgumentsFor<Parameters>) => Gives> => spec;
+  spec: FunctionSpec<(...values: ArgumentsFor<Parameters>) => Gives> & {
+    readonly id: Id;
+    readonly parameters: Parameters;
+  },
+): FunctionSpec<(...values: ArgumentsFor<Parameters>) => Gives> & { readonly id: Id } => spec;
 
 /** A constant, or a range as rows of constants, as it would be typed into a formula. */
 export type Given = number | string | boolean | null | readonly (readonly (number | string | boolean | null)[])[];
@@ -277,11 +285,11 @@ export const exactly = {
 } as const;
 
 /** One step on the way to an answer: in symbols, the same with the numbers put in, and what it comes to. */
-export interface Step {
+export interface Step<Says extends string = string, Symbols extends string = string, Numbers extends string = string> {
   /** What is worked out, in a few plain words that are the same whatever the numbers. */
-  readonly says: string;
-  readonly symbols: string;
-  readonly numbers: string;
+  readonly says: Says;
+  readonly symbols: Symbols;
+  readonly numbers: Numbers;
   /** One value; in a last step also the list or the rows that the function gives, without headings. */
   readonly gives: Answer | readonly Answer[] | readonly (readonly Answer[])[];
   /** What each value is. Absent where the columns of the function's result say it. */

@@ -10,7 +10,10 @@ export interface Entry {
  * The functions script that Excel loads before the first cell resolves is built with this module exchanged for
  * entry-without-page.ts, so that no page is shipped in it.
  */
-export const entry = (spec: FunctionSpec, page: FunctionPage): Entry => ({ spec, page });
+export const entry = <const Spec extends FunctionSpec, const Page extends FunctionPage>(spec: Spec, page: Page) => ({
+  spec,
+  page,
+});
 
 /** What explains and what no answer or refusal is made of: it is not shipped in the functions script either. */
 export const explained = <What>(what: What): What => what;

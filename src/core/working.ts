@@ -35,16 +35,20 @@ export function sumOf(terms: readonly string[]): string {
 }
 
 /** A step. `values` stand in the place of the symbols, or are the whole line with the numbers, written out. */
-export const step = (
-  says: string,
-  symbols: string,
-  values: Readonly<Record<string, Inserted>> | string,
+export const step = <
+  const Says extends string,
+  const Symbols extends string,
+  const Values extends Readonly<Record<string, Inserted>> | string,
+>(
+  says: Says,
+  symbols: Symbols,
+  values: Values,
   gives: Step["gives"],
   quantity?: Quantity,
-): Step => ({
+): Step<Says, Symbols, Values extends string ? Values : string> => ({
   says,
   symbols,
-  numbers: typeof values === "string" ? values : inserted(symbols, values),
+  numbers: (typeof values === "string" ? values : inserted(symbols, values)) as Values extends string ? Values : string,
   gives,
   ...(quantity && { quantity }),
 });

@@ -1,7 +1,7 @@
 /**
  * `npm run generate` writes docs/functions, docs/checks.md and signatures.json from the catalogue,
- * docs/dependencies.md from the lockfile, docs/rooms.svg from the imports of the sources, and the Fluent tokens that the
- * pane uses, src/pane/fluent-tokens.css; with `--check` it writes nothing and fails when one of them is stale.
+ * docs/dependencies.md from the lockfile, docs/rooms.svg from the imports of the sources, the Fluent tokens that the pane
+ * uses, src/pane/fluent-tokens.css, and src/words/released.ts from last-release.json; with `--check` it writes nothing and fails when one of them is stale.
  */
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -24,6 +24,7 @@ const dependenciesFile = "docs/dependencies.md";
 const roomsFile = "docs/rooms.svg";
 const signaturesFile = "signatures.json";
 const tokensFile = "src/pane/fluent-tokens.css";
+const releasedFile = "src/words/released.ts";
 
 /** Every generated file with its text, from the catalogue that runs here and the sources of a project. */
 function generatedFiles(project: string): Map<string, string> {
@@ -42,7 +43,19 @@ function generatedFiles(project: string): Map<string, string> {
     [roomsFile, roomsPicture(roomsOf(project))],
     [signaturesFile, signatures],
     [tokensFile, tokens],
+    [releasedFile, releasedFunctions(project)],
   ]);
+}
+
+/** The functions of the last release, as a type has to know them. */
+function releasedFunctions(project: string): string {
+  const last = textOf(join(project, "last-release.json")) ?? '{ "signatures": [] }';
+  const { signatures } = JSON.parse(last) as { readonly signatures: readonly Signature[] };
+  return [
+    "/** The functions of the last release, whose pages are to be had in every language. Written by npm run generate. */",
+    "export type Released =",
+    `${signatures.map(({ id }) => `  | "${id}"`).join("\n")};\n`,
+  ].join("\n");
 }
 
 /** The bytes of a package's own files, without the packages inside it; 0 where this machine needs none of it. */
@@ -91,7 +104,7 @@ function write(): void {
   for (const path of leftovers(".", files)) rmSync(path);
   for (const [path, text] of files) writeFileSync(path, text);
   console.log(
-    `Wrote ${files.size} files: ${[docsFolder, checksFile, dependenciesFile, roomsFile, signaturesFile].join(", ")} and ${tokensFile}.`,
+    `Wrote ${files.size} files: ${[docsFolder, checksFile, dependenciesFile, roomsFile, signaturesFile].join(", ")} ${tokensFile} and ${releasedFile}.`,
   );
 }
 

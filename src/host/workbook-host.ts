@@ -61,17 +61,6 @@ export type WriteOutcome =
   /** Nothing was written: these cells are filled already. */
   | { readonly filled: readonly string[] };
 
-/** Why the workbook did not do what it was asked; the message can be shown as it is. */
-export class HostProblem extends Error {
-  override readonly name = "HostProblem";
-  readonly reason: "protected" | "busy" | "gone" | "read-only" | "not here" | "unknown";
-
-  constructor(reason: HostProblem["reason"], message: string) {
-    super(message);
-    this.reason = reason;
-  }
-}
-
 export interface WorkbookHost {
   /** What is selected now. Reads only the used part of whole rows and columns. */
   selection(): Promise<ReadArea>;

@@ -1,5 +1,5 @@
 import * as z from "zod";
-import type { Messages } from "../pane/messages/messages";
+import type { Messages } from "../words/messages";
 import type { Field } from "./job";
 import { startingWeight, type WeightUnit } from "./shown-number";
 

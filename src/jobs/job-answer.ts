@@ -1,5 +1,5 @@
-import { bind } from "../cells/bind";
-import { CellError, type CellValue, type Grid } from "../cells/values";
+import { bindInPhrases, type PhraseGrid } from "../cells/bind";
+import { CellError, type CellValue } from "../cells/values";
 import { type FunctionSpec, headers } from "../core/define";
 import { asArgument } from "../host/cell-arguments";
 import type { CellContent } from "../host/workbook-host";
@@ -44,8 +44,8 @@ export interface JobAnswer {
   readonly spec: FunctionSpec;
   /** What it was given, as its cells would be. */
   readonly given: readonly unknown[];
-  /** As a cell would give it, without the row of headings. */
-  readonly grid: Grid;
+  /** As cells would hold it, without the row of headings, and with what it says as phrases. */
+  readonly grid: PhraseGrid;
   /** Where it is one error. */
   readonly refusal: CellError | undefined;
   /** A measured input is still blank. */
@@ -72,7 +72,7 @@ export function answersOf(
       if (values.every((value) => value === null)) return parameter.optional ? null : values.map((value) => [value]);
       return parameter.takes === "list" ? values.map((value) => [value]) : (values[0] ?? null);
     });
-    const grid = bind(spec)(...given);
+    const grid = bindInPhrases(spec)(...given);
     const first = grid[0]?.[0] as CellValue;
     const isSingle = grid.length === 1 && grid[0]?.every((value) => sameError(value, first));
     return {
@@ -85,5 +85,5 @@ export function answersOf(
   });
 }
 
-const sameError = (one: CellValue, other: CellValue): boolean =>
+const sameError = (one: unknown, other: unknown): boolean =>
   one instanceof CellError && other instanceof CellError && one.message === other.message && one.code === other.code;

@@ -3,7 +3,6 @@ import { namespace } from "../core/describe";
 import { isInHundredths, isWeight, type Quantity, text } from "../core/quantities";
 import { chartedColumn, ownRows } from "../core/tables";
 import type { Block, CellArea, CellContent, CellPlace, Chart, WrittenCell } from "../host/workbook-host";
-import { messagesIn } from "../pane/messages/messages";
 import { addressOf } from "../workbook/addresses";
 import { referenceTo } from "../workbook/references";
 import { type Entries, exampleLabels, type Wording } from "./entries";
@@ -247,9 +246,8 @@ class JobBlock {
   #content(reading: FieldReading | undefined, row: number, { choices }: Quantity): CellContent {
     const typed = reading && "typed" in reading ? reading.typed[row] : undefined;
     if (typed?.is !== "value") return "";
-    // Functions read these words in Chinese as well.
-    const isChinese = this.#filled.wording.messages === messagesIn.zh;
-    return (isChinese && choices?.[String(typed.value)]?.[0]) || typed.value;
+    const inWords = choices && this.#filled.wording.messages.sheet.choices[String(typed.value)];
+    return inWords ?? typed.value;
   }
 
   /** What was typed is shown as it was typed. */

@@ -3,7 +3,7 @@ import type { Parameter } from "../core/define";
 import { isInPercent, isTime, isWeight, type Quantity } from "../core/quantities";
 import type { Hint } from "../core/refusals";
 import { convertWeight, weightUnit } from "../core/units/convert-weight";
-import type { Messages, Says } from "../pane/messages/messages";
+import type { Messages, Says } from "../words/messages";
 import { type Reading, typedTime } from "./read-time";
 import { shownNumber, type WeightUnit } from "./shown-number";
 

@@ -1,5 +1,5 @@
 import { typedNumbers } from "../cells/typed-number";
-import type { Says } from "../pane/messages/messages";
+import type { Says } from "../words/messages";
 
 /** One thing that a text may mean: what it then should read, and how it is said. */
 export interface Reading {

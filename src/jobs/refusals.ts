@@ -1,7 +1,7 @@
 import type { CellError } from "../cells/values";
 import type { Reason } from "../core/refusals";
-import { errorInWords } from "../pane/messages/error-in-words";
-import type { Says } from "../pane/messages/messages";
+import { errorInWords } from "../words/error-in-words";
+import type { Says } from "../words/messages";
 import type { JobAnswer } from "./job-answer";
 
 /** Why there is no answer, by the labels of the form. */

@@ -1,7 +1,7 @@
 import { isInHundredths, isInPercent, isTime, isWeight, type Quantity } from "../core/quantities";
 import { shownTime } from "../core/shown";
 import { convertWeight } from "../core/units/convert-weight";
-import type { Messages } from "../pane/messages/messages";
+import type { Messages } from "../words/messages";
 
 export const weightUnits = ["g", "kg", "jin", "liang", "oz", "lb"] as const;
 export type WeightUnit = (typeof weightUnits)[number];

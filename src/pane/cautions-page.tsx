@@ -1,5 +1,5 @@
 import { cautions } from "../core/cautions";
-import { useMessages } from "./messages/messages";
+import { useMessages } from "./use-messages";
 
 /** Every caution of the catalogue, in the order of the working day. */
 export function CautionsPage() {

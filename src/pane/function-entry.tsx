@@ -3,9 +3,10 @@ import { CellError } from "../cells/values";
 import type { Example, FunctionSpec } from "../core/define";
 import { columnsInWords, formula, meaning, oneCellForm, rowsOf, shownNumber, signature } from "../core/describe";
 import type { Entry } from "../core/entry";
-import { errorInWords } from "./messages/error-in-words";
-import { type Messages, useMessages } from "./messages/messages";
+import { errorInWords } from "../words/error-in-words";
+import type { Messages } from "../words/messages";
 import { Said } from "./said";
+import { useMessages } from "./use-messages";
 
 /** One function: a line that opens into everything its page says, but for sources and checks. */
 export function FunctionEntry({ entry: { spec, page } }: { readonly entry: Entry }) {

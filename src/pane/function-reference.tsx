@@ -2,7 +2,7 @@ import { useState } from "react";
 import type { Entry } from "../core/entry";
 import { findFunctions } from "./find-functions";
 import { FunctionEntry } from "./function-entry";
-import { useMessages } from "./messages/messages";
+import { useMessages } from "./use-messages";
 
 /** All functions by group, narrowed by a search. */
 export function FunctionReference({ catalogue }: { readonly catalogue: readonly Entry[] }) {

@@ -2,12 +2,13 @@ import { type KeyboardEvent, type ReactNode, useEffect, useRef, useState } from 
 import { catalogue } from "../core/catalogue";
 import type { WorkbookHost } from "../host/workbook-host";
 import { weightUnits } from "../jobs/shown-number";
+import { languageIds, languageOf, languages } from "../words/languages";
 import { CautionsPage } from "./cautions-page";
 import { FunctionReference } from "./function-reference";
 import { JobsPage } from "./jobs/jobs-page";
-import { languageOf, languageTag, MessagesContext, messagesIn, useMessages } from "./messages/messages";
 import { keptSettings, type Settings, type Tab, tabs } from "./settings";
 import { SheetCheck } from "./sheet-check/sheet-check";
+import { MessagesContext, useMessages } from "./use-messages";
 import { Working } from "./working/working";
 
 /** The whole pane: its tabs, and the settings that hold for all of them. Without a workbook it can still be read. */
@@ -17,7 +18,7 @@ export function Pane({ host }: { readonly host: WorkbookHost | undefined }) {
   const change = (changed: Partial<Settings>) => setSettings((all) => ({ ...all, ...changed }));
 
   const language = settings.language ?? languageOf(host?.language ?? globalThis.navigator?.language ?? "en");
-  const messages = messagesIn[language];
+  const { messages, tag } = languages[language];
   const withoutWorkbook = <p>{messages.shell.noWorkbook}</p>;
   const pages: Readonly<Record<Tab, () => ReactNode>> = {
     jobs: () => <JobsPage host={host} unit={settings.unit} open={settings.job} choose={(job) => change({ job })} />,
@@ -28,7 +29,7 @@ export function Pane({ host }: { readonly host: WorkbookHost | undefined }) {
   };
   return (
     <MessagesContext.Provider value={messages}>
-      <div lang={languageTag[language]}>
+      <div lang={tag}>
         <div className="settings">
           <label>
             {messages.shell.weightUnit}{" "}
@@ -43,14 +44,19 @@ export function Pane({ host }: { readonly host: WorkbookHost | undefined }) {
               ))}
             </select>
           </label>
-          <button
-            type="button"
-            className="plain"
-            lang={languageTag[language === "en" ? "zh" : "en"]}
-            onClick={() => change({ language: language === "en" ? "zh" : "en" })}
-          >
-            {messages.shell.otherLanguage}
-          </button>
+          {languageIds
+            .filter((other) => other !== language)
+            .map((other) => (
+              <button
+                key={other}
+                type="button"
+                className="plain"
+                lang={languages[other].tag}
+                onClick={() => change({ language: other })}
+              >
+                {languages[other].name}
+              </button>
+            ))}
         </div>
         <Tabs shown={settings.tab} show={(tab) => change({ tab })} />
         <div className="page" role="tabpanel" id="pane-page" aria-labelledby={`tab-${settings.tab}`}>

@@ -1,5 +1,5 @@
 import { asSentence as sentence } from "../core/describe";
-import { useMessages } from "./messages/messages";
+import { useMessages } from "./use-messages";
 
 /** What the catalogue says, in the language of the pane; marked as English where it stays so. */
 export function Said({ text, asSentence }: { readonly text: string; readonly asSentence?: boolean }) {

@@ -1,14 +1,14 @@
 import * as z from "zod";
 import { weightUnits } from "../jobs/shown-number";
+import { languageIds } from "../words/languages";
 import { kept } from "./kept";
-import { languages } from "./messages/messages";
 
 export const tabs = ["jobs", "working", "check", "functions", "cautions"] as const;
 export type Tab = (typeof tabs)[number];
 
 const settings = z.object({
   /** Absent: that of the host. */
-  language: z.enum(languages).optional(),
+  language: z.enum(languageIds).optional(),
   tab: z.enum(tabs),
   /** The job that is open; absent, the list of them is. */
   job: z.string().optional(),

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { catalogue } from "../core/catalogue";
 import type { Correction } from "../generate/corrections";
 import { staleFiles } from "../generate/generate";
-import { untranslated } from "../pane/messages/untranslated";
+import { untranslated } from "../words/untranslated";
 import { correctionsSince, type Release, reasonsAgainst } from "./last-release";
 
 /** What speaks against a release before anything is built: what is wrong, with a line for each case. */

@@ -6,14 +6,8 @@ import { headers, type Parameter, type Step } from "../core/define";
 import type { Entry } from "../core/entry";
 import { DomainError } from "../core/errors";
 import { asArgument, isErrorCode } from "../host/cell-arguments";
-import {
-  type CellArea,
-  type CellContent,
-  type CellPlace,
-  HostProblem,
-  type ReadArea,
-  type WorkbookHost,
-} from "../host/workbook-host";
+import { HostProblem } from "../host/host-problem";
+import type { CellArea, CellContent, CellPlace, ReadArea, WorkbookHost } from "../host/workbook-host";
 import { referenceTo } from "../workbook/references";
 import { arithmetic } from "./arithmetic";
 import { type ArgumentReading, formulaReading, type TeaCall } from "./formula-reading";

@@ -1,15 +1,16 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { findBrowser, openBrowser } from "../../src/build/open-browser";
-import type { HostProblem } from "../../src/host/workbook-host";
-import { chinese } from "../../src/pane/messages/chinese";
-import { english } from "../../src/pane/messages/english";
+import type { HostProblem, Trouble } from "../../src/host/host-problem";
+import { english } from "../../src/words/en/messages";
+import { languages } from "../../src/words/languages";
+import { chinese } from "../../src/words/zh/messages";
 import type { FakeWorkbookHost } from "../host/fake-workbook-host";
 import { FakePane } from "./fake-pane";
 
 /** On the page. */
 declare const host: FakeWorkbookHost;
-declare const fail: (reason: HostProblem["reason"], message: string) => void;
+declare const fail: (reason: HostProblem["reason"], trouble: Trouble) => void;
 
 const found = await findBrowser();
 const pane = new FakePane();
@@ -94,7 +95,7 @@ describe.skipIf(found === undefined)("the form of a job, beside a workbook in me
     const marked = (id: string) => page.locator(id).evaluate((element) => element.className.includes("example"));
     expect(await marked("#balance-stages-1")).toBe(false);
     expect(await marked("#balance-stages-2")).toBe(true);
-    await page.click(`text=${english.shell.otherLanguage}`);
+    await page.click(`text=${languages.zh.name}`);
     expect(await page.inputValue("#balance-stages-1")).toBe("leaf");
     expect(await page.inputValue("#balance-stages-2")).toBe(chinese.examples.stages[1]);
   });
@@ -129,7 +130,7 @@ describe.skipIf(found === undefined)("the form of a job, beside a workbook in me
     await select("H20");
     await page.click(".write .primary");
     await said("Written at");
-    await page.click(`text=${english.shell.otherLanguage}`);
+    await page.click(`text=${languages.zh.name}`);
     await said("已写到");
   });
 
@@ -303,15 +304,22 @@ describe.skipIf(found === undefined)("the form of a job, beside a workbook in me
   test.each(["en", "zh"] as const)(
     "says in plain words what the workbook refuses, and loses nothing (%s)",
     async (language) => {
-      if (language === "zh") await page.click(`text=${english.shell.otherLanguage}`);
+      if (language === "zh") await page.click(`text=${languages.zh.name}`);
       const messages = language === "zh" ? chinese : english;
       await page.click("#open-turns");
       await page.fill("#turns-interval", "0:35");
-      for (const reason of ["protected", "busy", "gone", "read-only"] as const) {
-        const message = `It is ${reason}.`;
-        await page.evaluate(([reason, message]) => fail(reason, message), [reason, message] as const);
+      const troubles = [
+        ["protected", "sheet protected"],
+        ["busy", "a cell is being typed in"],
+        ["gone", { kind: "sheet gone", sheet: "Lot" }],
+        ["unknown", "merged cells"],
+        ["unknown", "filtered rows"],
+        ["unknown", "pivot table"],
+      ] as const;
+      for (const [reason, trouble] of troubles) {
+        await page.evaluate(([reason, trouble]) => fail(reason, trouble), [reason, trouble] as const);
         await page.click(".write .primary");
-        await said(messages.problems.host({ reason, message, name: "HostProblem" } as HostProblem));
+        await said(messages.problems.host({ trouble }));
         expect(await page.inputValue("#turns-interval")).toBe("0:35");
       }
       await page.evaluate(() => {

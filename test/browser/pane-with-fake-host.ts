@@ -1,5 +1,5 @@
 /** The script of a page for tests: the pane beside a workbook in memory, reached as `host`; `fail` makes it refuse. */
-import { HostProblem } from "../../src/host/workbook-host";
+import { HostProblem, type Trouble } from "../../src/host/host-problem";
 import { mountPane } from "../../src/pane/mount-pane";
 import { FakeWorkbookHost } from "../host/fake-workbook-host";
 
@@ -39,8 +39,8 @@ const host = new FakeWorkbookHost({
     G2: { value: 823.5, formula: "=TEA.TARGETWEIGHT(B2,C2,65%)" },
   },
 });
-const fail = (reason: HostProblem["reason"], message: string) => {
-  host.problem = new HostProblem(reason, message);
+const fail = (reason: HostProblem["reason"], trouble: Trouble) => {
+  host.problem = new HostProblem(reason, trouble);
 };
 Object.assign(globalThis, { host, fail });
 mountPane(document.getElementById("pane") as HTMLElement, host);

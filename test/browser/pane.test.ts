@@ -7,8 +7,9 @@ import { buildPane } from "../../src/build/add-in";
 import { findBrowser, openBrowser } from "../../src/build/open-browser";
 import { officeOrigin } from "../../src/build/page-policy";
 import { catalogue } from "../../src/core/catalogue";
-import { chinese } from "../../src/pane/messages/chinese";
-import { english } from "../../src/pane/messages/english";
+import { english } from "../../src/words/en/messages";
+import { languages } from "../../src/words/languages";
+import { chinese } from "../../src/words/zh/messages";
 
 const found = await findBrowser();
 const folder = mkdtempSync(join(tmpdir(), "tea-pane-"));
@@ -104,7 +105,7 @@ describe.skipIf(found === undefined)("the pane in a browser", () => {
   test("speaks the language of its reader, and the other one at the press of a button, also after a reload", async () => {
     const page = await openPane({ locale: "zh-CN" });
     expect(await page.locator("h1").textContent()).toBe(chinese.tabs.jobs);
-    await page.click(`text=${chinese.shell.otherLanguage}`);
+    await page.click(`text=${languages.en.name}`);
     expect(await page.locator("h1").textContent()).toBe(english.tabs.jobs);
     await page.reload();
     await page.waitForSelector(".jobs");

@@ -10,8 +10,8 @@ import { buildAddIn, localOrigin, manifestFor } from "../../src/build/add-in";
 import { localCertificate } from "../../src/build/certificate";
 import { serveAddIn } from "../../src/build/serve-add-in";
 import { catalogue } from "../../src/core/catalogue";
-import { chineseTexts } from "../../src/pane/messages/chinese-texts";
 import { addressesIn, manifestProblems } from "../../src/release/manifest-problems";
+import { chineseTexts } from "../../src/words/zh/function-texts";
 import { parseXml } from "../../src/xlsx/container/xml-tree";
 
 const origin = "https://example.org/tea";

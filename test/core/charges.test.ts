@@ -226,7 +226,7 @@ describe("CHARGEPLAN", () => {
         const kinds = moistures.map(() => "moisture" as const);
         const plan = chargePlan.calculate(weight, wet, panLoad, moistures, kinds, maxLoad, readability);
         const total = plan.at(-1) ?? [];
-        expect(total[0]).toBe("total");
+        expect(String(total[0])).toBe("total");
         for (let column = 1; column < total.length; column += 1) {
           const added = sum(plan.slice(0, -1).map((row) => row[column] as number));
           expectEqual(added, total[column] as number);

@@ -239,7 +239,7 @@ describe("drying steps", () => {
       ["moisture", "moisture", "moisture"],
       [null, "second pan", null],
     );
-    expect(named.map(([name]) => name)).toEqual(["start", "step 1", "second pan", "step 3"]);
+    expect(named.map(([name]) => String(name))).toEqual(["start", "step 1", "second pan", "step 3"]);
   });
 
   test("take kinds and moistures in Chinese", () => {

@@ -3,6 +3,7 @@ import { checkedArguments } from "../../src/cells/checked-arguments";
 import { catalogue } from "../../src/core/catalogue";
 import { text } from "../../src/core/quantities";
 import { firingTargetPage } from "../../src/core/targets/firing-target";
+import type { LossOf } from "../../src/core/targets/loss-of";
 import { inserted, percent, step, sumOf, workingNumber } from "../../src/core/working";
 
 const symbolsIn = (line: string): string[] => line.match(/\p{L}[\p{L}₀-₉₋ᵢ]*/gu) ?? [];
@@ -38,7 +39,7 @@ test("every working puts a number in the place of every symbol", () => {
 });
 
 describe("the working of a firing target", () => {
-  const shownSteps = (meaning: string) =>
+  const shownSteps = (meaning: LossOf) =>
     firingTargetPage
       .working(400, 0.75, 0.2, meaning)
       .map(({ numbers, gives }) => [numbers, Number((gives as number).toPrecision(10))]);

@@ -100,7 +100,7 @@ describe("FINISHEDBAND and FINISHEDCHECK", () => {
         const { fresh, wet, dry, lowLoss, moreLoss } = drawn;
         const details = detailsOf(drawn, lowLoss + moreLoss);
         const [low, , high] = finishedBand.calculate(fresh, wet, dry, ...details) as [number, number, number];
-        const verdict = (finished: number) => finishedCheck.calculate(fresh, wet, finished, dry, ...details);
+        const verdict = (finished: number) => String(finishedCheck.calculate(fresh, wet, finished, dry, ...details));
         const [justBelow, justAbove] = [1 - 1e-6, 1 + 1e-6];
         if (low > 0) {
           expect(verdict(low * justBelow)).toBe("more lost than expected");
@@ -164,7 +164,7 @@ describe("FINISHEDBAND and FINISHEDCHECK", () => {
         const [low, atNoLoss] = finishedBand.calculate(fresh, wet, dry, ...details);
         expect(low).toBe("");
         const finished = (atNoLoss as number) * part * (1 - drawn.lowLoss);
-        expect(finishedCheck.calculate(fresh, wet, finished, dry, ...details)).toBe("agrees");
+        expect(String(finishedCheck.calculate(fresh, wet, finished, dry, ...details))).toBe("agrees");
       }),
     );
   });

@@ -1,4 +1,5 @@
 import { isFormula, placesOf } from "../../src/host/block-cells";
+import { HostProblem } from "../../src/host/host-problem";
 import { freeSheetName } from "../../src/host/sheet-name";
 import type {
   Block,
@@ -10,7 +11,6 @@ import type {
   WorkbookHost,
   WriteOutcome,
 } from "../../src/host/workbook-host";
-import { HostProblem } from "../../src/host/workbook-host";
 import { addressOf, placeOf } from "../../src/workbook/addresses";
 import { areaWithin, partsOf } from "../../src/workbook/references";
 
@@ -120,13 +120,13 @@ export class FakeWorkbookHost implements WorkbookHost {
     const name = Object.keys(this.names).find((each) => each.toLowerCase() === address.trim().toLowerCase());
     const { sheet = beside.sheet, cells } = partsOf(name === undefined ? address : (this.names[name] as string));
     const area = this.#sheets.has(sheet) ? areaWithin(cells, this.#used(sheet)) : undefined;
-    if (area === undefined) throw new HostProblem("not here", `There is no ${address} in this workbook.`);
+    if (area === undefined) throw new HostProblem("not here", { kind: "no such place", address });
     return this.#read({ sheet, ...area });
   }
 
   async usedCells(sheet = this.#selected.sheet): Promise<ReadArea> {
     this.#failIfTold();
-    if (!this.#sheets.has(sheet)) throw new HostProblem("not here", `There is no sheet “${sheet}”.`);
+    if (!this.#sheets.has(sheet)) throw new HostProblem("not here", { kind: "no such sheet", sheet });
     const { rows, columns } = this.#used(sheet);
     return this.#read({ sheet, row: 0, column: 0, rows, columns });
   }
@@ -135,7 +135,7 @@ export class FakeWorkbookHost implements WorkbookHost {
     this.#failIfTold();
     this.evaluated.push(expression);
     const value = this.expressions[expression];
-    if (value === undefined) throw new HostProblem("unknown", `${expression} cannot be worked out.`);
+    if (value === undefined) throw new HostProblem("unknown", { kind: "grid cannot work out", expression });
     return typeof value === "object" ? value : [[value]];
   }
 
@@ -217,7 +217,7 @@ export class FakeWorkbookHost implements WorkbookHost {
 
   #sheet(name: string): Map<string, FakeCell> {
     const sheet = this.#sheets.get(name);
-    if (sheet === undefined) throw new HostProblem("not here", `There is no sheet “${name}”.`);
+    if (sheet === undefined) throw new HostProblem("not here", { kind: "no such sheet", sheet: name });
     return sheet;
   }
 

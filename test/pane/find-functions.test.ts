@@ -2,8 +2,8 @@ import { describe, expect, test } from "vitest";
 import { catalogue } from "../../src/core/catalogue";
 import { groups } from "../../src/core/define";
 import { findFunctions } from "../../src/pane/find-functions";
-import { chinese } from "../../src/pane/messages/chinese";
-import { english } from "../../src/pane/messages/english";
+import { english } from "../../src/words/en/messages";
+import { chinese } from "../../src/words/zh/messages";
 
 const found = (query: string, { says } = english) =>
   findFunctions(catalogue, query, says).flatMap(({ entries }) => entries.map(({ spec }) => spec.id));

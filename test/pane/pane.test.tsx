@@ -8,8 +8,8 @@ import { jobs } from "../../src/jobs/jobs";
 import { CautionsPage } from "../../src/pane/cautions-page";
 import { FunctionEntry } from "../../src/pane/function-entry";
 import { FunctionReference } from "../../src/pane/function-reference";
-import { english } from "../../src/pane/messages/english";
 import { Pane } from "../../src/pane/pane";
+import { english } from "../../src/words/en/messages";
 
 const asText = (markup: string): string =>
   markup

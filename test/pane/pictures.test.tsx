@@ -1,19 +1,22 @@
 import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, test } from "vitest";
-import { bind } from "../../src/cells/bind";
+import { bindInPhrases } from "../../src/cells/bind";
 import { chargePlan } from "../../src/core/charges/charge-plan";
 import { seasonTable } from "../../src/core/season/season-table";
 import { dryingSteps } from "../../src/core/targets/drying-steps";
 import { lossMeanings } from "../../src/core/targets/loss-meanings";
 import { turnTimes } from "../../src/core/time/turn-times";
-import { MessagesContext, messagesIn } from "../../src/pane/messages/messages";
 import { AnswerPicture } from "../../src/pane/pictures/answer-picture";
 import { ChargesPicture } from "../../src/pane/pictures/charges-picture";
 import { LotPicture } from "../../src/pane/pictures/lot-picture";
 import { OutturnPicture } from "../../src/pane/pictures/outturn-picture";
+import { MessagesContext } from "../../src/pane/use-messages";
+import { languages } from "../../src/words/languages";
 
 const markupOf = (picture: React.ReactNode, language: "en" | "zh" = "en"): string =>
-  renderToStaticMarkup(<MessagesContext.Provider value={messagesIn[language]}>{picture}</MessagesContext.Provider>);
+  renderToStaticMarkup(
+    <MessagesContext.Provider value={languages[language].messages}>{picture}</MessagesContext.Provider>,
+  );
 
 const alternativeOf = (markup: string): string | undefined => /role="img" aria-label="([^"]*)"/.exec(markup)?.[1];
 
@@ -96,16 +99,16 @@ describe("the pictures", () => {
 
   test("are found for the answers that have one", () => {
     const rowsOf = (markup: string) => tableOf(markup).slice(1);
-    const steps = bind(dryingSteps)(320, 0.75, [[0.6]], null, null, false);
+    const steps = bindInPhrases(dryingSteps)(320, 0.75, [[0.6]], null, null, false);
     expect(rowsOf(markupOf(<AnswerPicture spec={dryingSteps} given={[]} rows={steps} unit="g" />))).toEqual([
       ["start", "320 g", "80 g", "240 g"],
       ["step 1", "200 g", "80 g", "120 g"],
     ]);
-    const meanings = bind(lossMeanings)(500, 0.2, 0.3, false);
+    const meanings = bindInPhrases(lossMeanings)(500, 0.2, 0.3, false);
     expect(rowsOf(markupOf(<AnswerPicture spec={lossMeanings} given={[]} rows={meanings} unit="g" />))).toEqual([
       ["water", "470 g", "400 g", "70 g"],
     ]);
-    const plan = bind(chargePlan)(601, 0.75, 320, 0.6, null, null, 1, false);
+    const plan = bindInPhrases(chargePlan)(601, 0.75, 320, 0.6, null, null, 1, false);
     expect(rowsOf(markupOf(<AnswerPicture spec={chargePlan} given={[]} rows={plan} limit={320} unit="g" />))).toEqual([
       ["1", "301 g", "320 g"],
       ["2", "300 g", "320 g"],
@@ -115,7 +118,7 @@ describe("the pictures", () => {
   test("of a season are of its lots, flagged from five finished ones on", () => {
     const pictureOf = (plots: string[], fresh: number[], finished: (number | null)[]) => {
       const given = [plots, fresh, finished].map((list) => list.map((cell) => [cell]));
-      const rows = bind(seasonTable)(...given, null, null, false);
+      const rows = bindInPhrases(seasonTable)(...given, null, null, false);
       return markupOf(<AnswerPicture spec={seasonTable} given={[...given, null, null, false]} rows={rows} unit="g" />);
     };
     const few = pictureOf(["hill", "wall", "hill"], [1000, 500, 800], [220, 100, null]);

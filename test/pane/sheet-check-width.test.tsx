@@ -3,9 +3,9 @@ import { resolve } from "node:path";
 import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, test } from "vitest";
 import { findBrowser, openBrowser } from "../../src/build/open-browser";
-import { english } from "../../src/pane/messages/english";
-import { MessagesContext } from "../../src/pane/messages/messages";
 import { FindingList } from "../../src/pane/sheet-check/finding-list";
+import { MessagesContext } from "../../src/pane/use-messages";
+import { english } from "../../src/words/en/messages";
 
 const browserHere = await findBrowser();
 const styles = ["fluent-tokens", "pane", "pieces"]

@@ -2,11 +2,12 @@ import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, test } from "vitest";
 import { catalogue } from "../../src/core/catalogue";
 import type { CellPlace, ReadArea } from "../../src/host/workbook-host";
-import { MessagesContext, messagesIn } from "../../src/pane/messages/messages";
 import { FindingList } from "../../src/pane/sheet-check/finding-list";
 import { checkedSheet } from "../../src/pane/sheet-check/sheet-check";
+import { MessagesContext } from "../../src/pane/use-messages";
 import { type Finding, type Rule, rules } from "../../src/sheet-check/finding";
 import { findingsOf } from "../../src/sheet-check/findings-of";
+import { languages } from "../../src/words/languages";
 import { addressOf } from "../../src/workbook/addresses";
 import { FakeWorkbookHost } from "../host/fake-workbook-host";
 import { type Cell, type Rows, sheetOf } from "../sheet-check/sheet-of";
@@ -235,12 +236,12 @@ describe("the sheet check", () => {
     );
     for (const language of ["en", "zh"] as const) {
       const markup = renderToStaticMarkup(
-        <MessagesContext.Provider value={messagesIn[language]}>
+        <MessagesContext.Provider value={languages[language].messages}>
           <FindingList findings={findings} goTo={() => {}} />
         </MessagesContext.Provider>,
       );
       expect(markup).not.toContain("<img");
-      const { rules: words } = messagesIn[language].check;
+      const { rules: words } = languages[language].messages.check;
       for (const rule of rules) {
         expect(markup).toContain(words[rule].title);
         expect(words[rule].why.length).toBeGreaterThan(5);

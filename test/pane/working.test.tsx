@@ -2,8 +2,9 @@ import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, test } from "vitest";
 import { catalogue } from "../../src/core/catalogue";
 import { deferral } from "../../src/core/cautions";
-import { MessagesContext, messagesIn } from "../../src/pane/messages/messages";
+import { MessagesContext } from "../../src/pane/use-messages";
 import { ShownCellWorking } from "../../src/pane/working/shown-cell-working";
+import { languages } from "../../src/words/languages";
 import { type CellWorking, workingOf } from "../../src/working/working-of";
 import { type FakeCell, FakeWorkbookHost } from "../host/fake-workbook-host";
 
@@ -35,7 +36,7 @@ const lastResult = ({ calls }: CellWorking): unknown => {
 
 const markupOf = (found: CellWorking, language: "en" | "zh" = "en"): string =>
   renderToStaticMarkup(
-    <MessagesContext.Provider value={messagesIn[language]}>
+    <MessagesContext.Provider value={languages[language].messages}>
       <ShownCellWorking found={found} ask={{ onAsk: () => undefined, problem: undefined }} />
     </MessagesContext.Provider>,
   );

@@ -5,6 +5,7 @@ import { CellError } from "../../src/cells/values";
 import { catalogue } from "../../src/core/catalogue";
 import { type FunctionSpec, type Given, headers, type Step } from "../../src/core/define";
 import { DomainError } from "../../src/core/errors";
+import { Phrase } from "../../src/core/phrases";
 
 /** The worked-out calls of a page: those of its examples and checks that have an answer. */
 const calls = catalogue.flatMap(({ spec, page }) =>
@@ -20,7 +21,11 @@ const calls = catalogue.flatMap(({ spec, page }) =>
 function rowsOf({ gives }: Step): (number | string)[][] {
   const rows = Array.isArray(gives) ? gives : [gives];
   const plain = (value: unknown): number | string =>
-    value instanceof DomainError || value instanceof CellError ? value.code : (value as number | string);
+    value instanceof DomainError || value instanceof CellError
+      ? value.code
+      : value instanceof Phrase
+        ? String(value)
+        : (value as number | string);
   return rows.map((row) => (Array.isArray(row) ? row.map(plain) : [plain(row)]));
 }
 

@@ -13,6 +13,7 @@ import {
 } from "../define";
 import { DomainError, must, mustBe, noAnswer } from "../errors";
 import { chiSquareTail } from "../numeric/chi-square";
+import { Phrase } from "../phrases";
 import {
   chiSquare,
   confidence,
@@ -114,7 +115,10 @@ export const balanceFit = defineFunction({
         fitted.score ?? "",
       ];
     });
-    return [...rows, [verdict(stages, fit, tail, confidence), fit.gamma, fit.degreesOfFreedom, tail, "", ""]];
+    return [
+      ...rows,
+      [new Phrase(verdict(stages, fit, tail, confidence)), fit.gamma, fit.degreesOfFreedom, tail, "", ""],
+    ];
   },
 });
 
@@ -188,7 +192,7 @@ const solvedOutside =
 
 const asPrinted = { tolerance: { relative: 1e-9 }, because: "ten digits were written down" } as const;
 
-export const balanceFitPage: FunctionPage = {
+export const balanceFitPage = {
   summary: "A lot's weights and moistures fitted so that they balance, and which row to suspect.",
   parameters: {
     stages: "what each weighing is called, in the order of the work",
@@ -279,10 +283,10 @@ export const balanceFitPage: FunctionPage = {
         false,
       ],
       gives: [
-        ["first scale", 100, 101, 0, 0, 1 / Math.sqrt(2 / 3)],
+        ["first scale", 100, 101, 0, 0, 1.5 ** 0.5],
         ["second scale", 101, 101, 0, 0, 0],
-        ["third scale", 102, 101, 0, 0, 1 / Math.sqrt(2 / 3)],
-        ["agrees", 2, 2, Math.exp(-1), "", ""],
+        ["third scale", 102, 101, 0, 0, 1.5 ** 0.5],
+        ["agrees", 2, 2, /* @__PURE__ */ Math.exp(-1), "", ""],
       ],
       shows: "the same dry tea on three scales, each good to 1 g: the fit is their mean, and they agree",
     },
@@ -303,10 +307,10 @@ export const balanceFitPage: FunctionPage = {
         false,
       ],
       expected: [
-        ["a", 11, 11.42105, 0, 0, Math.sqrt(64 / 361 / (10 / 19))],
-        ["b", 12, 11.42105, 0, 0, Math.sqrt(121 / 361 / (10 / 19))],
-        ["c", 10, 11.42105, 0, 0, Math.sqrt(729 / 361 / (162 / 19))],
-        ["agrees", 14 / 19, 2, Math.exp(-7 / 19), "", ""],
+        ["a", 11, 11.42105, 0, 0, (64 / 361 / (10 / 19)) ** 0.5],
+        ["b", 12, 11.42105, 0, 0, (121 / 361 / (10 / 19)) ** 0.5],
+        ["c", 10, 11.42105, 0, 0, (729 / 361 / (162 / 19)) ** 0.5],
+        ["agrees", 14 / 19, 2, /* @__PURE__ */ Math.exp(-7 / 19), "", ""],
       ],
       source: {
         work: weightedMean,
@@ -321,8 +325,8 @@ export const balanceFitPage: FunctionPage = {
       given: [[["a"], ["b"]], [[100], [104]], [[0], [0]], [[1], [2]], 0],
       expected: [
         headings,
-        ["a", 100, 100.8, 0, 0, 4 / Math.sqrt(5)],
-        ["b", 104, 100.8, 0, 0, 4 / Math.sqrt(5)],
+        ["a", 100, 100.8, 0, 0, 4 / 5 ** 0.5],
+        ["b", 104, 100.8, 0, 0, 4 / 5 ** 0.5],
         ["agrees", 3.2, 1, 0.07363827012030266, "", ""],
       ],
       working:
@@ -335,14 +339,14 @@ export const balanceFitPage: FunctionPage = {
       given: [[["a"], ["b"], ["c"]], [[100], [101], [105]], [[0], [0], [0]], 1, 0],
       expected: [
         headings,
-        ["a", 100, 102, 0, 0, Math.sqrt(6)],
-        ["b", 101, 102, 0, 0, Math.sqrt(1.5)],
-        ["c", 105, 102, 0, 0, Math.sqrt(13.5)],
+        ["a", 100, 102, 0, 0, 6 ** 0.5],
+        ["b", 101, 102, 0, 0, 1.5 ** 0.5],
+        ["c", 105, 102, 0, 0, 13.5 ** 0.5],
         [
           'does not balance: suspect "c"; weight 100.5 would fit if its moisture is right, moisture 0.04285714286 if its weight is right',
           14,
           2,
-          Math.exp(-7),
+          /* @__PURE__ */ Math.exp(-7),
           "",
           "",
         ],
@@ -449,8 +453,8 @@ export const balanceFitPage: FunctionPage = {
         false,
       ],
       expected: [
-        ["fresh", 100, 100, 0.75, 0.742, Math.sqrt(0.8)],
-        ["fired", 50, 50, 0.58, 0.584, Math.sqrt(0.8)],
+        ["fresh", 100, 100, 0.75, 0.742, 0.8 ** 0.5],
+        ["fired", 50, 50, 0.58, 0.584, 0.8 ** 0.5],
         ["agrees", 0.8, 1, 0.3710933695226963, "", ""],
       ],
       working:
@@ -470,4 +474,4 @@ export const balanceFitPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

@@ -11,8 +11,8 @@ import {
 } from "../define";
 import { must } from "../errors";
 import { dryMatter } from "../moisture/dry-matter";
+import { Phrase } from "../phrases";
 import { looseWeight, moisture, share, text, weight, weightDifference } from "../quantities";
-import { shown } from "../shown";
 import { teaWaterLoss } from "../sources";
 import { percent, step, workingNumber } from "../working";
 import { type Stage, stagesOf } from "./stage";
@@ -22,9 +22,9 @@ const rounding = 1e-9;
 /** A smaller share than this is what doubles leave of a difference that is none. */
 const speck = 1e-12;
 
-const beforeStart = "no moisture: the balance starts at the first row with one";
-const carried = "no moisture: the next row with one covers this stage";
-const afterEnd = "no moisture: the balance ends at the last row with one";
+const beforeStart = new Phrase("no moisture: the balance starts at the first row with one");
+const carried = new Phrase("no moisture: the next row with one covers this stage");
+const afterEnd = new Phrase("no moisture: the balance ends at the last row with one");
 
 /** A row whose moisture was measured, and all that left since the last such row. */
 interface Closed {
@@ -104,7 +104,7 @@ export const stageBalance = defineFunction({
     const kept = dryOf(last) / start;
     const leafRemoved = book.slice(first + 1, end + 1).reduce((sum, { removed }) => sum + removed, 0);
     const [waterOff, dryRemoved, unaccounted] = [total("waterOff"), total("dryRemoved"), total("unaccounted")];
-    return [...rows, ["total", "", "", "", waterOff, dryRemoved, unaccounted, kept, "", leafRemoved]];
+    return [...rows, [new Phrase("total"), "", "", "", waterOff, dryRemoved, unaccounted, kept, "", leafRemoved]];
   },
 });
 
@@ -150,8 +150,8 @@ function refuseEarly(stage: Stage): void {
   );
 }
 
-const growth = (unaccounted: number, start: number): string =>
-  unaccounted < -rounding * start ? `dry matter grows by ${shown(-unaccounted)}` : "";
+const growth = (unaccounted: number, start: number): Answer =>
+  unaccounted < -rounding * start ? new Phrase({ kind: "grows", by: -unaccounted }) : "";
 
 const headings = [
   "stage",
@@ -166,7 +166,7 @@ const headings = [
   "leaf removed",
 ];
 
-export const stageBalancePage: FunctionPage = {
+export const stageBalancePage = {
   summary: "Where the grams of a lot went: water, leaf taken out, and what no weighing explains.",
   parameters: {
     stages: "what each weighing is called, in the order of the work",
@@ -385,4 +385,4 @@ export const stageBalancePage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

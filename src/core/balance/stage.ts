@@ -1,5 +1,4 @@
 import { mustBe } from "../errors";
-import { quoted, shown } from "../shown";
 
 /** A weighing in a lot's book: what was on the scale when a stage closed, and what was taken out for it. */
 export interface Stage {
@@ -30,16 +29,3 @@ export function stagesOf(
     removedMoisture: removedMoistures[row] ?? null,
   }));
 }
-
-/** A stage as a message names it. */
-export const named = ({ name }: Pick<Stage, "name">): string => quoted(name);
-
-/** Two stages or more as a message names them: "a", "b" and "c". */
-export function listed(stages: readonly Pick<Stage, "name">[]): string {
-  const names = stages.map(named);
-  const last = names.pop();
-  return `${names.join(", ")} and ${last}`;
-}
-
-/** `"fired" at 0.6314`: a stage with a number beside it. */
-export const at = (stage: Pick<Stage, "name">, value: number): string => `${named(stage)} at ${shown(value)}`;

@@ -149,7 +149,7 @@ const year = [["opening stock"], ["made"], ["sold"], ["given away"], ["closing s
 const ways = [["opening"], ["in"], ["out"], ["out"], ["closing"]];
 const errors = [[1], [6], [5], [1], [1]];
 
-export const stockBalancePage: FunctionPage = {
+export const stockBalancePage = {
   summary: "A book of stock: what came in against what went out and is left, with the error of the difference.",
   parameters: {
     items: "what each row is: opening stock, a month's making, a buyer",
@@ -380,4 +380,4 @@ export const stockBalancePage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

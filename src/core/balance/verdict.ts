@@ -1,7 +1,6 @@
 import { DomainError, noAnswer } from "../errors";
 import { normalQuantile } from "../numeric/normal";
-import { shown } from "../shown";
-import { listed, named } from "./stage";
+import type { Saying } from "../phrases";
 import { type StageFit, stageFit, type UncertainStage } from "./stage-fit";
 
 /** Scores this near, as a share, are the same: the balance cannot tell their rows apart. */
@@ -11,7 +10,7 @@ const sameScore = 1e-6;
  * What the fit says of the readings. Only when the sum of squares is too large for the errors is a row named, and only
  * a row whose score is too large for the largest of so many (Šidák).
  */
-export function verdict(stages: readonly UncertainStage[], fit: StageFit, tail: number, confidence: number): string {
+export function verdict(stages: readonly UncertainStage[], fit: StageFit, tail: number, confidence: number): Saying {
   if (stages.filter(({ moisture }) => moisture !== null).length < 2) return "nothing to balance yet";
   if (tail >= 1 - confidence) return "agrees";
   const scores = fit.stages.map(({ score }) => score ?? 0);
@@ -20,24 +19,21 @@ export function verdict(stages: readonly UncertainStage[], fit: StageFit, tail: 
   if (largest <= criticalScore(confidence, rows)) return "does not balance: no single row stands out";
   const suspects = stages.filter((_, row) => (scores[row] as number) >= largest * (1 - sameScore));
   const [suspect] = suspects as [UncertainStage];
-  if (suspects.length > 1) return `does not balance: cannot tell which of ${listed(suspects)} is wrong`;
-  return `does not balance: suspect ${named(suspect)}${remedy(stages, suspect)}`;
+  if (suspects.length > 1) return { kind: "cannot tell", stages: suspects.map(({ name }) => name) };
+  return { kind: "suspect", stage: suspect.name, ...remedy(stages, suspect) };
 }
 
 /** The score that the largest of so many passes by chance as rarely as the confidence allows. */
 const criticalScore = (confidence: number, rows: number): number => normalQuantile((1 + confidence ** (1 / rows)) / 2);
 
 /** What would fit in place of a reading: its weight if its moisture is right, and the reverse. */
-function remedy(stages: readonly UncertainStage[], suspect: UncertainStage): string {
+function remedy(stages: readonly UncertainStage[], suspect: UncertainStage) {
   const { weight } = suspect;
-  const fitting = fitWithout(stages, suspect, true)?.fitting;
   const dryIfWeightRight = fitWithout(stages, suspect, false)?.dry;
-  const remedies: string[] = [];
-  if (fitting !== undefined) remedies.push(`weight ${shown(fitting)} would fit if its moisture is right`);
-  if (dryIfWeightRight !== undefined && dryIfWeightRight <= weight) {
-    remedies.push(`moisture ${shown(1 - dryIfWeightRight / weight)} if its weight is right`);
-  }
-  return remedies.length === 0 ? "" : `; ${remedies.join(", ")}`;
+  return {
+    weight: fitWithout(stages, suspect, true)?.fitting,
+    moisture: dryIfWeightRight !== undefined && dryIfWeightRight <= weight ? 1 - dryIfWeightRight / weight : undefined,
+  };
 }
 
 interface FitWithout {

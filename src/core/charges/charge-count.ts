@@ -54,7 +54,7 @@ function refuseTooMany(charges: number, argument: string, load: number, weight: 
   });
 }
 
-export const chargeCountPage: FunctionPage = {
+export const chargeCountPage = {
   summary: "How many pan charges to make of a weight of leaf.",
   parameters: { weight: "weight of the leaf to be fired", ...panAndScale },
   formula: "the n that brings W / n nearest to the pan load; a tie takes the larger n",
@@ -173,4 +173,4 @@ export const chargeCountPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

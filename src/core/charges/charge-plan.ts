@@ -10,6 +10,7 @@ import {
   optionalList,
   settingList,
 } from "../define";
+import { Phrase } from "../phrases";
 import { count, looseWeight, moisture, weight, weight as weightQuantity } from "../quantities";
 import { teaWaterLoss } from "../sources";
 import type { Leaf } from "../targets/drying-path";
@@ -48,18 +49,18 @@ export const chargePlan = defineFunction({
   calculate: (weight, moisture, panLoad, targets, targetKinds, maxLoad, readability): Answer[][] => {
     const loads = chargeSplit.calculate(weight, panLoad, maxLoad, readability);
     const total = readability === undefined ? weight : weightOfSteps(wholeSteps(weight, readability), readability);
-    const row = (name: number | string, load: number): Answer[] => [
+    const row = (name: number | Phrase, load: number): Answer[] => [
       name,
       load,
       ...dryingPath({ weight: load, moisture }, targets, targetKinds).map((leaf) => leaf.weight),
     ];
-    return [...loads.map((load, charge) => row(charge + 1, load)), row("total", total)];
+    return [...loads.map((load, charge) => row(charge + 1, load)), row(new Phrase("total"), total)];
   },
 });
 
 const headings = ["charge", "load", "reading after target 1", "reading after target 2"];
 
-export const chargePlanPage: FunctionPage = {
+export const chargePlanPage = {
   summary: "Every pan charge with its load and what the scale reads after each target.",
   parameters: {
     weight: "weight of the leaf to be fired",
@@ -224,4 +225,4 @@ export const chargePlanPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

@@ -26,7 +26,7 @@ export const chargeSplit = defineFunction({
   },
 });
 
-export const chargeSplitPage: FunctionPage = {
+export const chargeSplitPage = {
   summary: "The weight of each pan charge, in steps that the scale can show.",
   parameters: { weight: "weight of the leaf to be fired", ...panAndScale },
   formula: "K = W / d = q × n + r: the first r charges weigh (q + 1) × d, the others q × d",
@@ -168,4 +168,4 @@ export const chargeSplitPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

@@ -40,7 +40,7 @@ export const splitWeight = defineFunction({
   },
 });
 
-export const splitWeightPage: FunctionPage = {
+export const splitWeightPage = {
   summary: "A weight shared out in proportion, in steps the scale can show, with nothing left over.",
   parameters: {
     weight: "weight to share out",
@@ -148,4 +148,4 @@ export const splitWeightPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

@@ -16,7 +16,7 @@ export const blendMoisture = defineFunction({
     sum(weights.map((weight, row) => water.calculate(weight, moistures[row] as number))) / sum(weights),
 });
 
-export const blendMoisturePage: FunctionPage = {
+export const blendMoisturePage = {
   summary: "Moisture of several batches put together.",
   parameters: {
     weights: "weight of each batch, a row or a column",
@@ -103,4 +103,4 @@ export const blendMoisturePage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

@@ -16,7 +16,7 @@ export const dryBasis = defineFunction({
   calculate: (moisture): number => moisture / (1 - moisture),
 });
 
-export const dryBasisPage: FunctionPage = {
+export const dryBasisPage = {
   summary: "Moisture on dry basis: the water for each unit of dry matter.",
   parameters: { moisture: "moisture on wet basis, the trade's usual figure" },
   formula: "X = M / (1 − M)",
@@ -78,4 +78,4 @@ export const dryBasisPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

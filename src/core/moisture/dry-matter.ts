@@ -16,7 +16,7 @@ export const dryMatter = defineFunction({
   calculate: (weight, moisture): number => weight * (1 - moisture),
 });
 
-export const dryMatterPage: FunctionPage = {
+export const dryMatterPage = {
   summary: "Weight of the dry matter in leaf of a known moisture.",
   parameters: {
     weight: "weight of the leaf on the scale",
@@ -74,4 +74,4 @@ export const dryMatterPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

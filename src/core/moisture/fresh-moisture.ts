@@ -32,7 +32,7 @@ export const freshMoisture = defineFunction({
   },
 });
 
-export const freshMoisturePage: FunctionPage = {
+export const freshMoisturePage = {
   summary: "Moisture the fresh leaf must have had, worked back from a finished lot.",
   parameters: {
     freshWeight: "weight of the fresh leaf",
@@ -118,4 +118,4 @@ export const freshMoisturePage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

@@ -31,7 +31,7 @@ export const moistureNow = defineFunction({
   },
 });
 
-export const moistureNowPage: FunctionPage = {
+export const moistureNowPage = {
   summary: "How moist the leaf is now, from its weight alone.",
   parameters: {
     startWeight: "weight of the leaf at the start",
@@ -134,4 +134,4 @@ export const moistureNowPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

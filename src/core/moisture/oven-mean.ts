@@ -43,7 +43,7 @@ export const ovenMean = defineFunction({
   },
 });
 
-export const ovenMeanPage: FunctionPage = {
+export const ovenMeanPage = {
   summary: "Mean of repeated oven moistures, given only when they agree.",
   parameters: {
     moistures: "moistures of samples of the same leaf, two or more; blank cells are passed over",
@@ -155,4 +155,4 @@ export const ovenMeanPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

@@ -30,7 +30,7 @@ export const ovenMoisture = defineFunction({
   },
 });
 
-export const ovenMoisturePage: FunctionPage = {
+export const ovenMoisturePage = {
   summary: "Moisture of a sample from its weight before and after the oven.",
   parameters: {
     weightBefore: "sample and dish before the oven",
@@ -101,4 +101,4 @@ export const ovenMoisturePage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

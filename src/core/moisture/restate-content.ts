@@ -17,7 +17,7 @@ export const restateContent = defineFunction({
   calculate: (content, fromMoisture, toMoisture): number => (content * (1 - toMoisture)) / (1 - fromMoisture),
 });
 
-export const restateContentPage: FunctionPage = {
+export const restateContentPage = {
   summary: "A content stated at one moisture, restated to another moisture.",
   parameters: {
     content: "what was found, as a share or in any unit for each unit of weight",
@@ -82,4 +82,4 @@ export const restateContentPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

@@ -13,7 +13,7 @@ export const water = defineFunction({
   calculate: (weight, moisture): number => weight * moisture,
 });
 
-export const waterPage: FunctionPage = {
+export const waterPage = {
   summary: "Weight of the water in leaf of a known moisture.",
   parameters: {
     weight: "weight of the leaf on the scale",
@@ -55,4 +55,4 @@ export const waterPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

@@ -16,7 +16,7 @@ export const wetBasis = defineFunction({
   calculate: (dryBasis): number => dryBasis / (1 + dryBasis),
 });
 
-export const wetBasisPage: FunctionPage = {
+export const wetBasisPage = {
   summary: "Moisture on wet basis, the trade's usual figure, from moisture on dry basis.",
   parameters: { dryBasis: "water for each unit of dry matter; 300 % or 3 is possible" },
   formula: "M = X / (1 + X)",
@@ -72,4 +72,4 @@ export const wetBasisPage: FunctionPage = {
     },
     { status: "exact", given: [25], expected: 25 / 26, working: "25 / (1 + 25) = 0.9615384615", ...exactly },
   ],
-};
+} as const satisfies FunctionPage;

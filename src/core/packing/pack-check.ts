@@ -91,7 +91,7 @@ const scatteringByOne = (n: number) => {
   return column([...repeated(n / 2, 100 - half), ...repeated(n / 2, 100 + half)]);
 };
 
-export const packCheckPage: FunctionPage = {
+export const packCheckPage = {
   summary: "Net weights of filled packages against the nominal weight and the tolerance you type.",
   parameters: {
     netWeights: "net weights of the packages weighed, one for each; blank cells are passed over",
@@ -294,4 +294,4 @@ export const packCheckPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

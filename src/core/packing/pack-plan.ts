@@ -119,7 +119,7 @@ const raised = (fill: number, readability: number | undefined): number =>
 
 const headings = ["nominal", "fill", "units", "missing", "tea", "above nominal"];
 
-export const packPlanPage: FunctionPage = {
+export const packPlanPage = {
   summary: "What to fill into each package, how many packages the tea makes, and what is left over.",
   parameters: {
     finishedWeight: "weight of the tea that is to be packed",
@@ -342,4 +342,4 @@ export const packPlanPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

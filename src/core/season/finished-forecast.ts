@@ -65,7 +65,7 @@ const regressionsOf = rememberedForBook((pastFreshWeights: BookColumn, pastFinis
   return { byWeight, byShare: byWeight.scatter === 0 ? byWeight : originRegression(lots.fresh, lots.finished, 2) };
 });
 
-export const finishedForecastPage: FunctionPage = {
+export const finishedForecastPage = {
   summary: "What today's leaf will make, with the range to expect, from your own past lots.",
   parameters: {
     freshWeight: "fresh weight of today's lot",
@@ -146,7 +146,7 @@ export const finishedForecastPage: FunctionPage = {
     {
       status: "exact",
       given: [300, [[50], [100], [150]], [[12], [20], [28]], 0.6],
-      expected: [[188 / 3 - 2 * Math.sqrt(26), 60, 188 / 3 + 2 * Math.sqrt(26)]],
+      expected: [[188 / 3 - 2 * 26 ** 0.5, 60, 188 / 3 + 2 * 26 ** 0.5]],
       working:
         "b = 60/300 = 0.2, so 60; residuals 2, 0, −2, s² = (4/50 + 4/150)/2 = 4/75; t of 2 degrees in closed form, c·√2/√(1 − c²) = 0.75·√2 at c = 0.6; 0.75·√2·√(4/75)·√(300 + 300²/300) = 0.75·√(2 · 4/75 · 600) = 0.75 · 8 = 6: 54 to 66. Shares 0.24, 0.2 and 14/75 have the mean 47/225 and d² = 13/16875; 0.75·√2·300·√(13/16875 · 4/3) = √104: 188/3 ± 2√26, lower and higher",
       tolerance: { relative: 1e-12 },
@@ -177,4 +177,4 @@ export const finishedForecastPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

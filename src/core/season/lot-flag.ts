@@ -33,7 +33,7 @@ const spreadOf = rememberedForBook((pastFreshWeights: BookColumn, pastFinishedWe
   outturnSpread(pastLots(pastFreshWeights, pastFinishedWeights, pastNames, { withSwapped: true }), pastNames.fresh),
 );
 
-export const lotFlagPage: FunctionPage = {
+export const lotFlagPage = {
   summary: "Flags one lot whose outturn is unusual among your lots; fits into one cell of a table.",
   parameters: {
     freshWeight: "fresh weight of the lot",
@@ -99,9 +99,9 @@ export const lotFlagPage: FunctionPage = {
       status: "published",
       given: [
         1,
-        [10, 14, 300].map((value) => [Math.exp(value / 1000 - 1)]),
+        /* @__PURE__ */ [10, 14, 300].map((value) => [Math.exp(value / 1000 - 1)]),
         [[1, 1, 1, 1, 1, 1, 1, 1]],
-        [[10, 12, 12, 13, 12, 11, 14, 300].map((value) => Math.exp(value / 1000 - 1))],
+        [/* @__PURE__ */ [10, 12, 12, 13, 12, 11, 14, 300].map((value) => Math.exp(value / 1000 - 1))],
       ],
       expected: [[""], [""], ["high"]],
       source: {
@@ -139,4 +139,4 @@ export const lotFlagPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

@@ -65,7 +65,7 @@ const errorOf = (fresh: BookCell, finished: BookCell, row: number): Answer =>
 
 const publishedData = [10, 12, 12, 13, 12, 11, 14, 300];
 
-export const lotFlagsPage: FunctionPage = {
+export const lotFlagsPage = {
   summary: "Every lot of a book: its outturn, how unusual it is, and a flag where it should be looked at.",
   parameters: {
     freshWeights: "fresh weights of the lots; whole columns may be given, with their heading",
@@ -127,8 +127,13 @@ export const lotFlagsPage: FunctionPage = {
     {
       // The table scores 10, 12, 12, 13, 12, 11, 14 and 300: here they are thousandths of ln(finished/fresh) + 1.
       status: "published",
-      given: [[[1, 1, 1, 1, 1, 1, 1, 1]], [publishedData.map((value) => Math.exp(value / 1000 - 1))], null, false],
-      expected: publishedData.map((value, index) => [
+      given: [
+        [[1, 1, 1, 1, 1, 1, 1, 1]],
+        [/* @__PURE__ */ publishedData.map((value) => Math.exp(value / 1000 - 1))],
+        null,
+        false,
+      ],
+      expected: /* @__PURE__ */ publishedData.map((value, index) => [
         Math.exp(value / 1000 - 1),
         [-1.349, 0, 0, 0.6745, 0, -0.6745, 1.349, 194.256][index] as number,
         value === 300 ? "high" : "",
@@ -204,4 +209,4 @@ export const lotFlagsPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

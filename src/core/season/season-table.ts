@@ -1,5 +1,4 @@
 import { paidWeight } from "../cautions";
-import type { Step } from "../define";
 import {
   type Answer,
   bookList,
@@ -10,6 +9,7 @@ import {
   type FunctionPage,
   headers,
 } from "../define";
+import { Phrase } from "../phrases";
 import { area, looseWeight, ratio, share, tally, text, weight, weightForArea } from "../quantities";
 import { step } from "../working";
 import { type GroupAreas, groupAreas } from "./group-areas";
@@ -70,11 +70,11 @@ function rowsOf({ groups, total }: SeasonBook, land: GroupAreas): Answer[][] {
   const all = total.finished.total;
   return [
     ...groups.map((group, index) => rowOf(group.name, group, areas[index], all)),
-    rowOf("total", total, land.shared ? areas[0] : sumOf(areas), all),
+    rowOf(new Phrase("total"), total, land.shared ? areas[0] : sumOf(areas), all),
   ];
 }
 
-function rowOf(name: string | number, totals: Totals, area: Answer | undefined, all: number): Answer[] {
+function rowOf(name: string | number | Phrase, totals: Totals, area: Answer | undefined, all: number): Answer[] {
   const fresh = totals.fresh.total;
   const finished = totals.finished.total;
   const hasLots = totals.lots > 0;
@@ -105,19 +105,19 @@ function sumOf(areas: readonly (Answer | undefined)[]): Answer | undefined {
 
 function noteOf({ total, firstLeftOut }: SeasonBook): Answer[][] {
   if (firstLeftOut === undefined) return [];
-  const note = `rows left out: ${total.leftOut}, the first because ${firstLeftOut.message}`;
+  const note = new Phrase({ kind: "left out", rows: total.leftOut, first: firstLeftOut.refusal });
   return [[note, ...new Array<string>(columns.length - 1).fill("")]];
 }
 
 /** The sums of the lots, never the mean of their outturns. */
-function outturnOf(says: string, { fresh, finished }: Totals): Step {
+function outturnOf<const Says extends string>(says: Says, { fresh, finished }: Totals) {
   const [F, P] = [fresh.total, finished.total];
   return step(says, "Σfinished / Σfresh", { Σfinished: P, Σfresh: F }, P / F, share);
 }
 
-const headings = columns.map(({ name }) => name);
+const headings = /* @__PURE__ */ columns.map(({ name }) => name);
 
-export const seasonTablePage: FunctionPage = {
+export const seasonTablePage = {
   summary: "A season by plots, flushes or any groups: lots, weights, outturn, tea per area, shares.",
   parameters: {
     groups: "what each lot belongs to: a plot, a flush, a picker; whole columns may be given, with their heading",
@@ -197,7 +197,7 @@ export const seasonTablePage: FunctionPage = {
         ["total", 4, 1, 1, 2800, 600, 600 / 2800, 2800 / 600, "#N/A", "#N/A", 1],
         [
           'rows left out: 1, the first because finishedWeights must be a weight above 0; got the text "lost" in place 5 of the list',
-          ...new Array<string>(10).fill(""),
+          .../* @__PURE__ */ new Array<string>(10).fill(""),
         ],
       ],
       working:
@@ -232,4 +232,4 @@ export const seasonTablePage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

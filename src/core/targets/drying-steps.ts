@@ -11,6 +11,7 @@ import {
   settingList,
 } from "../define";
 import { dryMatter } from "../moisture/dry-matter";
+import { Phrase } from "../phrases";
 import { dryBasisMoisture, looseWeight, moisture, share, text, weight } from "../quantities";
 import { teaWaterLoss } from "../sources";
 import { percent, step, workingNumber } from "../working";
@@ -51,7 +52,7 @@ export const dryingSteps = defineFunction({
     return leaves.map((leaf, index) => {
       const before = leaves[index - 1] ?? start;
       return [
-        index === 0 ? "start" : (names?.[index - 1] ?? `step ${index}`),
+        index === 0 ? new Phrase("start") : (names?.[index - 1] ?? new Phrase({ kind: "step", number: index })),
         leaf.weight,
         leaf.moisture,
         // Not from the moisture alone: in leaf that is nearly all water it rounds to 1, which has no dry basis.
@@ -86,7 +87,7 @@ const headings = [
 
 const finished = 143 / 0.95;
 
-export const dryingStepsPage: FunctionPage = {
+export const dryingStepsPage = {
   summary: "Scale reading, moisture and water off for each step from fresh leaf to finished tea.",
   parameters: {
     weight: "weight of the leaf at the start",
@@ -256,4 +257,4 @@ export const dryingStepsPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

@@ -21,7 +21,7 @@ export const firingMoisture = defineFunction({
   },
 });
 
-export const firingMoisturePage: FunctionPage = {
+export const firingMoisturePage = {
   summary: "Moisture of a charge that has lost a share of its water, weight, or points.",
   parameters: {
     moisture: "moisture of the charge before firing, wet basis",
@@ -102,4 +102,4 @@ export const firingMoisturePage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

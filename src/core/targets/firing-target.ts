@@ -26,7 +26,7 @@ export const firingTarget = defineFunction({
   },
 });
 
-export const firingTargetPage: FunctionPage = {
+export const firingTargetPage = {
   summary: "What the scale should read when a charge has lost what it should.",
   parameters: {
     weight: "weight of the charge before firing",
@@ -163,4 +163,4 @@ export const firingTargetPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

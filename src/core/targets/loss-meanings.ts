@@ -11,6 +11,7 @@ import {
 } from "../define";
 import { DomainError } from "../errors";
 import { dryMatter } from "../moisture/dry-matter";
+import { Phrase } from "../phrases";
 import { dryBasisMoisture, looseWeight, loss, moisture, text, weight } from "../quantities";
 import { teaWaterLoss } from "../sources";
 import { percent, step, workingNumber } from "../working";
@@ -39,7 +40,7 @@ export const lossMeanings = defineFunction({
     picture: explained({ shows: "meanings", name: "meaning", weight: "scale reading", moisture: "moisture" }),
   },
   calculate: (weight, moisture, loss): Answer[][] =>
-    meanings.map((meaning) => [meaning, ...numbersOf(weight, moisture, loss, meaning)]),
+    meanings.map((meaning) => [new Phrase(meaning), ...numbersOf(weight, moisture, loss, meaning)]),
 });
 
 function numbersOf(weight: number, moisture: number, loss: number, meaning: LossOf): Answer[] {
@@ -67,7 +68,7 @@ const weightsOff = (W: number, rows: readonly (readonly Answer[])[]): string =>
 
 const headings = ["meaning", "scale reading", "weight off", "moisture", "dry basis"];
 
-export const lossMeaningsPage: FunctionPage = {
+export const lossMeaningsPage = {
   summary: "The three meanings of one loss side by side: of the water, of the weight, in points.",
   parameters: {
     weight: "weight of the charge before firing",
@@ -155,4 +156,4 @@ export const lossMeaningsPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

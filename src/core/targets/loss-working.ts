@@ -1,30 +1,29 @@
 /** How the workings of a loss are written, by what the loss is of. */
-import type { Step } from "../define";
 import { looseWeight, moisture as moistureQuantity } from "../quantities";
 import { type Inserted, percent, step } from "../working";
 import type { LossOf } from "./loss-of";
 
-export const lossSays: Readonly<Record<LossOf, string>> = {
+export const lossSays = {
   water: "a loss of the water",
   weight: "a loss of the weight",
   points: "a loss in points of moisture",
-};
+} as const satisfies Readonly<Record<LossOf, string>>;
 
 /** The scale reading in one line. */
-export const wholeSymbols: Readonly<Record<LossOf, string>> = {
+export const wholeSymbols = {
   water: "W × (1 − M × l)",
   weight: "W × (1 − l)",
   points: "W × (1 − M) / (1 − M + l)",
-};
+} as const satisfies Readonly<Record<LossOf, string>>;
 
-export const moistureSymbols: Readonly<Record<LossOf, string>> = {
+export const moistureSymbols = {
   water: "M × (1 − l) / (1 − M × l)",
   weight: "(M − l) / (1 − l)",
   points: "M − l",
-};
+} as const satisfies Readonly<Record<LossOf, string>>;
 
 /** The steps before the scale reading. */
-export function stepsOfLoss(W: number, M: number, l: number, of: LossOf): Step[] {
+export function stepsOfLoss(W: number, M: number, l: number, of: LossOf) {
   const [share, lost] = [percent(M), percent(l)];
   switch (of) {
     case "water":
@@ -43,11 +42,11 @@ export function stepsOfLoss(W: number, M: number, l: number, of: LossOf): Step[]
 }
 
 /** The scale reading from those steps. */
-export const readingSymbols: Readonly<Record<LossOf, string>> = {
+export const readingSymbols = {
   water: "W − off",
   weight: "W − off",
   points: "D / (1 − Mt)",
-};
+} as const satisfies Readonly<Record<LossOf, string>>;
 
 export function readingNumbers(W: number, M: number, l: number, of: LossOf): Readonly<Record<string, Inserted>> {
   if (of === "points") return { D: W * (1 - M), Mt: percent(M - l) };

@@ -19,7 +19,7 @@ export const targetWeight = defineFunction({
   calculate: (weight, moisture, targetMoisture): number => dryMatter.calculate(weight, moisture) / (1 - targetMoisture),
 });
 
-export const targetWeightPage: FunctionPage = {
+export const targetWeightPage = {
   summary: "What the scale should read when leaf has reached a target moisture.",
   parameters: {
     weight: "weight of the leaf now",
@@ -109,4 +109,4 @@ export const targetWeightPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

@@ -25,7 +25,7 @@ export const waterToRemove = defineFunction({
   },
 });
 
-export const waterToRemovePage: FunctionPage = {
+export const waterToRemovePage = {
   summary: "How much water has to leave before the leaf is at a target moisture.",
   parameters: {
     weight: "weight of the leaf now",
@@ -90,4 +90,4 @@ export const waterToRemovePage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

@@ -199,7 +199,7 @@ const lunchDay = [
   at(12, 45),
 ] as const;
 
-export const dayPlanPage: FunctionPage = {
+export const dayPlanPage = {
   summary: "When each charge goes into which pan, round by round, and which rests run over.",
   parameters: {
     firstStart: "time of the first firing, such as 9:00, or a date with a time",
@@ -428,4 +428,4 @@ export const dayPlanPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

@@ -8,6 +8,7 @@ import {
   measuredList,
   optional,
   parameter,
+  type Step,
 } from "../define";
 import { DomainError, must, mustBe, noAnswer } from "../errors";
 import { approachFit } from "../numeric/approach-fit";
@@ -222,7 +223,7 @@ function shortWorking(readings: readonly Reading[], target: number, row: readonl
   ];
 }
 
-export const dryingTimePage: FunctionPage = {
+export const dryingTimePage = {
   summary: "When leaf in drying will reach a weight, from timed weights: early, likely and late.",
   parameters: {
     times: "times of the readings, or dates with times; they rise",
@@ -239,7 +240,7 @@ export const dryingTimePage: FunctionPage = {
     const [last, before] = [readings[readings.length - 1], readings[readings.length - 2]];
     if (last === undefined || before === undefined || last.weight <= τ) return shortWorking(readings, τ, row);
     const x = minutes(last.time - before.time);
-    const steps = [step("still to lose", "W − τ", { W: last.weight, τ }, last.weight - τ, weight)];
+    const steps: Step[] = [step("still to lose", "W − τ", { W: last.weight, τ }, last.weight - τ, weight)];
     if (last.weight === before.weight) {
       return [...steps, step("the last two readings are alike: there is no pace", "W₋ − W", "0", row)];
     }
@@ -497,4 +498,4 @@ export const dryingTimePage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

@@ -50,7 +50,7 @@ export const turnTimes = defineFunction({
 const hour = 1 / 24;
 const minute = hour / 60;
 
-export const turnTimesPage: FunctionPage = {
+export const turnTimesPage = {
   summary: "The times at which wrapped or resting leaf is turned.",
   parameters: {
     start: "time at which the rest begins, such as 14:20, or a date with a time",
@@ -208,4 +208,4 @@ export const turnTimesPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

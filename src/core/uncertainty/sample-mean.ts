@@ -72,7 +72,7 @@ function readingsNeeded(scatter: number, halfWidth: number, confidence: number):
 /** Half of the range of three readings that scatter by 0.537: t(0.975, 2) · 0.537 / √3. */
 const closedForm = (0.537 * 0.95 * Math.SQRT2) / Math.sqrt(3 * (1 - 0.95 ** 2));
 
-export const sampleMeanPage: FunctionPage = {
+export const sampleMeanPage = {
   summary: "Mean of repeated readings with its range and standard error, and how many readings to take.",
   parameters: {
     repeats: "readings of the same thing; blank cells are passed over",
@@ -227,4 +227,4 @@ export const sampleMeanPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

@@ -32,7 +32,7 @@ export const scaleError = defineFunction({
 const roundingLeft = (readability: number, repeatability: number): number =>
   (readability ** 2 / 12) * Math.max(0, 1 - 5.5 * (repeatability / readability) ** 2) ** 2;
 
-export const scaleErrorPage: FunctionPage = {
+export const scaleErrorPage = {
   summary: "Standard uncertainty of a weight, from what the scale shows and how well it repeats.",
   parameters: {
     readability: "smallest step that the scale shows, d",
@@ -74,14 +74,14 @@ export const scaleErrorPage: FunctionPage = {
   sources: [{ work: gum, place: "rectangular distribution; clause F.2.2.1 for the readability" }],
   cautions: [paidWeight],
   examples: [
-    { given: [1], gives: 1 / Math.sqrt(12), shows: "a scale that shows whole grams: 0.29 g for one reading" },
-    { given: [1, null, null, true], gives: 1 / Math.sqrt(6), shows: "the same scale with a tared dish: 0.41 g" },
+    { given: [1], gives: 1 / 12 ** 0.5, shows: "a scale that shows whole grams: 0.29 g for one reading" },
+    { given: [1, null, null, true], gives: 1 / 6 ** 0.5, shows: "the same scale with a tared dish: 0.41 g" },
   ],
   checks: [
     {
       status: "published",
       given: [0.0001, 0.00017, 1, false, 0.0002],
-      expected: Math.sqrt(0.000207525098883645 ** 2 - 0.0001 ** 2 / 12),
+      expected: (0.000207525098883645 ** 2 - 0.0001 ** 2 / 12) ** 0.5,
       source: {
         work: tartuWeighing,
         place:
@@ -139,4 +139,4 @@ export const scaleErrorPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

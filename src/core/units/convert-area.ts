@@ -45,7 +45,7 @@ export const convertArea = defineFunction({
 
 const choices = '"m2", "a", "ha", "km2", "acre", "mu"';
 
-export const convertAreaPage: FunctionPage = {
+export const convertAreaPage = {
   summary: "An area in another unit: square metres, ares, hectares, acres, mu.",
   parameters: {
     value: "amount in the unit it has now",
@@ -134,4 +134,4 @@ export const convertAreaPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

@@ -54,7 +54,7 @@ export const convertWeight = defineFunction({
   calculate: (value, from, to): number => converted(value, milligramsIn[from], milligramsIn[to]),
 });
 
-export const convertWeightPage: FunctionPage = {
+export const convertWeightPage = {
   summary: "A weight in another unit: metric, pounds and ounces, jin and liang, kan and momme.",
   parameters: {
     value: "amount in the unit it has now",
@@ -180,4 +180,4 @@ export const convertWeightPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

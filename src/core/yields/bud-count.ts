@@ -46,7 +46,7 @@ export const budCount = defineFunction({
   },
 });
 
-export const budCountPage: FunctionPage = {
+export const budCountPage = {
   summary: "How many buds make a weight, with the range from your samples, and how long the picking takes.",
   parameters: {
     budCounts: "how many buds each sample holds",
@@ -73,10 +73,10 @@ export const budCountPage: FunctionPage = {
     const steps = [
       step("weight of one bud", "Σw / Σc", { Σw, Σc }, one, weight),
       step("buds in the weight wanted", "W / w₁", { W, "w₁": one }, buds, pieces),
+      ...(rate === undefined
+        ? []
+        : [step("days of picking", "buds / rate / 24", { buds, rate }, buds / rate / 24, plainNumber)]),
     ];
-    if (rate !== undefined) {
-      steps.push(step("days of picking", "buds / rate / 24", { buds, rate }, buds / rate / 24, plainNumber));
-    }
     if (degrees === 0) {
       return [...steps, step("one sample tells nothing of the range", "buds", workingNumber(buds), row)];
     }
@@ -185,4 +185,4 @@ export const budCountPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

@@ -45,7 +45,7 @@ function wentOn(freshWeight: number, freshMoisture: number, removed: number, rem
   throw mustBe("removed", { kind: "below all dry matter", weight: fresh / (1 - removedMoisture) }, removed);
 }
 
-export const dryRecoveryPage: FunctionPage = {
+export const dryRecoveryPage = {
   summary: "Share of the fresh leaf's dry matter that is found again in the finished tea.",
   parameters: {
     freshWeight: "weight of the leaf as received",
@@ -157,4 +157,4 @@ export const dryRecoveryPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

@@ -39,7 +39,7 @@ export const finishedBand = defineFunction({
   },
 });
 
-export const finishedBandPage: FunctionPage = {
+export const finishedBandPage = {
   summary: "The finished weights that a lot can honestly come to: low, at no loss, high.",
   parameters: {
     freshWeight: "weight of the leaf as received",
@@ -191,4 +191,4 @@ export const finishedBandPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

@@ -1,5 +1,6 @@
 import { isAbove } from "../comparison";
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
+import { Phrase } from "../phrases";
 import { moisture, text, weight } from "../quantities";
 import { gum } from "../sources";
 import { step, workingNumber } from "../working";
@@ -12,13 +13,6 @@ import {
   lotDetailsExplained,
 } from "./finished-limits";
 import { stepsToLimits } from "./limits-working";
-
-/** All that FINISHEDCHECK can say. These words never change: workbooks compare with them. */
-export type Verdict =
-  | "agrees"
-  | "more dry matter out than came in"
-  | "less lost than expected"
-  | "more lost than expected";
 
 /**
  * Whether the finished weight in the book can be true: it against the limits of FINISHEDBAND, and against the limit
@@ -35,18 +29,18 @@ export const finishedCheck = defineFunction({
     ...lotDetails,
   ],
   result: { shape: "cell", quantity: text },
-  calculate: (freshWeight, freshMoisture, finishedWeight, finishedMoisture, ...details): Verdict => {
+  calculate: (freshWeight, freshMoisture, finishedWeight, finishedMoisture, ...details): Phrase => {
     const { low, high, limit } = finishedLimits(freshWeight, freshMoisture, finishedMoisture, ...details);
-    if (isAbove(finishedWeight / limit, 1)) return "more dry matter out than came in";
-    if (isAbove(finishedWeight / high, 1)) return "less lost than expected";
-    if (low !== undefined && isAbove(low / finishedWeight, 1)) return "more lost than expected";
-    return "agrees";
+    if (isAbove(finishedWeight / limit, 1)) return new Phrase("more dry matter out than came in");
+    if (isAbove(finishedWeight / high, 1)) return new Phrase("less lost than expected");
+    if (low !== undefined && isAbove(low / finishedWeight, 1)) return new Phrase("more lost than expected");
+    return new Phrase("agrees");
   },
 });
 
 const more = "more dry matter out than came in";
 
-export const finishedCheckPage: FunctionPage = {
+export const finishedCheckPage = {
   summary: "Whether a finished weight fits the fresh leaf it came from.",
   parameters: {
     freshWeight: "weight of the leaf as received",
@@ -225,4 +219,4 @@ export const finishedCheckPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

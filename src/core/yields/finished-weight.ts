@@ -23,7 +23,7 @@ export const finishedWeight = defineFunction({
     targetWeight.calculate(freshWeight, freshMoisture, finishedMoisture) * (1 - dryLoss),
 });
 
-export const finishedWeightPage: FunctionPage = {
+export const finishedWeightPage = {
   summary: "Finished weight to expect from fresh leaf.",
   parameters: {
     freshWeight: "weight of the leaf as received",
@@ -123,4 +123,4 @@ export const finishedWeightPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

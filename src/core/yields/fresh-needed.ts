@@ -23,7 +23,7 @@ export const freshNeeded = defineFunction({
     wanted / finishedWeight.calculate(1, freshMoisture, finishedMoisture, dryLoss),
 });
 
-export const freshNeededPage: FunctionPage = {
+export const freshNeededPage = {
   summary: "Fresh leaf to pluck or buy for a finished weight.",
   parameters: {
     finishedWeight: "weight of finished tea that is wanted",
@@ -99,4 +99,4 @@ export const freshNeededPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

@@ -22,7 +22,7 @@ export const leafCost = defineFunction({
     (leafPrice * freshWeight + otherCost) / finishedWeight,
 });
 
-export const leafCostPage: FunctionPage = {
+export const leafCostPage = {
   summary: "What the leaf and other costs come to for one unit of finished tea.",
   parameters: {
     leafPrice: "price of fresh leaf for one unit of weight, the unit of both weights",
@@ -102,4 +102,4 @@ export const leafCostPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

@@ -17,7 +17,7 @@ export const leafRatio = defineFunction({
   },
 });
 
-export const leafRatioPage: FunctionPage = {
+export const leafRatioPage = {
   summary: "How much fresh leaf went into one part of finished tea.",
   parameters: {
     freshWeight: "weight of the leaf as received, before anything was taken out",
@@ -65,4 +65,4 @@ export const leafRatioPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

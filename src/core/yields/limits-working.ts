@@ -1,5 +1,4 @@
 /** The steps that FINISHEDBAND and FINISHEDCHECK share. */
-import type { Step } from "../define";
 import { looseWeight, share, weight, weightError } from "../quantities";
 import { inserted, percent, step } from "../working";
 import { finishedLimits, type LotDetails } from "./finished-limits";
@@ -8,7 +7,7 @@ const highSymbols = "P₀ × (1 − lowLoss) × (1 + 2 × r)";
 const lowSymbols = "P₀ × (1 − highLoss) × (1 − 2 × r)";
 
 /** Dry matter that went on, the weight at no loss, the errors, and the limits: as FINISHEDBAND states them. */
-export function stepsToLimits(F: number, Mf: number, Mp: number, ...details: LotDetails): Step[] {
+export function stepsToLimits(F: number, Mf: number, Mp: number, ...details: LotDetails) {
   const [S, removedMoisture, , , uW, uMf, uMp] = details;
   const Ms = removedMoisture ?? Mf;
   const N = F * (1 - Mf) - S * (1 - Ms);

@@ -17,7 +17,7 @@ export const outturn = defineFunction({
   },
 });
 
-export const outturnPage: FunctionPage = {
+export const outturnPage = {
   summary: "Finished weight as a share of the fresh weight it came from.",
   parameters: {
     freshWeight: "weight of the leaf as received, before anything was taken out",
@@ -72,4 +72,4 @@ export const outturnPage: FunctionPage = {
       ...exactly,
     },
   ],
-};
+} as const satisfies FunctionPage;

@@ -1,5 +1,6 @@
 /// <reference types="office-js" />
-import { type CellContent, type CellPlace, HostProblem } from "../../host/workbook-host";
+import { HostProblem } from "../../host/host-problem";
+import type { CellContent, CellPlace } from "../../host/workbook-host";
 import { problemFrom } from "./excel-problems";
 import { expressionAlone, ownPartsIn } from "./expression-alone";
 import { tableCells } from "./table-cells";
@@ -20,7 +21,7 @@ export async function evaluateInExcel(expression: string, place: CellPlace): Pro
       sheet.load("name,protection/protected");
       await context.sync();
       if (sheet.isNullObject) {
-        throw new HostProblem("gone", `The sheet “${place.sheet}” is no longer in this workbook.`);
+        throw new HostProblem("gone", { kind: "sheet gone", sheet: place.sheet });
       }
       isProtected = sheet.protection.protected;
       const formula = `=${expressionAlone(expression, place, await addressesOf(context, expression, place))}`;
@@ -89,10 +90,10 @@ async function valuesOf(context: Excel.RequestContext, item: Excel.NamedItem): P
 /** A function of an add-in answers after a while, and not every Excel waits for it in a name. */
 function settled(value: CellContent): CellContent {
   if (value !== "#BUSY!" && value !== "#GETTING_DATA" && value !== "#CONNECT!") return value;
-  throw new HostProblem("busy", "Excel has not finished working this out: try again in a moment.");
+  throw new HostProblem("busy", "not worked out yet");
 }
 
 function nameLeft(thrown: unknown): HostProblem {
-  const { reason, message } = problemFrom(thrown);
-  return new HostProblem(reason, `${message} The hidden name ${passingName} is still in the workbook.`);
+  const { reason, trouble } = problemFrom(thrown);
+  return new HostProblem(reason, { kind: "name left", name: passingName, after: trouble });
 }

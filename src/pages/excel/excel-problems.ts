@@ -1,43 +1,40 @@
 /// <reference types="office-js" />
-import { HostProblem } from "../../host/workbook-host";
+import { HostProblem, type Trouble } from "../../host/host-problem";
 
-const problems: Readonly<Record<string, readonly [HostProblem["reason"], string]>> = {
-  InvalidOperationInCellEditMode: [
-    "busy",
-    "A cell is being typed in: press Enter or Escape in the sheet, then try again.",
-  ],
-  InvalidSelection: ["gone", "Excel has no cells selected: select one cell or one block of cells, then try again."],
-  InactiveWorkbook: ["gone", "Another workbook is in front: go back to this one, then try again."],
-  ItemNotFound: ["not here", "This place is no longer in the workbook."],
-  InvalidReference: ["not here", "This place is not in the workbook."],
-  InvalidArgument: ["not here", "Excel does not know this place, or does not take this formula."],
-  MergedRangeConflict: ["unknown", "There are merged cells here: choose a place without any."],
-  PivotTableRangeConflict: ["unknown", "There is a pivot table here: choose a place beside it."],
-  FilteredRangeConflict: ["unknown", "The rows here are filtered: clear the filter or choose another place."],
-  RequestAborted: ["busy", "Excel is busy: try again in a moment."],
-  RangeExceedsLimit: ["unknown", "That is more cells than Excel hands over at once: choose fewer."],
-  ResponsePayloadSizeLimitExceeded: ["unknown", "That is more cells than Excel hands over at once: choose fewer."],
-  OperationCellsExceedLimit: ["unknown", "That is more cells than Excel hands over at once: choose fewer."],
+const problems: Readonly<Record<string, readonly [HostProblem["reason"], Trouble]>> = {
+  InvalidOperationInCellEditMode: ["busy", "a cell is being typed in"],
+  InvalidSelection: ["gone", "no cells selected in Excel"],
+  InactiveWorkbook: ["gone", "another workbook in front"],
+  ItemNotFound: ["not here", "place no longer there"],
+  InvalidReference: ["not here", "place not in the workbook"],
+  InvalidArgument: ["not here", "place or formula not known"],
+  MergedRangeConflict: ["unknown", "merged cells"],
+  PivotTableRangeConflict: ["unknown", "pivot table"],
+  FilteredRangeConflict: ["unknown", "filtered rows"],
+  RequestAborted: ["busy", "Excel is busy"],
+  RangeExceedsLimit: ["unknown", "too many cells"],
+  ResponsePayloadSizeLimitExceeded: ["unknown", "too many cells"],
+  OperationCellsExceedLimit: ["unknown", "too many cells"],
 };
 
-/** What Excel threw, in plain words. `isProtected`: the sheet in question, as far as that is known. */
+/** What Excel threw, as a trouble that has its words. `isProtected`: the sheet in question, as far as that is known. */
 export function problemFrom(thrown: unknown, isProtected?: boolean): HostProblem {
   if (thrown instanceof HostProblem) return thrown;
   const code = codeOf(thrown);
   if (code === "AccessDenied") return denied(isProtected);
-  const [reason, message] = problems[code] ?? ["unknown", `Excel could not do this${code === "" ? "" : ` (${code})`}.`];
-  return new HostProblem(reason, message);
+  const [reason, trouble] = problems[code] ?? ["unknown", { kind: "not done", code }];
+  return new HostProblem(reason, trouble);
 }
 
 /** Excel has one code for everything that it does not allow. */
 function denied(isProtected: boolean | undefined): HostProblem {
   if (isProtected) {
-    return new HostProblem("protected", "The sheet is protected: lift the protection or choose another sheet.");
+    return new HostProblem("protected", "sheet protected");
   }
   if (isProtected === false) {
-    return new HostProblem("read-only", "The workbook is open for reading only: open it for editing, then try again.");
+    return new HostProblem("read-only", "workbook read-only");
   }
-  return new HostProblem("protected", "Excel does not allow this here: the sheet or the workbook may be protected.");
+  return new HostProblem("protected", "not allowed by Excel");
 }
 
 function codeOf(thrown: unknown): string {

@@ -1,5 +1,6 @@
 /// <reference types="office-js" />
 import { holdsFormula, isFormula, placesOf } from "../../host/block-cells";
+import { HostProblem } from "../../host/host-problem";
 import { looks } from "../../host/looks";
 import { freeSheetName } from "../../host/sheet-name";
 import type {
@@ -13,7 +14,6 @@ import type {
   WriteOutcome,
   WrittenCell,
 } from "../../host/workbook-host";
-import { HostProblem } from "../../host/workbook-host";
 import { addressOf } from "../../workbook/addresses";
 import { fromFileFormula } from "../../workbook/formula-names";
 import { areaWithin, partsOf } from "../../workbook/references";
@@ -68,7 +68,7 @@ export class ExcelWorkbookHost implements WorkbookHost {
   }
 
   read(address: string, beside: CellPlace): Promise<ReadArea> {
-    const missing = new HostProblem("not here", `There is no ${address} in this workbook.`);
+    const missing = new HostProblem("not here", { kind: "no such place", address });
     return inExcel(async (context) => {
       const { sheet: named, cells } = partsOf(address);
       const sheet = context.workbook.worksheets.getItemOrNullObject(named ?? beside.sheet);
@@ -93,7 +93,7 @@ export class ExcelWorkbookHost implements WorkbookHost {
       const shown = sheet === undefined ? worksheets.getActiveWorksheet() : worksheets.getItemOrNullObject(sheet);
       shown.load("name");
       await context.sync();
-      if (shown.isNullObject) throw new HostProblem("not here", `There is no sheet “${sheet}” in this workbook.`);
+      if (shown.isNullObject) throw new HostProblem("not here", { kind: "no such sheet", sheet: sheet ?? "" });
       const used = shown.getUsedRangeOrNullObject(true);
       used.load("rowIndex,columnIndex,rowCount,columnCount,values,formulas,numberFormat");
       await context.sync();
@@ -113,7 +113,7 @@ export class ExcelWorkbookHost implements WorkbookHost {
 
   async write(block: Block, at: CellPlace, { over = false } = {}): Promise<WriteOutcome> {
     if (at.row + block.rows > sheetRows || at.column + block.columns > sheetColumns) {
-      throw new HostProblem("not here", "The block does not fit on the sheet here: choose a cell further up or left.");
+      throw new HostProblem("not here", "block does not fit");
     }
     let isProtected: boolean | undefined;
     return inExcel(
@@ -121,7 +121,7 @@ export class ExcelWorkbookHost implements WorkbookHost {
         const sheet = context.workbook.worksheets.getItemOrNullObject(at.sheet);
         sheet.load("name,protection/protected");
         await context.sync();
-        if (sheet.isNullObject) throw new HostProblem("gone", `The sheet “${at.sheet}” is no longer in this workbook.`);
+        if (sheet.isNullObject) throw new HostProblem("gone", { kind: "sheet gone", sheet: at.sheet });
         isProtected = sheet.protection.protected;
         const places = placesOf(block, at);
         const area = around(places, at);
@@ -190,7 +190,7 @@ export class ExcelWorkbookHost implements WorkbookHost {
       const there = context.workbook.worksheets.getItemOrNullObject(sheet);
       there.load("name");
       await context.sync();
-      if (there.isNullObject) throw new HostProblem("gone", `The sheet “${sheet}” is no longer in this workbook.`);
+      if (there.isNullObject) throw new HostProblem("gone", { kind: "sheet gone", sheet });
       there.activate();
       there.getCell(row, column).select();
       await context.sync();

@@ -1,5 +1,6 @@
 import { parseA1Ref, stringifyA1Ref, type Token, tokenize } from "@borgar/fx";
-import { type CellPlace, HostProblem } from "../../host/workbook-host";
+import { HostProblem } from "../../host/host-problem";
+import type { CellPlace } from "../../host/workbook-host";
 import { addressOf } from "../../workbook/addresses";
 import { isOwnPart } from "./table-cells";
 
@@ -47,7 +48,7 @@ const isBlank = (token: Token | undefined): boolean => token?.type === "whitespa
 
 /** What only the cell of the formula can say. */
 const onlyThere = (expression: string): HostProblem =>
-  new HostProblem("unknown", `Excel works ${expression} out only in its own cell: write the cells' addresses instead.`);
+  new HostProblem("unknown", { kind: "only in its own cell", expression });
 
 const isCells = (token: Token | undefined): boolean =>
   token !== undefined && ["range", "range_beam", "range_ternary"].includes(token.type);

@@ -4,18 +4,18 @@ import { CellError } from "../../cells/values";
 import { constantData, constantOf } from "../../engine/snapshot";
 import { engineStyle } from "../../engine/style";
 import { holdsFormula, placesOf } from "../../host/block-cells";
+import { HostProblem } from "../../host/host-problem";
 import { looks } from "../../host/looks";
 import { freeSheetName } from "../../host/sheet-name";
-import {
-  type Block,
-  type CellArea,
-  type CellContent,
-  type CellPlace,
-  HostProblem,
-  type ReadArea,
-  type WorkbookHost,
-  type WriteOutcome,
-  type WrittenCell,
+import type {
+  Block,
+  CellArea,
+  CellContent,
+  CellPlace,
+  ReadArea,
+  WorkbookHost,
+  WriteOutcome,
+  WrittenCell,
 } from "../../host/workbook-host";
 import { addressOf } from "../../workbook/addresses";
 import { areaWithin, partsOf } from "../../workbook/references";
@@ -37,7 +37,7 @@ export class EmbeddedWorkbookHost implements WorkbookHost {
   async selection(): Promise<ReadArea> {
     const sheet = this.#shownSheet();
     const range = sheet.getSelection()?.getActiveRange();
-    if (!range) throw new HostProblem("gone", "No cell is selected: select one in the grid, then try again.");
+    if (!range) throw new HostProblem("gone", "no cell selected in the grid");
     const { startRow, startColumn, endRow, endColumn } = range.getRange();
     const used = this.#used(sheet);
     // Whole rows and columns are read as far as their sheet is used; where they start or end is then not a number.
@@ -72,7 +72,7 @@ export class EmbeddedWorkbookHost implements WorkbookHost {
     const { sheet: name = beside.sheet, cells } = partsOf(named ?? address);
     const sheet = this.#book().getSheetByName(name);
     const area = sheet && (this.#spilled(sheet, cells) ?? areaWithin(cells, this.#used(sheet)));
-    if (!sheet || !area) throw new HostProblem("not here", `There is no ${address} in this workbook.`);
+    if (!sheet || !area) throw new HostProblem("not here", { kind: "no such place", address });
     return this.#read(sheet, { sheet: name, ...area });
   }
 
@@ -87,7 +87,7 @@ export class EmbeddedWorkbookHost implements WorkbookHost {
       const rows = await this.#grid.evaluation(expression, place);
       return rows.map((line) => line.map((value) => (value instanceof CellError ? value.code : (value ?? ""))));
     } catch {
-      throw new HostProblem("unknown", `The grid cannot work out ${expression}.`);
+      throw new HostProblem("unknown", { kind: "grid cannot work out", expression });
     }
   }
 
@@ -127,7 +127,7 @@ export class EmbeddedWorkbookHost implements WorkbookHost {
       subUnitId: id,
       value: data,
     });
-    if (!isDone) throw new HostProblem("protected", "The grid does not allow changes here: choose another place.");
+    if (!isDone) throw new HostProblem("protected", "not allowed by the grid");
     return { written: { ...at, rows: block.rows, columns: block.columns } };
   }
 
@@ -151,12 +151,12 @@ export class EmbeddedWorkbookHost implements WorkbookHost {
   }
 
   async addChart(): Promise<void> {
-    throw new HostProblem("not here", "The grid in this page draws no charts.");
+    throw new HostProblem("not here", "grid draws no charts");
   }
 
   #book() {
     const book = this.#grid.api.getActiveWorkbook();
-    if (!book) throw new HostProblem("gone", "No workbook is open.");
+    if (!book) throw new HostProblem("gone", "no workbook open");
     return book;
   }
 
@@ -166,7 +166,7 @@ export class EmbeddedWorkbookHost implements WorkbookHost {
 
   #sheet(name: string): FWorksheet {
     const sheet = this.#book().getSheetByName(name);
-    if (!sheet) throw new HostProblem("not here", `There is no sheet “${name}” in this workbook.`);
+    if (!sheet) throw new HostProblem("not here", { kind: "no such sheet", sheet: name });
     return sheet;
   }
 

@@ -2,7 +2,7 @@ import type { Entries, Wording } from "../../jobs/entries";
 import type { Field } from "../../jobs/job";
 import type { FieldReading, PickedValues } from "../../jobs/job-answer";
 import type { FieldRefusal } from "../../jobs/refusals";
-import type { Says } from "../messages/messages";
+import type { Says } from "../../words/messages";
 
 /** All that the parts of a form share. */
 export interface FormState {

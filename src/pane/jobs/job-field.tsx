@@ -3,7 +3,7 @@ import type { Field } from "../../jobs/job";
 import { kindOf, type Understood } from "../../jobs/read-text";
 import { shownNumber, typedNumber, unitOf } from "../../jobs/shown-number";
 import { referenceTo } from "../../workbook/references";
-import { useMessages } from "../messages/messages";
+import { useMessages } from "../use-messages";
 import type { FormState } from "./form-state";
 import { OfferedReadings } from "./offered-readings";
 import { PickButton, pickWithKey } from "./pick-button";

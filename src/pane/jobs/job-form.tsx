@@ -8,8 +8,9 @@ import { answersOf, brokenFields, type FieldReading, type PickedValues, readings
 import { blockAt } from "../../jobs/job-block";
 import { refusalInWords, refusedFields } from "../../jobs/refusals";
 import { decimalsOf, type WeightUnit } from "../../jobs/shown-number";
-import { type Messages, type Says, useMessages } from "../messages/messages";
+import type { Messages, Says } from "../../words/messages";
 import { AnswerPicture } from "../pictures/answer-picture";
+import { useMessages } from "../use-messages";
 import type { FormState } from "./form-state";
 import { JobField } from "./job-field";
 import { JobPreview } from "./job-preview";

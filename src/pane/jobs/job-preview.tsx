@@ -1,5 +1,6 @@
 import { CellError, type CellValue } from "../../cells/values";
 import type { Column } from "../../core/define";
+import { Phrase } from "../../core/phrases";
 import { isInHundredths, isWeight, type Quantity } from "../../core/quantities";
 import { type Entries, exampleLabels, type Wording } from "../../jobs/entries";
 import { fieldsOf, type Job } from "../../jobs/job";
@@ -7,7 +8,8 @@ import type { JobAnswer } from "../../jobs/job-answer";
 import { columnsOf } from "../../jobs/job-block";
 import { refusalInWords } from "../../jobs/refusals";
 import { shownNumber, unitOf } from "../../jobs/shown-number";
-import { type Messages, useMessages } from "../messages/messages";
+import type { Messages } from "../../words/messages";
+import { useMessages } from "../use-messages";
 
 interface JobPreviewProps {
   readonly job: Job;
@@ -138,7 +140,7 @@ function AnswerTable({ answer: { spec, grid }, wording }: { answer: JobAnswer; w
 }
 
 interface VerdictProps {
-  readonly row: readonly CellValue[];
+  readonly row: readonly (CellValue | Phrase)[];
   readonly columns: readonly Column[];
   readonly wording: Wording;
 }
@@ -164,14 +166,20 @@ function Verdict({ row, columns, wording }: VerdictProps) {
 }
 
 /** What the errors among these values say, each once. */
-const inWordsOnce = (values: readonly (CellValue | undefined)[], messages: Messages): string[] => [
+const inWordsOnce = (values: readonly (CellValue | Phrase | undefined)[], messages: Messages): string[] => [
   ...new Set(values.flatMap((value) => (value instanceof CellError ? [refusalInWords(value)(messages)] : []))),
 ];
 
-function inWords(value: CellValue | undefined, quantity: Quantity | undefined, wording: Wording, withUnit: boolean) {
+function inWords(
+  value: CellValue | Phrase | undefined,
+  quantity: Quantity | undefined,
+  wording: Wording,
+  withUnit: boolean,
+) {
   const { messages, unit, decimals } = wording;
   if (value instanceof CellError) return value.code;
-  if (typeof value !== "number") return messages.answerText(String(value ?? ""));
+  if (value instanceof Phrase) return messages.phrase(value.saying);
+  if (typeof value !== "number") return String(value ?? "");
   if (quantity === undefined || quantity.holds !== "number") return String(value);
   const words = withUnit || isInHundredths(quantity) ? messages : undefined;
   return shownNumber(value, quantity, unit, words, isWeight(quantity) ? decimals : undefined);

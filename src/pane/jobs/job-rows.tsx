@@ -13,7 +13,7 @@ import type { Field } from "../../jobs/job";
 import { kindOf } from "../../jobs/read-text";
 import { unitOf } from "../../jobs/shown-number";
 import { referenceTo } from "../../workbook/references";
-import { useMessages } from "../messages/messages";
+import { useMessages } from "../use-messages";
 import type { FormState } from "./form-state";
 import { echo, pickedInWords } from "./job-field";
 import { OfferedReadings } from "./offered-readings";

@@ -4,7 +4,7 @@ import { entriesOfJobs } from "../../jobs/entries";
 import { jobs } from "../../jobs/jobs";
 import type { WeightUnit } from "../../jobs/shown-number";
 import { kept } from "../kept";
-import { useMessages } from "../messages/messages";
+import { useMessages } from "../use-messages";
 import { JobForm } from "./job-form";
 
 interface JobsPageProps {

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from "react";
 import type { Field } from "../../jobs/job";
-import { useMessages } from "../messages/messages";
+import { useMessages } from "../use-messages";
 import type { FormState } from "./form-state";
 import { JobField } from "./job-field";
 

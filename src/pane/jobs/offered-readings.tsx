@@ -1,5 +1,5 @@
 import type { Understood } from "../../jobs/read-text";
-import { useMessages } from "../messages/messages";
+import { useMessages } from "../use-messages";
 
 interface OfferedReadingsProps {
   readonly understood: Understood | undefined;

@@ -1,6 +1,6 @@
 import type { KeyboardEvent } from "react";
 import type { Field } from "../../jobs/job";
-import { useMessages } from "../messages/messages";
+import { useMessages } from "../use-messages";
 import type { FormState } from "./form-state";
 
 export const pickId = ({ id }: Pick<FormState, "id">, { name }: Field): string => `${id}-${name}-pick`;

@@ -1,6 +1,6 @@
 import type { Quantity } from "../../core/quantities";
 import { kindOf } from "../../jobs/read-text";
-import { useMessages } from "../messages/messages";
+import { useMessages } from "../use-messages";
 import type { pickWithKey } from "./pick-button";
 
 interface TypedInputProps {

@@ -1,9 +1,10 @@
 import { useEffect, useState } from "react";
-import { HostProblem, type WorkbookHost } from "../../host/workbook-host";
+import { HostProblem } from "../../host/host-problem";
+import type { WorkbookHost } from "../../host/workbook-host";
 import type { Entries } from "../../jobs/entries";
 import type { PickedValues } from "../../jobs/job-answer";
+import type { Says } from "../../words/messages";
 import { referenceTo } from "../../workbook/references";
-import type { Says } from "../messages/messages";
 
 export interface Picked {
   readonly values: PickedValues;

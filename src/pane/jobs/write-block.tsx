@@ -2,9 +2,10 @@ import { useEffect, useRef, useState } from "react";
 import { placesOf } from "../../host/block-cells";
 import type { Block, CellArea, CellPlace, WorkbookHost } from "../../host/workbook-host";
 import type { BlockOfJob } from "../../jobs/job-block";
+import type { Says } from "../../words/messages";
 import { addressOf } from "../../workbook/addresses";
 import { referenceTo } from "../../workbook/references";
-import { type Says, useMessages } from "../messages/messages";
+import { useMessages } from "../use-messages";
 import { inWords } from "./use-picked";
 
 interface WriteBlockProps {

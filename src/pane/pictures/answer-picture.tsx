@@ -1,10 +1,12 @@
 import { useMemo } from "react";
 import { bind } from "../../cells/bind";
 import type { FunctionSpec, TableResult } from "../../core/define";
+import { Phrase } from "../../core/phrases";
 import { lotFlags } from "../../core/season/lot-flags";
 import { ownRows } from "../../core/tables";
 import { outturn } from "../../core/yields/outturn";
-import { useMessages } from "../messages/messages";
+import type { Messages } from "../../words/messages";
+import { useMessages } from "../use-messages";
 import { type Charge, ChargesPicture } from "./charges-picture";
 import { LotPicture, type LotStage } from "./lot-picture";
 import { type LotFlagWord, type LotOutturn, OutturnPicture } from "./outturn-picture";
@@ -13,7 +15,7 @@ interface AnswerPictureProps {
   /** The function that gave the rows. */
   readonly spec: FunctionSpec;
   readonly given: readonly unknown[];
-  /** As its cells hold them, without headings. */
+  /** As its cells hold them, without headings, and with what it says as phrases. */
   readonly rows: readonly (readonly unknown[])[];
   /** What no charge may pass. */
   readonly limit?: number | undefined;
@@ -22,10 +24,10 @@ interface AnswerPictureProps {
 
 /** The picture of an answer, for the functions that have one. */
 export function AnswerPicture({ spec, given, rows, limit, unit }: AnswerPictureProps) {
-  const { answerText, columns } = useMessages();
+  const { phrase, columns } = useMessages();
   const table = spec.result.shape === "table" ? spec.result : undefined;
   const picture = table?.picture;
-  const stages = useMemo(() => stagesIn(table, rows, answerText), [table, rows, answerText]);
+  const stages = useMemo(() => stagesIn(table, rows, phrase), [table, rows, phrase]);
   const charges = useMemo(() => chargesIn(table, rows), [table, rows]);
   const lots = useMemo(() => lotsIn(spec, given), [spec, given]);
   if (stages.length > 0) {
@@ -41,7 +43,7 @@ type Rows = AnswerPictureProps["rows"];
 
 const placeOf = ({ columns }: TableResult, name: string): number => columns.findIndex((column) => column.name === name);
 
-function stagesIn(table: TableResult | undefined, rows: Rows, word: (text: string) => string): LotStage[] {
+function stagesIn(table: TableResult | undefined, rows: Rows, words: Messages["phrase"]): LotStage[] {
   const picture = table?.picture;
   if (table === undefined || (picture?.shows !== "stages" && picture?.shows !== "meanings")) return [];
   const [names, weights, moistures] = [picture.name, picture.weight, picture.moisture].map((name) =>
@@ -50,7 +52,7 @@ function stagesIn(table: TableResult | undefined, rows: Rows, word: (text: strin
   return ownRows(table, rows).flatMap((row) => {
     const [weight, moisture] = [row[weights], row[moistures]];
     return typeof weight === "number" && typeof moisture === "number"
-      ? [{ name: word(String(row[names])), weight, moisture }]
+      ? [{ name: row[names] instanceof Phrase ? words(row[names].saying) : String(row[names]), weight, moisture }]
       : [];
   });
 }

@@ -1,6 +1,6 @@
 import { barX, type PlotOptions, ruleX, text } from "@observablehq/plot";
 import { useCallback } from "react";
-import { useMessages } from "../messages/messages";
+import { useMessages } from "../use-messages";
 import { frame, placesScale, shownTick, shownWeight } from "./drawing-parts";
 import { PlotFigure } from "./plot-figure";
 

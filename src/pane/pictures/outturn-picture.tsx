@@ -1,6 +1,6 @@
 import { dot, type PlotOptions, ruleX, ruleY, text } from "@observablehq/plot";
 import { useCallback } from "react";
-import { useMessages } from "../messages/messages";
+import { useMessages } from "../use-messages";
 import { frame, placesScale, shownShare, shownTick } from "./drawing-parts";
 import { PlotFigure } from "./plot-figure";
 

@@ -1,6 +1,6 @@
 import { type PlotOptions, plot } from "@observablehq/plot";
 import { type ReactNode, useEffect, useId, useRef, useState } from "react";
-import { useMessages } from "../messages/messages";
+import { useMessages } from "../use-messages";
 
 interface PlotFigureProps {
   readonly title: string;

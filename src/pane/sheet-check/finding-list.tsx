@@ -1,8 +1,9 @@
 import { useState } from "react";
 import { type Finding, type Rule, rules } from "../../sheet-check/finding";
+import { errorInWords } from "../../words/error-in-words";
+import type { Messages } from "../../words/messages";
 import { addressOf } from "../../workbook/addresses";
-import { errorInWords } from "../messages/error-in-words";
-import { type Messages, useMessages } from "../messages/messages";
+import { useMessages } from "../use-messages";
 
 /** More findings of one rule than this are shown when asked for. */
 const mostAtOnce = 20;

@@ -1,11 +1,12 @@
 import { useState } from "react";
 import { catalogue } from "../../core/catalogue";
-import { HostProblem, type WorkbookHost } from "../../host/workbook-host";
+import { HostProblem } from "../../host/host-problem";
+import type { WorkbookHost } from "../../host/workbook-host";
 import { explainedError } from "../../sheet-check/explained-error";
 import type { Finding } from "../../sheet-check/finding";
 import { findingsOf } from "../../sheet-check/findings-of";
 import { spillsKnownTo } from "../../sheet-check/spills";
-import { useMessages } from "../messages/messages";
+import { useMessages } from "../use-messages";
 import { FindingList } from "./finding-list";
 
 /** Messages are asked for one by one: beyond these, a click on the cell shows the working. */

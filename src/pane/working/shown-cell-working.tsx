@@ -1,12 +1,12 @@
 import { headers } from "../../core/define";
 import { signature } from "../../core/describe";
 import { isWeight } from "../../core/quantities";
+import { errorInWords } from "../../words/error-in-words";
 import { addressOf } from "../../workbook/addresses";
 import { shownValue } from "../../working/shown-value";
 import type { CallWorking, CellWorking, ShownArgument } from "../../working/working-of";
-import { errorInWords } from "../messages/error-in-words";
-import { useMessages } from "../messages/messages";
 import { Said } from "../said";
+import { useMessages } from "../use-messages";
 import { StepList } from "./step-list";
 
 /** The way to have the workbook work out what it does not work out unasked. */

@@ -1,7 +1,7 @@
 import type { Column, FunctionSpec, Step } from "../../core/define";
 import { isWeight, type Quantity } from "../../core/quantities";
 import { shownValue } from "../../working/shown-value";
-import { useMessages } from "../messages/messages";
+import { useMessages } from "../use-messages";
 
 /** More rows than this are not shown: the sheet has them. */
 const mostRows = 12;

@@ -1,9 +1,10 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import { catalogue } from "../../core/catalogue";
-import { HostProblem, type WorkbookHost } from "../../host/workbook-host";
+import { HostProblem } from "../../host/host-problem";
+import type { WorkbookHost } from "../../host/workbook-host";
 import { addressOf } from "../../workbook/addresses";
 import { type CellWorking, workingOf } from "../../working/working-of";
-import { useMessages } from "../messages/messages";
+import { useMessages } from "../use-messages";
 import { ShownCellWorking } from "./shown-cell-working";
 
 /** How the selected cell is worked out; follows the selection. */

@@ -1,0 +1,6 @@
+import type { CellError } from "../cells/values";
+import type { Messages } from "./messages";
+
+/** What an error says in the language that is spoken: a reason of ours, else what its host or formula says, or its code. */
+export const errorInWords = ({ reason, message, code }: CellError, messages: Messages): string =>
+  reason === undefined ? message || code : messages.reason(reason);

@@ -1,0 +1,96 @@
+import type { Rule } from "../sheet-check/finding";
+
+/** What a rule of the sheet check says: the heading of its findings, what is there, why it matters, what to try. */
+export interface RuleWords {
+  readonly title: string;
+  readonly what: (details: Readonly<Record<string, string>>) => string;
+  readonly why: string;
+  readonly advice: string;
+}
+
+interface PlaceInAnswer {
+  readonly row: number;
+  readonly rows: number;
+  readonly column: number;
+  readonly columns: number;
+}
+
+/** The words of the working, the sheet check and the pictures. */
+export interface PieceMessages {
+  readonly working: {
+    readonly none: string;
+    readonly title: (address: string) => string;
+    /** A cell that an answer spills into: which of its rows and columns it shows. */
+    readonly partOf: (address: string, shows: string, place: PlaceInAnswer) => string;
+    readonly inSymbols: string;
+    readonly arguments: string;
+    readonly steps: string;
+    readonly source: string;
+    readonly noSource: string;
+    readonly sourceStatus: Readonly<Record<"read" | "restated" | "from memory", string>>;
+    readonly cautions: string;
+    readonly docs: (id: string) => string;
+    readonly leftOut: string;
+    readonly countsAs: (value: string) => string;
+    readonly blank: string;
+    readonly rowPicked: (row: number) => string;
+    readonly values: (count: number) => string;
+    readonly fromCall: (id: string) => string;
+    readonly workedOut: string;
+    readonly notKnown: string;
+    readonly notYet: string;
+    readonly unknown: (texts: string) => string;
+    readonly unknownYet: (texts: string) => string;
+    /** The button that lets Excel work something out, and what it does to the workbook. */
+    readonly ask: string;
+    readonly askWhy: string;
+    readonly waits: string;
+    readonly refused: (message: string) => string;
+    readonly tooMany: (count: number) => string;
+    readonly cellShows: (value: string) => string;
+    readonly differs: string;
+    readonly doesMore: string;
+    readonly inYourUnit: string;
+    readonly rowsOfTable: (shown: number, all: number) => string;
+  };
+  readonly check: {
+    readonly intro: string;
+    readonly button: string;
+    readonly running: string;
+    readonly none: (cells: number) => string;
+    readonly found: (count: number, sheet: string) => string;
+    readonly goTo: (address: string) => string;
+    readonly why: string;
+    readonly advice: string;
+    readonly showAll: (count: number) => string;
+    readonly noClaim: string;
+    readonly rules: Readonly<Record<Rule, RuleWords>>;
+  };
+  readonly picture: {
+    readonly table: string;
+    readonly lot: (bars: string) => string;
+    readonly bar: (name: string, weight: string, dry: string) => string;
+    readonly lotTitle: string;
+    readonly charges: (charges: number, heaviest: string) => string;
+    readonly overLimit: (count: number, limit: string) => string;
+    readonly withinLimit: (limit: string) => string;
+    readonly chargesTitle: string;
+    readonly outturn: (lots: number, lowest: string, highest: string) => string;
+    readonly flagged: (names: string) => string;
+    readonly noneFlagged: string;
+    readonly tooFewToFlag: string;
+    readonly outturnTitle: string;
+    readonly stage: string;
+    readonly dry: string;
+    readonly water: string;
+    readonly weight: string;
+    readonly charge: string;
+    readonly load: string;
+    readonly limit: string;
+    readonly lotName: string;
+    readonly outturnName: string;
+    readonly flag: string;
+    readonly flags: Readonly<Record<"high" | "low" | "more out than in" | "", string>>;
+    readonly tooHeavy: string;
+  };
+}

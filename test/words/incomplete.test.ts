@@ -1,0 +1,55 @@
+/**
+ * What a language lacks is found by the compiler, which reads this file in `npm run lint`: where it finds nothing, an
+ * expected error is one itself.
+ */
+import { expect, test } from "vitest";
+import type { FixedSaying, Saying } from "../../src/core/phrases";
+import type { Being, Doing, Finding, FixedBeing } from "../../src/core/refusals";
+import type { ReleasedTwins, SomeTwins } from "../../src/words/function-texts";
+import { chinesePhrase } from "../../src/words/zh/phrases";
+import { chineseBeing } from "../../src/words/zh/refusals";
+
+type Grown<Kinds> = Kinds | { readonly kind: "of another kind"; readonly leaves: number };
+
+// @ts-expect-error A requirement that was added without its Chinese.
+const being: (being: Grown<Being>) => string = chineseBeing;
+
+// @ts-expect-error Something that functions say, likewise.
+const phrase: (saying: Grown<Saying>) => string = chinesePhrase;
+
+// @ts-expect-error A switch that leaves kinds out, as a folder of words that was left behind.
+function doing(what: Exclude<Doing, string>): string {
+  switch (what.kind) {
+    case "lots":
+      return `${what.least}`;
+    case "agree within":
+      return `${what.limit}`;
+  }
+}
+
+const finding = (found: Extract<Finding, { kind: "rise" }>): string =>
+  // @ts-expect-error A field that this refusal does not have.
+  `${found.step} ${found.from} ${found.until}`;
+
+// @ts-expect-error A text without numbers that was forgotten.
+const fixedBeings: Readonly<Record<FixedBeing, string>> = { "a number": "是数字" };
+
+// @ts-expect-error Likewise.
+const fixedSayings: Readonly<Record<FixedSaying, string>> = { total: "合计" };
+
+// @ts-expect-error The pages of released functions, but for one text.
+const pages: ReleasedTwins = {
+  "The times at which wrapped or resting leaf is turned.": "包裹或静置的茶叶该在哪些时刻翻动。",
+};
+
+const stale = {
+  // @ts-expect-error A text that no page says any more.
+  "The times at which the leaf was turned.": "茶叶翻动的时刻。",
+} as const satisfies SomeTwins;
+
+test("nothing but the compiler minds what was forgotten", () => {
+  expect([being, phrase]).toEqual([chineseBeing, chinesePhrase]);
+  expect(doing({ kind: "room to change", argument: "moisture" })).toBeUndefined();
+  expect(finding({ kind: "rise", step: 2, from: 0.3, to: 0.4 })).toBe("2 0.3 undefined");
+  expect([fixedBeings, fixedSayings, pages, stale].map((texts) => Object.keys(texts).length)).toEqual([1, 1, 1, 1]);
+});
