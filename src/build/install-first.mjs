@@ -1,4 +1,4 @@
-// Runs before every npm script: on a fresh clone it installs what the lockfile names, then says nothing again.
+// Comes first in every npm script: on a fresh clone it installs what the lockfile names, then says nothing again.
 // Plain Node without dependencies, so that it can run before anything is there.
 import { execSync } from "node:child_process";
 import { existsSync, readFileSync } from "node:fs";
