@@ -63,6 +63,38 @@ describe.skipIf(!found)("the charts of a workbook on its page", () => {
     await expect.poll(selected, patience).toMatch(/^I2[56]$/);
   });
 
+  test("leave the scrollbars in sight, for the mouse to drag", async () => {
+    await goTo("1");
+    await page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.getActiveSheet().zoom(1.5));
+    await goTo("24");
+    const over = () => page.locator(".charts").boundingBox();
+    const sheet = await page.locator("#grid canvas[id^=univer-sheet-main-canvas]").boundingBox();
+    const free = async () => {
+      const box = await over();
+      if (!box || !sheet) return [0, 0];
+      return [sheet.x + sheet.width - box.x - box.width, sheet.y + sheet.height - box.y - box.height];
+    };
+    await expect.poll(async () => Math.min(...(await free())), patience).toBeGreaterThanOrEqual(8);
+    // The charts reach farther than that on their own.
+    const [first, last] = [await chart(0).boundingBox(), await chart(1).boundingBox()];
+    expect((last?.x ?? 0) + (last?.width ?? 0)).toBeGreaterThan((sheet?.x ?? 0) + (sheet?.width ?? 0));
+    expect((first?.y ?? 0) + (first?.height ?? 0)).toBeGreaterThan((sheet?.y ?? 0) + (sheet?.height ?? 0));
+
+    const firstRow = () =>
+      page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.getActiveSheet().getScrollState().sheetViewStartRow);
+    await goTo("1");
+    await expect.poll(firstRow, patience).toBe(0);
+    const box = await over();
+    const [x, y] = [(sheet?.x ?? 0) + (sheet?.width ?? 0) - 5, (box?.y ?? 0) + 12];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x, y + 100, { steps: 5 });
+    await page.mouse.up();
+    await expect.poll(firstRow, patience).toBeGreaterThan(5);
+    await page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.getActiveSheet().zoom(1));
+    await goTo("20");
+  });
+
   test("say what they show, and follow the numbers", async () => {
     expect(await words(0)).toContain("Outturn by day of picking.");
     expect(await words(1)).toContain("Wall 7.6");

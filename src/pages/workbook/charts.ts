@@ -29,14 +29,16 @@ export function showCharts(grid: Grid, container: HTMLElement): void {
   canvas.after(overlay);
   const standing: Standing[] = [];
 
-  /** The window on the cells that scroll: charts leave headings and frozen rows free. */
+  /** The window on the cells that scroll: charts leave headings, frozen rows and scrollbars free. */
   const placeOverlay = () => {
     const view = scene.getViewport(SHEET_VIEWPORT_KEY.VIEW_MAIN);
     if (!view) return undefined;
     const { left, top, viewportScrollX: scrollX, viewportScrollY: scrollY } = view;
     const { width = 0, height = 0 } = view;
     const { scaleX, scaleY } = scene.getAncestorScale();
-    setPlace(overlay, `translate(${left}px, ${top}px)`, width ?? 0, height ?? 0);
+    const bar = view.getScrollBar();
+    const [beside, below] = [bar?.hasVerticalThumb() ? bar.totalSize : 0, bar?.hasHorizonThumb() ? bar.totalSize : 0];
+    setPlace(overlay, `translate(${left}px, ${top}px)`, (width ?? 0) - beside, (height ?? 0) - below);
     return { left, top, scrollX, scrollY, scaleX, scaleY };
   };
 
