@@ -89,7 +89,7 @@ export interface WorkbookHost {
   spillAround(place: CellPlace): Promise<CellArea | undefined>;
   /** Shows a cell and selects it. */
   goTo(place: CellPlace): Promise<void>;
-  /** Whether `addChart` does anything here. */
+  /** Whether `addChart` draws here; where it does not, it throws HostProblem. */
   readonly drawsCharts: boolean;
   addChart(chart: Chart): Promise<void>;
   /** The language of the host, such as "zh-CN". */

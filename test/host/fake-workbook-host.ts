@@ -1,4 +1,4 @@
-import { isFormula, placesOf } from "../../src/host/block-cells";
+import { holdsFormula, placesOf } from "../../src/host/block-cells";
 import { HostProblem } from "../../src/host/host-problem";
 import { freeSheetName } from "../../src/host/sheet-name";
 import type {
@@ -73,10 +73,11 @@ export class FakeWorkbookHost implements WorkbookHost {
 
   // For the tests.
 
-  /** Puts something into a cell, as a maker's hand does. */
+  /** Puts something into a cell, as a maker's hand does, and tells whoever listens. */
   put(sheet: string, address: string, cell: CellContent | FakeCell): void {
     const { row, column } = placeOf(address);
     this.#sheet(sheet).set(`${row},${column}`, typeof cell === "object" ? cell : { value: cell });
+    this.#tell();
   }
 
   /** The cell at an address; undefined for a blank one. */
@@ -90,7 +91,7 @@ export class FakeWorkbookHost implements WorkbookHost {
     const area = areaWithin(address, this.#used(sheet));
     if (area === undefined) throw new Error(`"${address}" cannot be selected`);
     this.#selected = { sheet, ...area };
-    for (const listener of this.#listeners) listener();
+    this.#tell();
   }
 
   /** Works every formula out again, in the order of its sheet. */
@@ -154,15 +155,20 @@ export class FakeWorkbookHost implements WorkbookHost {
     this.written.push({ block, at, over });
     for (const cell of block.cells) {
       const place = { sheet: at.sheet, row: at.row + cell.row, column: at.column + cell.column };
-      const kept: FakeCell = {
-        value: isFormula(cell.content) ? 0 : cell.content,
-        ...(isFormula(cell.content) && { formula: cell.content }),
+      const looks = {
         ...(cell.format !== undefined && { format: cell.format }),
         ...(cell.look !== undefined && { look: cell.look }),
       };
-      cells.set(`${place.row},${place.column}`, kept);
-      if (isFormula(cell.content)) this.#calculate(kept, place);
+      for (const { row, column } of placesOf({ ...block, cells: [cell] }, at)) {
+        cells.set(`${row},${column}`, { value: "", ...cells.get(`${row},${column}`), ...looks });
+      }
+      const kept: FakeCell = holdsFormula(cell)
+        ? { value: 0, formula: String(cell.content), ...looks }
+        : { value: cell.content, ...looks };
+      if (cell.content !== "") cells.set(`${place.row},${place.column}`, kept);
+      this.#calculate(kept, place);
     }
+    this.#tell();
     return { written: { ...at, rows: block.rows, columns: block.columns } };
   }
 
@@ -196,6 +202,10 @@ export class FakeWorkbookHost implements WorkbookHost {
     this.charts.push(chart);
   }
 
+  #tell(): void {
+    for (const listener of this.#listeners) listener();
+  }
+
   #failIfTold(): void {
     if (this.problem) throw this.problem;
   }
@@ -209,7 +219,9 @@ export class FakeWorkbookHost implements WorkbookHost {
         const own = down === 0 && right === 0;
         this.#sheet(place.sheet).set(
           `${place.row + down},${place.column + right}`,
-          own ? { ...cell, value } : { value },
+          own
+            ? { ...cell, value }
+            : { ...this.#sheet(place.sheet).get(`${place.row + down},${place.column + right}`), value },
         );
       });
     });

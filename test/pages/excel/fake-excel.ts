@@ -348,7 +348,11 @@ export class FakeExcel {
           fill: look("fill."),
           borders: { getItem: (edge: string) => look(`${edge}.`) },
         },
-        select: () => this.#queue.push(() => this.#changes.push(`select ${at}`)),
+        select: () =>
+          this.#queue.push(() => {
+            this.selected = [sheet, at.slice(sheet.length + 1)];
+            this.#changes.push(`select ${at}`);
+          }),
         clear: () => {
           this.#queue.push(() => {
             this.#changes.push(`clear ${at}`);
