@@ -9,6 +9,7 @@ import type { Workbook } from "../workbook/workbook";
 import { ErrorMessages } from "./error-messages";
 import { evaluationIn } from "./evaluation";
 import { descriptionsFor, executorsFor } from "./executors";
+import type { LeftFormulas } from "./left-formulas";
 import { constantData, constantOf, snapshotOf, workbookOf } from "./snapshot";
 import { prepareSorting, sortTable } from "./sort-table";
 import { spillsOf } from "./spills";
@@ -41,7 +42,8 @@ export interface NodeWorkbook {
 /** How many workbooks this process has opened: each needs an id of its own. */
 let opened = 0;
 
-export function openInNode(workbook: Workbook): NodeWorkbook {
+/** `left`: formulas that keep the results that they came with. */
+export function openInNode(workbook: Workbook, left?: LeftFormulas): NodeWorkbook {
   const errors = new ErrorMessages();
   const univer = new Univer({
     locale: LocaleType.EN_US,
@@ -60,7 +62,7 @@ export function openInNode(workbook: Workbook): NodeWorkbook {
     else univer.registerPlugin(plugin);
   }
   const api = FUniver.newAPI(univer);
-  const book = api.createWorkbook(snapshotOf(workbook, `workbook-${++opened}`));
+  const book = api.createWorkbook(snapshotOf(workbook, `workbook-${++opened}`, left));
   const formulas = api.getFormula();
   const spills = spillsOf(univer.__getInjector(), book.getId());
   prepareSorting(univer.__getInjector());

@@ -15,8 +15,10 @@ import {
   LocaleType,
 } from "@univerjs/core";
 import { LexerTreeBuilder } from "@univerjs/engine-formula";
+import { AreaIndex } from "../workbook/area-index";
 import { type TableColumns, tablesIn, withAddresses } from "../workbook/table-references";
 import { type Area, type Cell, isErrorCode, type Sheet, usualFont, type Workbook } from "../workbook/workbook";
+import type { LeftFormulas } from "./left-formulas";
 import { namesInEngine, namesOf } from "./names";
 import type { Spills } from "./spills";
 import { engineStyle, modelStyle } from "./style";
@@ -29,11 +31,14 @@ const spareColumns = 5;
 
 const engineVersion = "0.25.1";
 
-/** `id`: engines of one process share what they know of ranges by it, so that two open workbooks need two. */
-export function snapshotOf(workbook: Workbook, id = "workbook"): IWorkbookData {
+/**
+ * `id`: engines of one process share what they know of ranges by it, so that two open workbooks need two. `left`:
+ * formulas that are given as the results that they came with.
+ */
+export function snapshotOf(workbook: Workbook, id = "workbook", left: LeftFormulas = new Map()): IWorkbookData {
   const styles = new StyleTable();
   const tables = tablesIn(workbook.sheets);
-  const sheets = workbook.sheets.map((sheet, index) => worksheetOf(sheet, sheetId(index), styles, tables));
+  const sheets = workbook.sheets.map((sheet, index) => worksheetOf(sheet, sheetId(index), styles, tables, left));
   return {
     id,
     name: workbook.name,
@@ -87,11 +92,13 @@ function worksheetOf(
   id: string,
   styles: StyleTable,
   tables: readonly TableColumns[],
+  left: LeftFormulas,
 ): Partial<IWorksheetData> & { id: string } {
-  const isSpilled = spilledPlaces(sheet.cells);
+  const isSpilled = spilledPlaces(sheet.cells, left);
   const cellData: Record<number, Record<number, ICellData>> = {};
   for (const cell of sheet.cells) {
-    const data = cellDataOf(cell, isSpilled(cell), styles, formulaHere(cell, sheet.name, tables));
+    const here = left.has(cell) ? undefined : formulaHere(cell, sheet.name, tables);
+    const data = cellDataOf(cell, isSpilled(cell), styles, here);
     const row = cellData[cell.row] ?? {};
     cellData[cell.row] = row;
     row[cell.column] = data;
@@ -132,14 +139,13 @@ const keptOf = ({ page, tables, charts }: Sheet): Kept => ({
 });
 
 /** A value that stands where a formula spills would block the spill. */
-function spilledPlaces(cells: readonly Cell[]): (cell: Cell) => boolean {
-  const areas = cells.flatMap(({ row, column, spill }) => (spill ? [{ row, column, ...spill }] : []));
-  return ({ row, column, formula }) =>
-    formula === undefined &&
-    areas.some(
-      (area) =>
-        row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns,
-    );
+function spilledPlaces(cells: readonly Cell[], left: LeftFormulas): (cell: Cell) => boolean {
+  const areas = cells.flatMap((cell): Area[] => {
+    const { row, column, spill } = cell;
+    return spill && !left.has(cell) ? [{ row, column, rows: spill.rows, columns: spill.columns }] : [];
+  });
+  const spilled = new AreaIndex(areas);
+  return ({ row, column, formula }) => formula === undefined && spilled.at(row, column) !== undefined;
 }
 
 /** The engine knows no tables: it is given the addresses, and the cell keeps what it names the columns by. */
@@ -161,6 +167,8 @@ export function formulaData(
 
 /** What a cell has that the engine does not. */
 interface KeptOfCell extends Pick<Cell, "spill" | "note" | "isText"> {
+  /** A formula that the engine was not given. Holds as long as the cell has the value and no formula. */
+  readonly left?: { readonly formula: string; readonly value?: Cell["value"] };
   /** Holds as long as the formula in the engine is still `here`. */
   readonly named?: { readonly here: string; readonly formula: string };
 }
@@ -177,6 +185,7 @@ function cellDataOf(cell: Cell, isSpilled: boolean, styles: StyleTable, here: st
     ...(note !== undefined && { note }),
     ...(isText && { isText }),
     ...(formula !== undefined && here !== undefined && here !== formula && { named: { here, formula } }),
+    ...(formula !== undefined && here === undefined && { left: { formula, ...(value !== undefined && { value }) } }),
   };
   if (Object.keys(kept).length > 0) data.custom = { ...kept };
   return data;
@@ -242,8 +251,10 @@ function cellOf(
   const value = constantOf(data);
   const styleData = typeof data.s === "string" ? styles[data.s] : data.s;
   const style = styleData ? modelStyle(styleData) : undefined;
-  const { spill, note, isText, named } = (data.custom ?? {}) as KeptOfCell;
-  const formula = here !== undefined && named?.here === here ? named.formula : here;
+  const { spill, note, isText, named, left } = (data.custom ?? {}) as KeptOfCell;
+  const isLeft = left !== undefined && here === undefined && left.value === value;
+  const known = here !== undefined && named?.here === here ? named.formula : here;
+  const formula = isLeft ? left.formula : known;
   const cell = {
     row,
     column,

@@ -60,9 +60,16 @@ export interface Cell {
   readonly isText?: true;
   readonly formula?: string;
   /** A formula that spills: the size of its answer, this cell included. The other cells hold its cached values. */
-  readonly spill?: { readonly rows: number; readonly columns: number };
+  readonly spill?: Spill;
   readonly style?: Style;
   readonly note?: string;
+}
+
+export interface Spill {
+  readonly rows: number;
+  readonly columns: number;
+  /** The area was given to the formula, as in old files: what does not fit stays outside. */
+  readonly isFixed?: true;
 }
 
 /** The errors that a file can hold as constants. */

@@ -162,7 +162,7 @@ describe("cells are refused", () => {
       }),
     );
     expect(workbook.sheets[0]?.merges).toEqual([{ row: 0, column: 0, rows: 1_048_576, columns: 16_384 }]);
-    expect(workbook.sheets[0]?.cells[0]?.spill).toEqual({ rows: 1_048_576, columns: 16_384 });
+    expect(workbook.sheets[0]?.cells[0]?.spill).toEqual({ rows: 1_048_576, columns: 16_384, isFixed: true });
     expect(Object.keys(workbook.sheets[0]?.columnWidths ?? {}).length).toBeLessThan(100);
     expect(notShown).toEqual([`data validation (Lots!${whole})`, `conditional formats (Lots!${whole})`]);
   });

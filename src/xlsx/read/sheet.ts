@@ -233,7 +233,8 @@ class SheetReader {
     cell.formula = `=${fromFileFormula(text)}`;
     if (type === "array") {
       const area = ref === undefined ? undefined : areaIn(ref);
-      cell.spill = { rows: area?.rows ?? 1, columns: area?.columns ?? 1 };
+      const size = { rows: area?.rows ?? 1, columns: area?.columns ?? 1 };
+      cell.spill = this.#cell.cm === undefined ? { ...size, isFixed: true } : size;
     }
     return true;
   }
