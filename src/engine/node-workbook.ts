@@ -6,6 +6,7 @@ import { catalogue } from "../core/catalogue";
 import type { SortedTable, Sorting } from "../sorting/sorted-table";
 import { placeOf } from "../workbook/addresses";
 import type { Workbook } from "../workbook/workbook";
+import { keepColumnIndexShort } from "./column-index";
 import { ErrorMessages } from "./error-messages";
 import { evaluationIn } from "./evaluation";
 import { descriptionsFor, executorsFor } from "./executors";
@@ -44,6 +45,7 @@ let opened = 0;
 
 /** `left`: formulas that keep the results that they came with. */
 export function openInNode(workbook: Workbook, left?: LeftFormulas): NodeWorkbook {
+  keepColumnIndexShort();
   const errors = new ErrorMessages();
   const univer = new Univer({
     locale: LocaleType.EN_US,

@@ -16,6 +16,7 @@ import words from "@univerjs/preset-sheets-core/locales/en-US";
 import { greenTheme } from "@univerjs/themes";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import { catalogue } from "../../core/catalogue";
+import { keepColumnIndexShort } from "../../engine/column-index";
 import { ErrorMessages } from "../../engine/error-messages";
 import { type Evaluation, evaluationIn } from "../../engine/evaluation";
 import { descriptionsFor, executorsFor } from "../../engine/executors";
@@ -61,6 +62,7 @@ export interface Grid {
 
 /** Shows a workbook in the element with this id; done when it is calculated and takes clicks and keys. */
 export async function openGrid(container: string, workbook: Workbook): Promise<Grid> {
+  keepColumnIndexShort();
   const errors = new ErrorMessages();
   // As the page around it and the pane.
   const darkScheme = matchMedia("(prefers-color-scheme: dark)");
