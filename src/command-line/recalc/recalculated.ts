@@ -1,4 +1,5 @@
 /** One file worked out: what changes in it, sheet by sheet, and its bytes with that. */
+import type { LeftFormulas } from "../../engine/left-formulas";
 import { addressOf } from "../../workbook/addresses";
 import { sheetInFormula } from "../../workbook/references";
 import type { Cell, Workbook } from "../../workbook/workbook";
@@ -48,7 +49,11 @@ export async function recalculated(bytes: Uint8Array, { set, keepsChanging }: Wi
     if (refusal !== undefined) throw new Refusal(refusal);
   }
   const given = withEdits(stored, byHand);
-  const { workbook, left } = await workedOut(given, keepsChanging);
+  const asStored = await workedOut(stored, { keepsChanging, isAsStored: true });
+  const { workbook, left } =
+    byHand.length === 0
+      ? asStored
+      : await workedOut(given, { keepsChanging, isAsStored: false, before: stillThere(given, asStored.left) });
   const results = editsBetween(given, workbook, (cell) => left.has(cell));
   const edits = joined(byHand, results);
   const hasLeft = left.size > 0;
@@ -57,6 +62,12 @@ export async function recalculated(bytes: Uint8Array, { set, keepsChanging }: Wi
     bytes: edits.length > 0 ? book.saved(edits, { asksForCalculation: hasLeft }) : undefined,
     warnings: edits.length > 0 ? book.warnings() : [],
   };
+}
+
+/** Cells that were set are others, and with a formula of their own. */
+function stillThere(given: Workbook, left: LeftFormulas): LeftFormulas {
+  const cells = new Set(given.sheets.flatMap((sheet) => sheet.cells));
+  return new Map([...left].filter(([cell]) => cells.has(cell)));
 }
 
 /** A formula that was set gets its result in the same edit. Looks are no business of a calculation. */
