@@ -2,7 +2,7 @@
  * Which formulas of a workbook the engine cannot work out, and why: it would make #NAME? of them, or never end. They keep
  * the results that they came with, and what depends on them is worked out from those.
  */
-import { type AstExpression, parse, tokenize } from "@borgar/fx";
+import { type AstExpression, type Identifier, parse, tokenize } from "@borgar/fx";
 import {
   functionArray,
   functionCompatibility,
@@ -122,11 +122,9 @@ class Look {
       case "BinaryExpression":
         return this.#first(expression.arguments, inside);
       case "CallExpression": {
-        const { callee } = expression;
-        const why =
-          callee.type === "Identifier"
-            ? this.#called(callee.name, inside)
-            : this.whyNot(callee as AstExpression, inside);
+        // The library's types know of no LAMBDA that is called where it stands.
+        const callee = expression.callee as Identifier | AstExpression;
+        const why = callee.type === "Identifier" ? this.#called(callee.name, inside) : this.whyNot(callee, inside);
         return why ?? this.#first(expression.arguments, inside);
       }
       case "LetExpression": {
