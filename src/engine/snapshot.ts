@@ -17,7 +17,15 @@ import {
 import { LexerTreeBuilder } from "@univerjs/engine-formula";
 import { AreaIndex } from "../workbook/area-index";
 import { type TableColumns, tablesIn, withAddresses } from "../workbook/table-references";
-import { type Area, type Cell, isErrorCode, type Sheet, usualFont, type Workbook } from "../workbook/workbook";
+import {
+  type Area,
+  type Cell,
+  isErrorCode,
+  type Sheet,
+  type Style,
+  usualFont,
+  type Workbook,
+} from "../workbook/workbook";
 import type { LeftFormulas } from "./left-formulas";
 import { namesInEngine, namesOf } from "./names";
 import type { Spills } from "./spills";
@@ -61,12 +69,13 @@ export const sheetId = (index: number): string => `sheet-${index + 1}`;
  */
 export function workbookOf(snapshot: IWorkbookData, spills?: Spills): Workbook {
   const names = namesOf(snapshot);
+  const styleOf = styleReader(snapshot.styles);
   return {
     name: snapshot.name,
     ...(names.length > 0 && { names }),
     sheets: snapshot.sheetOrder.flatMap((id) => {
       const sheet = snapshot.sheets[id];
-      return sheet ? [sheetOf(sheet, id, snapshot.styles, spills)] : [];
+      return sheet ? [sheetOf(sheet, id, styleOf, spills)] : [];
     }),
   };
 }
@@ -208,16 +217,11 @@ export function constantOf(cell: ICellData): number | string | boolean | undefin
   return v;
 }
 
-function sheetOf(
-  sheet: Partial<IWorksheetData>,
-  id: string,
-  styles: IWorkbookData["styles"],
-  spills: Spills | undefined,
-): Sheet {
+function sheetOf(sheet: Partial<IWorksheetData>, id: string, styleOf: StyleReader, spills: Spills | undefined): Sheet {
   const formulaOf = formulaReader(sheet);
   const cells = new Map<string, Cell>();
   for (const [row, column, data] of entries(sheet.cellData)) {
-    const cell = cellOf(row, column, data, formulaOf(row, column, data), styles);
+    const cell = cellOf(row, column, data, formulaOf(row, column, data), styleOf);
     if (cell) cells.set(`${row},${column}`, cell);
   }
   if (spills) addSpills(cells, spills, id);
@@ -246,11 +250,10 @@ function cellOf(
   column: number,
   data: ICellData,
   here: string | undefined,
-  styles: IWorkbookData["styles"],
+  styleOf: StyleReader,
 ): Cell | undefined {
   const value = constantOf(data);
-  const styleData = typeof data.s === "string" ? styles[data.s] : data.s;
-  const style = styleData ? modelStyle(styleData) : undefined;
+  const style = styleOf(data.s);
   const { spill, note, isText, named, left } = (data.custom ?? {}) as KeptOfCell;
   const isLeft = left !== undefined && here === undefined && left.value === value;
   const known = here !== undefined && named?.here === here ? named.formula : here;
@@ -267,6 +270,19 @@ function cellOf(
     ...(note !== undefined && { note }),
   };
   return Object.keys(cell).length > 2 ? cell : undefined;
+}
+
+type StyleReader = (style: ICellData["s"]) => Style | undefined;
+
+/** Many cells name the same style: each is read once. */
+function styleReader(styles: IWorkbookData["styles"]): StyleReader {
+  const read = new Map<string, Style | undefined>();
+  return (style) => {
+    if (!style) return undefined;
+    if (typeof style !== "string") return modelStyle(style);
+    if (!read.has(style)) read.set(style, styles[style] ? modelStyle(styles[style]) : undefined);
+    return read.get(style);
+  };
 }
 
 /** Formulas that were filled down share one text, kept where it was written: the others name it by its id. */

@@ -11,7 +11,13 @@ import {
   Univer,
 } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
-import { CalculationMode, SetSelectionsOperation, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import {
+  CalculationMode,
+  FormulaCalculationSessionController,
+  SetSelectionsOperation,
+  TriggerCalculationController,
+  UniverSheetsCorePreset,
+} from "@univerjs/preset-sheets-core";
 import words from "@univerjs/preset-sheets-core/locales/en-US";
 import { greenTheme } from "@univerjs/themes";
 import "@univerjs/preset-sheets-core/lib/index.css";
@@ -121,6 +127,10 @@ export async function openGrid(container: string, workbook: Workbook): Promise<G
   const isCalculated = new Promise<void>((done) => {
     formulas.calculationResultApplied(() => done());
   });
+  // The engine begins to calculate as soon as these two exist. It would make them itself when the grid is drawn, before
+  // which it lets 300 ms pass: they are spent on calculating.
+  injector.get(FormulaCalculationSessionController);
+  injector.get(TriggerCalculationController);
   // A workbook without formulas is never calculated.
   if (workbook.sheets.some(({ cells }) => cells.some(({ formula }) => formula !== undefined))) await isCalculated;
   errors.settle(rawValue);
