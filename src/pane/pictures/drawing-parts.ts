@@ -12,10 +12,11 @@ export function frame(names: readonly string[], width: number) {
   );
   return {
     marginLeft: Math.min(Math.round(width * 0.4), letters * letterWidth + 12),
-    marginRight: 12,
+    // Half of the last number below, which may have four digits.
+    marginRight: 16,
     marginTop: 8,
-    marginBottom: 32,
-    height: names.length * rowHeight + 40,
+    marginBottom: 36,
+    height: names.length * rowHeight + 44,
   };
 }
 
