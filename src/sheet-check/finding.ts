@@ -13,6 +13,7 @@ export const rules = [
   "finished above fresh",
   "heavier after than before",
   "more dry matter out than in",
+  "most of the dry matter gone",
   "usual loss outside its limits",
   "outturn far from the others",
   "not a step of the scale",

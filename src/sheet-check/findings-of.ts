@@ -4,6 +4,7 @@ import type { Area } from "../workbook/workbook";
 import { type Finding, type Rule, rules } from "./finding";
 import { type KnownSheet, knownSheet } from "./known-sheet";
 import { dryBasisLarge } from "./rules/dry-basis-large";
+import { dryMatterGone } from "./rules/dry-matter-gone";
 import { dryMatterGrows } from "./rules/dry-matter-grows";
 import { finishedAboveFresh } from "./rules/finished-above-fresh";
 import { formulaAstray } from "./rules/formula-astray";
@@ -36,6 +37,7 @@ const look: Readonly<Record<Rule, (sheet: KnownSheet) => Finding[]>> = {
   "a formula that reads another row": formulaAstray,
   "finished above fresh": finishedAboveFresh,
   "more dry matter out than in": dryMatterGrows,
+  "most of the dry matter gone": dryMatterGone,
   "outturn far from the others": outturnFar,
   "not a step of the scale": offTheScale,
   "a number among formulas": overwrittenFormula,

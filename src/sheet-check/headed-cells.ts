@@ -1,8 +1,8 @@
 import type { CellContent, ReadArea } from "../host/workbook-host";
 import { isDateFormat } from "./formats";
 import { isWords, meantAsNumber } from "./meant-as-number";
-import { isWeight, type Role, roleOfHeading, saysWeight } from "./roles";
-import { isHeadings, rowKinds } from "./row-kinds";
+import { isReading, isWeight, type Role, roleOfHeading, saysWeight } from "./roles";
+import { isHeadings, isSummary, rowKinds } from "./row-kinds";
 import { isUnitAlone, unitIn, unitInFormat, type WeightUnit } from "./units";
 
 /** A cell of the sheet, by its row and column there. */
@@ -18,6 +18,8 @@ export interface HeadedCell extends At {
   readonly unit: WeightUnit | undefined;
   /** The row of the heading; undefined where a label says it. */
   readonly headingRow: number | undefined;
+  /** Cells that hold the same of one lot after another share one; undefined for a label's single cell. */
+  readonly series: string | undefined;
 }
 
 interface Heading {
@@ -30,6 +32,10 @@ interface Heading {
 /** Longer texts are sentences. */
 const longestLabel = 60;
 
+/** Over numbers that say how sure others are. */
+const aboutErrors =
+  /\b(sure|uncertain\p{L}*|errors?|accura\p{L}*|precis\p{L}*|tolerances?)(?!\p{L})|±|误差|不确定|精度|可靠/iu;
+
 /**
  * Cells below a heading that names their kind, down to the next heading in that column or to where something else
  * begins, and single cells at the right of such a word.
@@ -38,6 +44,7 @@ export function headedCells(area: ReadArea, isSpilled: (at: At) => boolean): Hea
   const sheet = new HeadedSheet(area, isSpilled);
   for (let right = 0; right < area.columns; right += 1) sheet.readColumn(right);
   sheet.readLabels();
+  for (let right = 0; right < area.columns; right += 1) sheet.readRows(right);
   return [...sheet.found.values()];
 }
 
@@ -72,7 +79,7 @@ class HeadedSheet {
         over = { ...over, unit: unitIn(word) };
         continue;
       }
-      const role = word === undefined ? undefined : roleOfHeading(word);
+      const role = word === undefined || this.#isUnderErrors(down) ? undefined : roleOfHeading(word);
       const isHeading =
         this.#isHeadingRow[down] === true ||
         (role !== undefined && !this.#isNumber(down, right + 1) && this.#isNumber(down + 1, right));
@@ -88,7 +95,9 @@ class HeadedSheet {
     this.#over.set(keyOf(at), over);
     if (role === undefined || this.#kinds[down] === "summary" || this.#isDate(down, right)) return;
     if (word !== undefined && role !== "stage" && role !== "lot") return;
-    this.found.set(keyOf(at), { ...at, ...heading, unit: heading.unit ?? this.#unitOfFormat(down, right), role });
+    const unit = heading.unit ?? this.#unitOfFormat(down, right);
+    const series = `column ${right} ${heading.headingRow} ${heading.heading}`;
+    this.found.set(keyOf(at), { ...at, ...heading, unit, role, series });
   }
 
   /** A word with its number at the right is a label, unless both stand in one book, where the heading says more. */
@@ -99,16 +108,89 @@ class HeadedSheet {
         const word = this.#wordAt(down, right);
         if (word === undefined || word.length > longestLabel || !this.#isMeantAsNumber(down, right + 1)) continue;
         const role = roleOfHeading(word);
-        if (role === undefined || this.#isDate(down, right + 1)) continue;
+        if (role === undefined || this.#isDate(down, right + 1) || this.#isAmongErrors(down, right)) continue;
         const at = this.#at(down, right + 1);
         if (this.#isOfBook(this.#at(down, right), at)) continue;
         const behind = this.#wordAt(down, right + 2) ?? "";
         const unit = unitIn(word) ?? unitIn(behind) ?? this.#unitOfFormat(down, right + 1);
         // “Fresh leaf spread” may be a height, and “finished rolling” a time.
         if (isWeight(role) && unit === undefined && !saysWeight(word)) continue;
-        this.found.set(keyOf(at), { ...at, role, heading: word, unit, headingRow: undefined });
+        this.found.set(keyOf(at), { ...at, role, heading: word, unit, headingRow: undefined, series: undefined });
       }
     }
+  }
+
+  /** Labels below each other with a column for each lot at their right. */
+  readRows(right: number): void {
+    for (let top = 0; top < this.#area.rows; top += 1) {
+      const labels: { readonly down: number; readonly word: string }[] = [];
+      for (let down = top; down < this.#area.rows; down += 1) {
+        const word = this.#wordAt(down, right);
+        if (word === undefined) break;
+        labels.push({ down, word });
+      }
+      this.#readLotsInColumns(right, labels);
+      top += labels.length;
+    }
+  }
+
+  #readLotsInColumns(right: number, labels: readonly { readonly down: number; readonly word: string }[]): void {
+    const rows = labels.flatMap(({ down, word }) => {
+      const role = word.length > longestLabel || this.#isAmongErrors(down, right) ? undefined : roleOfHeading(word);
+      return role === undefined ? [] : [{ down, word, role }];
+    });
+    const readings = rows.filter(({ role }) => isReading(role));
+    if (new Set(readings.map(({ role }) => role)).size < 2) return;
+    const names = rows.find(({ role, down }) => role === "lot" && down < (readings[0]?.down ?? 0));
+    for (const column of names === undefined ? this.#numbersOver(right, readings) : this.#filled(right, names.down)) {
+      for (const { down, word, role } of readings) {
+        const at = this.#at(down, column);
+        const holdsWords = this.#wordAt(down, column) !== undefined;
+        if (holdsWords || this.#isSpilled(at) || this.#isDate(down, column)) continue;
+        const unit = unitIn(word) ?? this.#unitOfFormat(down, column);
+        const cell = { ...at, role, heading: word, unit, headingRow: undefined, series: `row ${down} ${right}` };
+        this.found.set(keyOf(at), cell);
+      }
+    }
+  }
+
+  /** The columns with a name of a lot, up to the first gap; none where they are headings of a book. */
+  #filled(right: number, down: number): number[] {
+    const columns: number[] = [];
+    for (let column = right + 1; this.#valueAt(down, column) !== ""; column += 1) {
+      const name = this.#valueAt(down, column);
+      if (isWords(name) && (roleOfHeading(name) !== undefined || isSummary(name))) break;
+      columns.push(column);
+    }
+    return columns.length < 2 ? [] : columns;
+  }
+
+  /** Without names: the columns in which two of the rows hold numbers, three or more without a gap, under no headings. */
+  #numbersOver(right: number, readings: readonly { readonly down: number }[]): number[] {
+    const isOpen = (column: number) => {
+      const holding = readings.filter(({ down }) => this.#isNumber(down, column));
+      return holding.length >= 2 && holding.every(({ down }) => !this.#over.get(keyOf(this.#at(down, column)))?.role);
+    };
+    const columns: number[] = [];
+    for (let column = right + 1; column < this.#area.columns && isOpen(column); column += 1) columns.push(column);
+    return columns.length < 3 ? [] : columns;
+  }
+
+  /** Whether the row below a title that speaks of errors. */
+  #isUnderErrors(down: number): boolean {
+    const filled = (this.#area.values[down - 1] ?? []).filter((value) => value !== "");
+    return filled.length === 1 && isWords(filled[0] ?? "") && aboutErrors.test(String(filled[0]));
+  }
+
+  /** Whether the title above a label, with no blank between, speaks of errors. */
+  #isAmongErrors(down: number, right: number): boolean {
+    for (let above = down - 1; above >= 0; above -= 1) {
+      const word = this.#wordAt(above, right);
+      if (word === undefined) return false;
+      const isTitle = this.#valueAt(above, right + 1) === "" && roleOfHeading(word) === undefined;
+      if (isTitle) return aboutErrors.test(word);
+    }
+    return false;
   }
 
   #isOfBook(label: At, value: At): boolean {

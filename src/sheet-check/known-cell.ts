@@ -18,6 +18,10 @@ export interface KnownCell extends At {
   readonly unit: WeightUnit | undefined;
   /** The row of its heading; undefined for a label and for a function. */
   readonly headingRow: number | undefined;
+  /** Cells that hold the same of one lot after another share one; undefined where a cell stands alone. */
+  readonly series: string | undefined;
+  /** A moisture as a share: 0.76 also where its heading says percent and 76 stands there. */
+  readonly share: number | undefined;
 }
 
 /** A formula with functions of the catalogue. */

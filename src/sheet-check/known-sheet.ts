@@ -35,13 +35,18 @@ export function knownSheet(area: ReadArea, catalogue: readonly Entry[], spills: 
   const formulas = teaFormulas(area, catalogue);
   const fed = fedRoles(formulas);
   const known = new Map<number, KnownCell>();
-  const asFound = (at: At) => ({ value: valueAt(at), typed: formulaAt(at) === "", fedAs: fed.get(keyOf(at)) });
-  for (const cell of headedCells(area, isSpilled)) known.set(keyOf(cell), { ...cell, ...asFound(cell) });
+  const asFound = (at: At, heading?: string) => {
+    const [value, fedAs] = [valueAt(at), fed.get(keyOf(at))];
+    const format = area.formats[at.row - area.row]?.[at.column - area.column] ?? "";
+    const share = fedAs === undefined && saysPercent(heading, format) ? 0.01 : 1;
+    return { value, typed: formulaAt(at) === "", fedAs, share: typeof value === "number" ? share * value : undefined };
+  };
+  for (const cell of headedCells(area, isSpilled)) known.set(keyOf(cell), { ...cell, ...asFound(cell, cell.heading) });
   for (const [key, role] of fed) {
     const at = { row: Math.floor(key / widest), column: key % widest };
     if (known.has(key) || spilled.has(key)) continue;
     const unit = unitInFormat(area.formats[at.row - area.row]?.[at.column - area.column] ?? "");
-    known.set(key, { ...at, ...asFound(at), role, unit, heading: undefined, headingRow: undefined });
+    known.set(key, { ...at, ...asFound(at), role, unit, heading: undefined, headingRow: undefined, series: undefined });
   }
   const cells = [...known.values()].sort((one, other) => keyOf(one) - keyOf(other));
   const lots = lotsOf(cells, formulas, (at) => known.get(keyOf(at)));
@@ -57,6 +62,10 @@ export function knownSheet(area: ReadArea, catalogue: readonly Entry[], spills: 
     isSpilled,
   };
 }
+
+/** Whether a number counts percent: its heading says so, and its format makes none of it. */
+const saysPercent = (heading: string | undefined, format: string): boolean =>
+  /%|\bper ?cent\b|百分/i.test(heading ?? "") && !format.includes("%");
 
 /** The cells inside the spills, without those that hold the formulas. A spill of the whole sheet is no larger than it. */
 function spilledCells(spills: readonly Area[], area: ReadArea): Set<number> {

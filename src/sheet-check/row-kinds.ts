@@ -51,7 +51,7 @@ export function rowKinds(area: ReadArea): (RowKind | undefined)[] {
     if (book !== undefined) book.last = index;
     const isTotal = row.some((_, right) => isTotalAt(area, index, right));
     if (isTotal) book?.totals.push(index);
-    if (isTotal || (typeof first === "string" && (summaryWords.test(first) || seasonAlone.test(first)))) {
+    if (isTotal || (typeof first === "string" && isSummary(first))) {
       kinds[index] = "summary";
     } else if (hasNumber) names.add(looks(first));
   });
@@ -63,6 +63,9 @@ export function rowKinds(area: ReadArea): (RowKind | undefined)[] {
   }
   return kinds;
 }
+
+/** Whether a word says that numbers sum up others. */
+export const isSummary = (word: string): boolean => summaryWords.test(word) || seasonAlone.test(word);
 
 /** A word alone, such as a day, above a row that looks like those before. */
 function isTitleWithin(rows: ReadArea["values"], index: number, names: ReadonlySet<string>): boolean {

@@ -12,22 +12,35 @@ interface Target {
 const driest = 0.02;
 const moistest = 0.85;
 
-/** Moistures to reach in turn must fall. Where one that is ten times off breaks the fall, and mending it alone restores it. */
+/**
+ * Where moistures that follow each other fall but for one, and that one ten times as high or as low restores the fall:
+ * its place, and what was meant. A fall that ends far below what tea is dried to is as doubtful as a broken one.
+ */
+export function slipInFall(
+  values: readonly number[],
+  mayBe: (place: number) => boolean = () => true,
+): { readonly place: number; readonly meant: number } | undefined {
+  if (values.length < 2 || (falls(values) && (values.at(-1) as number) >= driest / 2)) return undefined;
+  const mended = values.flatMap((value, place) =>
+    [value * 10, value / 10].flatMap((meant) => {
+      const whole = values.with(place, meant);
+      const isSound = mayBe(place) && meant >= driest && meant <= moistest && falls(whole);
+      return isSound ? [{ place, meant, steepest: steepest(whole) }] : [];
+    }),
+  );
+  return mended.sort((one, other) => one.steepest - other.steepest)[0];
+}
+
+/** Moistures to reach in turn, one of which is ten times off. */
 export function targetSlips({ area, formulas, valueAt, formulaAt }: KnownSheet) {
   const lists = formulas.flatMap(({ calls }) => calls.flatMap((call) => targetsOf(call)));
   return lists.flatMap((targets) => {
-    const values = targets.map(({ value }) => value);
-    if (values.length < 2 || (falls(values) && (values.at(-1) as number) >= driest / 2)) return [];
-    const mended = targets.flatMap((target, index) =>
-      [target.value * 10, target.value / 10].flatMap((meant) => {
-        const whole = values.with(index, meant);
-        const isOwn = formulaAt(target.at) === "";
-        return isOwn && meant >= driest && meant <= moistest && falls(whole)
-          ? [{ ...target, meant, steepest: steepest(whole) }]
-          : [];
-      }),
+    const isOwn = (place: number) => formulaAt((targets[place] as Target).at) === "";
+    const slip = slipInFall(
+      targets.map(({ value }) => value),
+      isOwn,
     );
-    return mended.sort((one, other) => one.steepest - other.steepest).slice(0, 1);
+    return slip === undefined ? [] : [{ ...(targets[slip.place] as Target), meant: slip.meant }];
   });
 
   /** The typed moistures of a list of targets, without losses. */

@@ -76,13 +76,26 @@ describe("units that stand in headings, behind numbers and in formats", () => {
     ).toEqual(["not a step of the scale: B2"]);
   });
 
-  test("are none where one word is several weights", () => {
-    expect(
+  test("are those of a region where a word names it, and a catty otherwise weighs what it may", () => {
+    const fresh = (heading: string, weight: number, finished = 129) =>
       found([
-        ["lot", "fresh 台斤", "finished g"],
-        ["A", 1, 129],
-      ]),
-    ).toEqual(["finished above fresh: C2"]);
+        ["lot", heading, "finished g"],
+        ["A", weight, finished],
+      ]);
+    expect(fresh("fresh 台斤", 1)).toEqual([]);
+    expect(fresh("fresh 台斤", 1, 620)).toEqual(["finished above fresh: C2"]);
+    expect(fresh("fresh 司馬斤", 1)).toEqual([]);
+    expect(fresh("fresh, catties", 10, 1290)).toEqual([]);
+    expect(fresh("fresh, taels", 16, 129)).toEqual([]);
+    const dry = (heading: string, weight: number) =>
+      found([
+        ["lot", heading, "finished g", "fresh moisture", "finished moisture"],
+        ["A", weight, 1290, 0.76, 0.05],
+      ]);
+    // Ten 斤 of 500 g hold 1200 g of dry matter, ten of 604.79 g 1451 g; the tea holds 1225.5 g, seven at the most 1016 g.
+    expect(dry("鲜叶（斤）", 10)).toEqual([]);
+    expect(dry("鲜叶（斤）", 7)).toEqual(["more dry matter out than in: C2"]);
+    expect(dry("鲜叶（公斤）", 4.5)).toEqual(["more dry matter out than in: C2"]);
   });
 });
 
@@ -137,7 +150,7 @@ describe("columns that hold something else", () => {
     ).toEqual([]);
     expect(
       found([
-        ["Lot", "Moisture %"],
+        ["Lot", "Moisture"],
         ["A", 60],
       ]),
     ).toEqual(["moisture typed as a number of percent: B2"]);

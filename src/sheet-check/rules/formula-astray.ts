@@ -1,56 +1,87 @@
+import { placeOf } from "../../workbook/addresses";
 import type { Finding } from "../finding";
+import type { At } from "../headed-cells";
 import type { KnownSheet } from "../known-sheet";
 
 /** So many formulas below each other that point alike say how the column is meant, three quarters of them at the least. */
 const fewestAlike = 3;
 const shareAlike = 0.75;
 
-/** A formula that is like those above and below it but for the row that it points to. */
-export function formulaAstray({ area, formulaAt, isSpilled }: KnownSheet): Finding[] {
-  const found: Finding[] = [];
-  for (let column = area.column; column < area.column + area.columns; column += 1) {
-    let run: { row: number; formula: string; points: string }[] = [];
+interface Line {
+  readonly along: "row" | "column";
+  readonly cells: readonly At[];
+}
+
+interface Pointing {
+  readonly at: At;
+  readonly formula: string;
+  /** The formula with its references along the line as steps from its own cell. */
+  readonly points: string;
+}
+
+/** A formula that is like those above and below it, or beside it, but for the row or the column that it points to. */
+export function formulaAstray(sheet: KnownSheet): Finding[] {
+  const found = new Map<string, Finding>();
+  for (const line of linesOf(sheet)) {
+    let run: Pointing[] = [];
     let shape = "";
     const end = () => {
-      found.push(...astrayIn(run, column));
+      for (const finding of astrayIn(run)) {
+        const key = `${finding.row} ${finding.column}`;
+        if (!found.has(key)) found.set(key, finding);
+      }
       run = [];
     };
-    for (let row = area.row; row < area.row + area.rows; row += 1) {
-      const at = { row, column };
-      const formula = isSpilled(at) ? "" : formulaAt(at);
-      const own = pointsOf(formula, () => "#");
+    for (const at of line.cells) {
+      const formula = sheet.isSpilled(at) ? "" : sheet.formulaAt(at);
+      const own = pointsOf(formula, line.along, () => "#");
       if (formula === "" || own !== shape) end();
       shape = own;
-      if (formula !== "") run.push({ row, formula, points: pointsOf(formula, (to) => `[${to - row - 1}]`) });
+      const step = (to: number) => `[${to - at[line.along]}]`;
+      if (formula !== "") run.push({ at, formula, points: pointsOf(formula, line.along, step) });
     }
     end();
   }
-  return found;
+  return [...found.values()];
 }
 
-function astrayIn(run: readonly { row: number; formula: string; points: string }[], column: number): Finding[] {
+/** The columns of the sheet, whose formulas differ by rows, and its rows, whose formulas differ by columns. */
+function linesOf({ area }: KnownSheet): Line[] {
+  const rows = Array.from({ length: area.rows }, (_, down) => area.row + down);
+  const columns = Array.from({ length: area.columns }, (_, right) => area.column + right);
+  return [
+    ...columns.map((column): Line => ({ along: "row", cells: rows.map((row) => ({ row, column })) })),
+    ...rows.map((row): Line => ({ along: "column", cells: columns.map((column) => ({ row, column })) })),
+  ];
+}
+
+function astrayIn(run: readonly Pointing[]): Finding[] {
   const counts = new Map<string, number>();
   for (const { points } of run) counts.set(points, (counts.get(points) ?? 0) + 1);
   const [usual, count] = [...counts].sort(([, one], [, other]) => other - one)[0] ?? ["", 0];
   if (count < fewestAlike || count < shareAlike * run.length) return [];
-  return run.flatMap(({ row, formula, points }, index): Finding[] => {
+  return run.flatMap(({ at, formula, points }, index): Finding[] => {
     const isBeside = [run[index - 1], run[index + 1]].every((near) => near === undefined || near.points === usual);
     if (points === usual || !isBeside) return [];
     const like = (run[index - 1] ?? run[index + 1])?.formula ?? "";
-    return [{ rule: "a formula that reads another row", row, column, details: { formula, like } }];
+    return [{ rule: "a formula that reads another row", ...at, details: { formula, like } }];
   });
 }
 
-/** A formula with the rows of its references exchanged; those held fast by a dollar stay, and so does text. */
-const pointsOf = (formula: string, rowAs: (row: number) => string): string =>
+/** A formula with the rows, or the columns, of its references exchanged; those held fast by a dollar stay, and so does text. */
+const pointsOf = (formula: string, along: Line["along"], stepTo: (to: number) => string): string =>
   formula
     .split(/("[^"]*")/)
     .map((part, index) =>
       index % 2 === 1
         ? part
         : part.replace(
-            /(?<![\w$.])(\$?[A-Z]{1,3})(\d{1,7})(?![\w(.])/gi,
-            (_, letters, row) => letters + rowAs(Number(row)),
+            /(?<![\w$.])(\$?)([A-Z]{1,3})(\$?)(\d{1,7})(?![\w(.])/gi,
+            (whole, heldColumn, letters, heldRow, row) => {
+              const to = placeOf(`${letters}${row}`);
+              if (along === "row") return heldRow ? whole : `${heldColumn}${letters}${stepTo(to.row)}`;
+              return heldColumn ? whole : `${stepTo(to.column)}${heldRow}${row}`;
+            },
           ),
     )
     .join("");

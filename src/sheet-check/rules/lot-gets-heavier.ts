@@ -19,7 +19,8 @@ export const lotGetsHeavier = ({ lots, aired, stages }: KnownSheet): Finding[] =
 function heavier(before: KnownCell, after: KnownCell): Finding[] {
   if (typeof before.value !== "number" || typeof after.value !== "number") return [];
   const [leaf, later] = inOneUnit(weightOf(before), weightOf(after));
-  if (leaf <= 0 || later <= leaf) return [];
+  // What formulas work out has its slip elsewhere.
+  if (leaf <= 0 || later <= leaf || !(before.typed || after.typed)) return [];
   const details = { before: withUnit(before), after: withUnit(after) };
   return [{ rule: "heavier after than before", row: after.row, column: after.column, details }];
 }

@@ -19,7 +19,7 @@ export const mixedBasis = ({ area, cells }: KnownSheet): Finding[] =>
     ) {
       return [{ rule, row, column, details: { value: shown(value), heading } }];
     }
-    const isWet = isMoisture(role) && !takesDry;
+    const isWet = isMoisture(role) && role !== "finished moisture" && !takesDry;
     if (isWet && format.includes("%") && value >= 1 && value < 10) {
       return [{ rule, row, column, details: { value: shown(value) } }];
     }

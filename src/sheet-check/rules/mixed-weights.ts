@@ -17,8 +17,8 @@ export function mixedWeights({ cells }: KnownSheet): Finding[] {
   const isTyped = (cell: KnownCell): cell is Weight =>
     isWeight(cell.role) && cell.typed && typeof cell.value === "number" && cell.value > 0;
   const columns = grouped(
-    cells.filter(isTyped).filter(({ headingRow }) => headingRow !== undefined),
-    ({ column, headingRow }) => `${column} ${headingRow}`,
+    cells.filter(isTyped).filter(({ series }) => series !== undefined),
+    ({ series }) => series ?? "",
   );
   return columns.flatMap((column) =>
     column.flatMap((cell): Finding[] => {

@@ -3,7 +3,7 @@ import type { KnownCell } from "../known-cell";
 import type { KnownSheet } from "../known-sheet";
 import { grouped } from "../lots";
 import { isMoisture } from "../roles";
-import { targetSlips } from "../target-slips";
+import { slipInFall, targetSlips } from "../target-slips";
 
 /** No finished tea is as moist as this, nor as dry as that; no fresh leaf is as dry as the last. A slip of ten is. */
 const moistestTea = 0.2;
@@ -15,52 +15,63 @@ const alikeWithin = 2;
 const leastSlip = 5;
 const largestSlip = 20;
 
-type Moisture = KnownCell & { readonly value: number };
+type Moisture = KnownCell & { readonly share: number };
 
 /** A moisture ten times what it can be, or a tenth: by its kind, by the others of its column, by the targets around it. */
 export function moistureTenfold(sheet: KnownSheet): Finding[] {
   const isShare = (cell: KnownCell): cell is Moisture =>
-    isMoisture(cell.role) && cell.typed && typeof cell.value === "number" && cell.value > 0 && cell.value < 1;
+    isMoisture(cell.role) && cell.typed && cell.share !== undefined && cell.share > 0 && cell.share < 1;
   const moistures = sheet.cells.filter(isShare);
-  const columns = grouped(moistures, ({ column, heading, headingRow }) => `${column} ${headingRow} ${heading}`);
+  // From stage to stage moistures fall, and none of them is usual.
+  const stages = new Set(sheet.stages.flat().map(({ moisture }) => moisture));
+  const series = grouped(
+    moistures.filter((cell) => cell.series !== undefined && !stages.has(cell)),
+    (cell) => cell.series ?? "",
+  );
   const found = new Map<string, Finding>();
-  const add = (cell: { row: number; column: number; value: number }, meant: number) => {
-    const { row, column, value } = cell;
-    const details = { value: percent(value), meant: percent(meant) };
+  const add = (cell: { row: number; column: number; share: number }, meant: number) => {
+    const { row, column, share } = cell;
+    const details = { value: percent(share), meant: percent(meant) };
     found.set(`${row} ${column}`, { rule: "a moisture ten times off", row, column, details });
   };
   for (const cell of moistures) {
     const meant = meantByKind(cell);
     if (meant !== undefined) add(cell, meant);
   }
-  for (const column of columns) {
-    for (const cell of column) {
-      const meant = meantByOthers(cell, column);
+  for (const cells of series) {
+    for (const cell of cells) {
+      const meant = meantByOthers(cell, cells);
       if (meant !== undefined) add(cell, meant);
     }
   }
-  for (const { at, value, meant } of targetSlips(sheet)) add({ ...at, value }, meant);
+  for (const stages of sheet.stages) {
+    const run = stages.filter(({ moisture }) => isShare(moisture));
+    const slip = slipInFall(run.map(({ moisture }) => moisture.share ?? 0));
+    const cell = slip && run[slip.place]?.moisture;
+    if (cell?.typed) add({ ...cell, share: cell.share ?? 0 }, slip?.meant ?? 0);
+  }
+  for (const { at, value, meant } of targetSlips(sheet)) add({ ...at, share: value }, meant);
   return [...found.values()];
 }
 
-function meantByKind({ role, value }: Moisture): number | undefined {
+function meantByKind({ role, share }: Moisture): number | undefined {
   if (role === "finished moisture") {
-    if (value >= moistestTea) return value / 10;
-    return value < driestTea ? value * 10 : undefined;
+    if (share >= moistestTea) return share / 10;
+    return share < driestTea ? share * 10 : undefined;
   }
-  return role === "fresh moisture" && value < driestLeaf && value * 10 < 1 ? value * 10 : undefined;
+  return role === "fresh moisture" && share < driestLeaf && share * 10 < 1 ? share * 10 : undefined;
 }
 
 function meantByOthers(cell: Moisture, column: readonly Moisture[]): number | undefined {
   if (column.length <= fewestOthers) return undefined;
-  const others = column.filter((other) => other !== cell).map(({ value }) => value);
+  const others = column.filter((other) => other !== cell).map(({ share }) => share);
   const sorted = others.sort((one, other) => one - other);
   const [least, most] = [sorted[0] as number, sorted.at(-1) as number];
   if (most > alikeWithin * least) return undefined;
   const usual = sorted[Math.floor(sorted.length / 2)] as number;
-  if (cell.value >= leastSlip * usual && cell.value <= largestSlip * usual) return cell.value / 10;
-  const isLow = cell.value <= usual / leastSlip && cell.value >= usual / largestSlip;
-  return isLow && cell.value * 10 < 1 ? cell.value * 10 : undefined;
+  if (cell.share >= leastSlip * usual && cell.share <= largestSlip * usual) return cell.share / 10;
+  const isLow = cell.share <= usual / leastSlip && cell.share >= usual / largestSlip;
+  return isLow && cell.share * 10 < 1 ? cell.share * 10 : undefined;
 }
 
 const percent = (value: number): string => `${Number((value * 100).toPrecision(6))} %`;

@@ -26,11 +26,12 @@ export function offTheScale({ cells }: KnownSheet): Finding[] {
   const typed = cells.filter((cell) => cell.typed).filter(isPositive);
   const named = typed.filter(({ role }) => role === "readability");
   const weights = typed.filter(({ role }) => isWeight(role));
-  const columns = grouped(weights, ({ column, heading, headingRow }) =>
-    headingRow === undefined && heading !== undefined ? `${column} labels` : `${column} ${headingRow} ${heading}`,
+  const columns = grouped(
+    weights,
+    ({ column, heading, series }) => series ?? (heading === undefined ? `${column}` : `${column} labels`),
   );
   return columns.flatMap((column) => {
-    const own = column[0]?.headingRow === undefined ? undefined : stepOf(column);
+    const own = column[0]?.series === undefined ? undefined : stepOf(column);
     const off = column.flatMap((weight) => {
       const step = own ?? namedFor(weight, named);
       return step === undefined || isOnStep(weight.value, step) ? [] : [{ weight, step }];

@@ -111,10 +111,10 @@ export const englishPieces: PieceMessages = {
         advice: "Look at all the losses that stand here together: two may be swapped, or a point slipped.",
       },
       "a formula that reads another row": {
-        title: "A formula that reads another row",
+        title: "A formula that reads another row or column",
         what: ({ formula, like }) => `${formula} beside ${like}.`,
-        why: "The formulas above and below each read their own row in the same way; this one reads another.",
-        advice: "Fill the formula down again from the cell above, unless another row was meant.",
+        why: "The formulas around it each read their own row or column in the same way; this one reads another.",
+        advice: "Fill the formula again from the cell beside it, unless this was meant.",
       },
       "finished above fresh": {
         title: "More tea than leaf",
@@ -127,6 +127,12 @@ export const englishPieces: PieceMessages = {
         what: ({ out, come }) => `${out} of dry matter from ${come}, more than one point of moisture error explains.`,
         why: "Firing makes no dry matter, so one of the two weights or moistures is off.",
         advice: "Look at the fresh moisture first; then weigh again, and see whether two lots were mixed.",
+      },
+      "most of the dry matter gone": {
+        title: "Most of the dry matter gone",
+        what: ({ out, come }) => `${out} of dry matter is left of ${come}, less than half.`,
+        why: "Firing takes water; dust and sift-outs take a few percent of the dry matter. A digit left out takes more.",
+        advice: "Look at both weights and at both moistures, and whether a part of the lot went elsewhere.",
       },
       "outturn far from the others": {
         title: "Outturn far from your other lots",

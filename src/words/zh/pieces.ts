@@ -101,10 +101,10 @@ export const chinesePieces: PieceMessages = {
         advice: "把这里的几个损失一起看看：可能填反了，或小数点错了位。",
       },
       "a formula that reads another row": {
-        title: "公式指向了另一行",
+        title: "公式指向了另一行或另一列",
         what: ({ formula, like }) => `这里是 ${formula}，旁边是 ${like}。`,
-        why: "上下的公式都以同样方式读取各自的行，这一个却读了另一行。",
-        advice: "从上面的单元格重新向下填充，除非确实要用另一行。",
+        why: "周围的公式都以同样方式读取各自的行或列，这一个却读了别处。",
+        advice: "从旁边的单元格重新填充，除非确实要这样。",
       },
       "finished above fresh": {
         title: "成茶比鲜叶重",
@@ -117,6 +117,12 @@ export const chinesePieces: PieceMessages = {
         what: ({ out, come }) => `由 ${come} 的干物质得到 ${out}，超出了含水率一个百分点误差所能解释的范围。`,
         why: "烘焙不会产生干物质，所以某个重量或含水率有误。",
         advice: "先看鲜叶含水率，再重新称重，并查看是否混入了另一批。",
+      },
+      "most of the dry matter gone": {
+        title: "干物质少了一大半",
+        what: ({ out, come }) => `${come} 的干物质只剩 ${out}，不到一半。`,
+        why: "烘焙去掉的是水；碎末和筛下物只带走百分之几的干物质。少打一位数字就会差这么多。",
+        advice: "查看两个重量和两个含水率，以及是否有一部分另作他用。",
       },
       "outturn far from the others": {
         title: "制成率与其他批次相差很大",

@@ -1,0 +1,14 @@
+import { test } from "vitest";
+import { count } from "./count";
+
+test("x", { timeout: 900_000 }, async () => {
+  const t = Date.now();
+  const { sound, slips, notes } = await count([1, 2, 3, 4, 5]);
+  console.log(`${Date.now() - t} ms; sound ${sound.sheets}: ${sound.alarms.length}\n${sound.alarms.join("\n")}`);
+  console.log(
+    slips
+      .map(({ slip, planted, found, missed, alarms }) => `${planted}\t${found}\t${missed}\t${alarms}\t${slip}`)
+      .join("\n"),
+  );
+  console.log(notes.join("\n"));
+});
