@@ -32,6 +32,9 @@ interface Heading {
 /** Longer texts are sentences. */
 const longestLabel = 60;
 
+/** So many rows above a label its title may stand. */
+const longestBlock = 12;
+
 /** Over numbers that say how sure others are. */
 const aboutErrors =
   /\b(sure|uncertain\p{L}*|errors?|accura\p{L}*|precis\p{L}*|tolerances?)(?!\p{L})|±|误差|不确定|精度|可靠/iu;
@@ -136,8 +139,8 @@ class HeadedSheet {
 
   #readLotsInColumns(right: number, labels: readonly { readonly down: number; readonly word: string }[]): void {
     const rows = labels.flatMap(({ down, word }) => {
-      const role = word.length > longestLabel || this.#isAmongErrors(down, right) ? undefined : roleOfHeading(word);
-      return role === undefined ? [] : [{ down, word, role }];
+      const role = word.length > longestLabel ? undefined : roleOfHeading(word);
+      return role === undefined || this.#isAmongErrors(down, right) ? [] : [{ down, word, role }];
     });
     const readings = rows.filter(({ role }) => isReading(role));
     if (new Set(readings.map(({ role }) => role)).size < 2) return;
@@ -184,7 +187,7 @@ class HeadedSheet {
 
   /** Whether the title above a label, with no blank between, speaks of errors. */
   #isAmongErrors(down: number, right: number): boolean {
-    for (let above = down - 1; above >= 0; above -= 1) {
+    for (let above = down - 1; above >= Math.max(0, down - longestBlock); above -= 1) {
       const word = this.#wordAt(above, right);
       if (word === undefined) return false;
       const isTitle = this.#valueAt(above, right + 1) === "" && roleOfHeading(word) === undefined;

@@ -46,7 +46,7 @@ const words = {
   weight: /\b(weights?|weighed|wt|grams?|g|kg|kilograms?|jin|liang)\b|重|克|公斤|斤|两/i,
   outturn: /\b(outturn|out-turn|yield)\b|出茶率|成茶率|制成率|得率/i,
   readability:
-    /\b(readability|scale step|smallest step|step of the scale|scale reads in steps of|division)\b|分度|最小刻度/i,
+    /\b(readability|scale step|smallest step|step of the scale|(scale )?reads (in steps of|to)|division)\b|分度|最小刻度/i,
   stage: /^\s*(stages?|steps?|firings?|rounds?)\s*$|^\s*(阶段|工序|步骤)\s*$/i,
   lot: /^\s*(lots?|batch|batches|lot (no|number|name)\.?)\s*$|^\s*(批次|批号|批)\s*$/i,
   /** Columns about lots that hold something else than a weight or a moisture. */

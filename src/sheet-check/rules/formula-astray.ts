@@ -6,6 +6,8 @@ import type { KnownSheet } from "../known-sheet";
 /** So many formulas below each other that point alike say how the column is meant, three quarters of them at the least. */
 const fewestAlike = 3;
 const shareAlike = 0.75;
+/** So many cells without a formula, such as a blank line and headings again, part no column. */
+const widestGap = 3;
 
 interface Line {
   readonly along: "row" | "column";
@@ -22,27 +24,38 @@ interface Pointing {
 /** A formula that is like those above and below it, or beside it, but for the row or the column that it points to. */
 export function formulaAstray(sheet: KnownSheet): Finding[] {
   const found = new Map<string, Finding>();
-  for (const line of linesOf(sheet)) {
-    let run: Pointing[] = [];
-    let shape = "";
-    const end = () => {
-      for (const finding of astrayIn(run)) {
-        const key = `${finding.row} ${finding.column}`;
-        if (!found.has(key)) found.set(key, finding);
+  for (const { along, cells } of linesOf(sheet)) {
+    for (const formulas of stretchesOf(cells, sheet)) {
+      let run: Pointing[] = [];
+      let shape = "";
+      const end = () => {
+        for (const finding of astrayIn(run)) found.set(`${finding.row} ${finding.column}`, finding);
+        run = [];
+      };
+      for (const at of formulas) {
+        const formula = sheet.formulaAt(at);
+        const own = pointsOf(formula, along, () => "#");
+        if (own !== shape) end();
+        shape = own;
+        run.push({ at, formula, points: pointsOf(formula, along, (to) => `[${to - at[along]}]`) });
       }
-      run = [];
-    };
-    for (const at of line.cells) {
-      const formula = sheet.isSpilled(at) ? "" : sheet.formulaAt(at);
-      const own = pointsOf(formula, line.along, () => "#");
-      if (formula === "" || own !== shape) end();
-      shape = own;
-      const step = (to: number) => `[${to - at[line.along]}]`;
-      if (formula !== "") run.push({ at, formula, points: pointsOf(formula, line.along, step) });
+      end();
     }
-    end();
   }
   return [...found.values()];
+}
+
+/** The formulas of a line, parted where more than a few cells hold none; too few to show what is usual are left out. */
+function stretchesOf(cells: readonly At[], { formulaAt, isSpilled }: KnownSheet): At[][] {
+  const stretches: At[][] = [[]];
+  let gap = 0;
+  for (const at of cells) {
+    const hasFormula = formulaAt(at) !== "" && !isSpilled(at);
+    gap = hasFormula ? 0 : gap + 1;
+    if (hasFormula) stretches.at(-1)?.push(at);
+    else if (gap > widestGap && stretches.at(-1)?.length !== 0) stretches.push([]);
+  }
+  return stretches.filter(({ length }) => length > fewestAlike);
 }
 
 /** The columns of the sheet, whose formulas differ by rows, and its rows, whose formulas differ by columns. */

@@ -20,7 +20,16 @@ export function mixedWeights({ cells }: KnownSheet): Finding[] {
     cells.filter(isTyped).filter(({ series }) => series !== undefined),
     ({ series }) => series ?? "",
   );
-  return columns.flatMap((column) =>
+  const isMixed = (column: readonly Weight[]) => {
+    const values = column.map(({ value }) => value);
+    return (
+      ratio(
+        values.reduce((one, other) => Math.max(one, other), 0),
+        values.reduce((one, other) => Math.min(one, other), Infinity),
+      ) >= farFromOthers
+    );
+  };
+  return columns.filter(isMixed).flatMap((column) =>
     column.flatMap((cell): Finding[] => {
       const others = column
         .filter((other) => other !== cell && ratio(other.value, cell.value) >= farFromOthers)

@@ -39,9 +39,14 @@ export function moistureTenfold(sheet: KnownSheet): Finding[] {
     if (meant !== undefined) add(cell, meant);
   }
   for (const cells of series) {
-    for (const cell of cells) {
-      const meant = meantByOthers(cell, cells);
-      if (meant !== undefined) add(cell, meant);
+    const sorted = cells.toSorted((one, other) => one.share - other.share);
+    // Where all the others are alike, the odd one is the least of them or the largest.
+    for (const [cell, others] of [
+      [sorted[0], sorted.slice(1)],
+      [sorted.at(-1), sorted.slice(0, -1)],
+    ] as const) {
+      const meant = cell && meantByOthers(cell, others);
+      if (cell && meant !== undefined) add(cell, meant);
     }
   }
   for (const stages of sheet.stages) {
@@ -62,13 +67,11 @@ function meantByKind({ role, share }: Moisture): number | undefined {
   return role === "fresh moisture" && share < driestLeaf && share * 10 < 1 ? share * 10 : undefined;
 }
 
-function meantByOthers(cell: Moisture, column: readonly Moisture[]): number | undefined {
-  if (column.length <= fewestOthers) return undefined;
-  const others = column.filter((other) => other !== cell).map(({ share }) => share);
-  const sorted = others.sort((one, other) => one - other);
-  const [least, most] = [sorted[0] as number, sorted.at(-1) as number];
+function meantByOthers(cell: Moisture, sorted: readonly Moisture[]): number | undefined {
+  if (sorted.length < fewestOthers) return undefined;
+  const [least, most] = [sorted[0]?.share ?? 0, sorted.at(-1)?.share ?? 0];
   if (most > alikeWithin * least) return undefined;
-  const usual = sorted[Math.floor(sorted.length / 2)] as number;
+  const usual = sorted[Math.floor(sorted.length / 2)]?.share ?? 0;
   if (cell.share >= leastSlip * usual && cell.share <= largestSlip * usual) return cell.share / 10;
   const isLow = cell.share <= usual / leastSlip && cell.share >= usual / largestSlip;
   return isLow && cell.share * 10 < 1 ? cell.share * 10 : undefined;

@@ -24,7 +24,7 @@ type Weight = KnownCell & { readonly value: number };
 export function offTheScale({ cells }: KnownSheet): Finding[] {
   const isPositive = (cell: KnownCell): cell is Weight => typeof cell.value === "number" && cell.value > 0;
   const typed = cells.filter((cell) => cell.typed).filter(isPositive);
-  const named = typed.filter(({ role }) => role === "readability");
+  const named = typed.filter(({ role }) => role === "readability").filter(isOfOneScale);
   const weights = typed.filter(({ role }) => isWeight(role));
   const columns = grouped(
     weights,
@@ -47,6 +47,10 @@ export function offTheScale({ cells }: KnownSheet): Finding[] {
     );
   });
 }
+
+/** A list of scales says what each of them reads, and of no weight on which it was weighed. */
+const isOfOneScale = ({ series, value }: Weight, _: number, all: readonly Weight[]): boolean =>
+  series === undefined || all.every((other) => other.series !== series || other.value === value);
 
 /** The step that was named last above a weight, or else first, in the unit of the weight. */
 function namedFor(weight: Weight, named: readonly Weight[]): number | undefined {

@@ -9,6 +9,8 @@ export function textNumber({ area, cells, valueAt, formulaAt, isSpilled }: Known
     cells.filter(({ role }) => role !== "stage" && role !== "lot").map(({ row, column }) => `${row} ${column}`),
   );
   const isName = (row: number, column: number): boolean => {
+    const label = valueAt({ row, column: column - 1 });
+    if (isWords(label) && isOfNames(label)) return true;
     for (let above = row - 1; above >= area.row; above -= 1) {
       const value = valueAt({ row: above, column });
       if (value === "#" || isWords(value)) return isOfNames(value);

@@ -10,6 +10,7 @@ import { addressOf, areaOf, placeOf } from "../../../src/workbook/addresses";
 import type { Area, Cell, Workbook } from "../../../src/workbook/workbook";
 import { type FarmSheet, keyOf, type Place } from "./farm-sheet";
 import { type Layout, layouts } from "./layouts";
+import { withOddities } from "./oddities";
 import { type Slip, slips } from "./slips";
 
 export interface Count {
@@ -59,7 +60,8 @@ function casesOf(layout: Layout, seed: number, place: number): Case[] {
     const planted = slip.plant(sound, numbersFrom(seed, place, index + 1));
     return planted === undefined ? [] : [{ ...planted, seed, slip }];
   });
-  return [{ sheet: sound, seed, changed: [] }, ...planted];
+  const odd = withOddities(sound, numbersFrom(seed, place, slips.length + 1));
+  return [{ sheet: sound, seed, changed: [] }, { sheet: odd, seed, changed: [] }, ...planted];
 }
 
 /** Small seeds begin alike: the first numbers are let go by. */
