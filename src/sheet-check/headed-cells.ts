@@ -109,9 +109,12 @@ class HeadedSheet {
       if (this.#isHeadingRow[down]) continue;
       for (let right = 0; right + 1 < this.#area.columns; right += 1) {
         const word = this.#wordAt(down, right);
-        if (word === undefined || word.length > longestLabel || !this.#isMeantAsNumber(down, right + 1)) continue;
+        if (word === undefined || word.length > longestLabel) continue;
         const role = roleOfHeading(word);
-        if (role === undefined || this.#isDate(down, right + 1) || this.#isAmongErrors(down, right)) continue;
+        // The finished weight of a lot in the making is still to come.
+        const isToCome = role === "finished weight" && this.#isOpen(down, right + 1);
+        if (role === undefined || !(isToCome || this.#isMeantAsNumber(down, right + 1))) continue;
+        if (this.#isDate(down, right + 1) || this.#isAmongErrors(down, right)) continue;
         const at = this.#at(down, right + 1);
         if (this.#isOfBook(this.#at(down, right), at)) continue;
         const behind = this.#wordAt(down, right + 2) ?? "";
@@ -216,6 +219,11 @@ class HeadedSheet {
   #isNumber(down: number, right: number): boolean {
     return typeof this.#valueAt(down, right) === "number" && !this.#isSpilled(this.#at(down, right));
   }
+
+  #isOpen = (down: number, right: number): boolean =>
+    this.#valueAt(down, right) === "" &&
+    this.#area.formulas[down]?.[right] === "" &&
+    !this.#isSpilled(this.#at(down, right));
 
   /** A number, or digits that somebody typed as text. */
   #isMeantAsNumber(down: number, right: number): boolean {

@@ -16,7 +16,14 @@ const outweigh = 4;
 /** Numbers typed over formulas as the cells beside them show it, where no column of formulas does. */
 export function numbersBesideFormulas(sheet: KnownSheet): Overwritten[] {
   const view = new FormulaView(sheet);
-  return [...view.inRows(), ...view.betweenTwo(), ...view.besidePartners(), ...view.alone(), ...view.amongWords()];
+  return [
+    ...view.inRows(),
+    ...view.atRowEnds(),
+    ...view.betweenTwo(),
+    ...view.besidePartners(),
+    ...view.alone(),
+    ...view.amongWords(),
+  ];
 }
 
 class FormulaView {
@@ -40,6 +47,24 @@ class FormulaView {
         this.#columns().map((column) => ({ row, column })),
         this.#form,
       ),
+    );
+  }
+
+  /** A number before the first or behind the last of a row of formulas that are alike and read their own columns. */
+  atRowEnds(): Overwritten[] {
+    return this.#numbers().flatMap((at) =>
+      [1, -1].flatMap((step) => {
+        const beside = Array.from({ length: fewestAlike }, (_, index) => ({
+          row: at.row,
+          column: at.column + step * (index + 1),
+        }));
+        const [near] = beside;
+        const form = near === undefined ? "" : this.#form(near);
+        if (near === undefined || form === "" || beside.some((each) => this.#form(each) !== form)) return [];
+        const own = cellsIn(this.#sheet.formulaAt(near)).filter(({ isColumnFixed }) => !isColumnFixed);
+        const readsOwn = own.length > 0 && own.every(({ column }) => column === near.column);
+        return readsOwn && this.#wouldCalculate(at, near) ? this.#found(at, near) : [];
+      }),
     );
   }
 

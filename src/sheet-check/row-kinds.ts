@@ -2,6 +2,7 @@ import type { CellContent, ReadArea } from "../host/workbook-host";
 import { areaOf } from "../workbook/addresses";
 import { isWords, standsForNumber } from "./meant-as-number";
 import { roleOfHeading } from "./roles";
+import { isUnitAlone } from "./units";
 
 /** What a row is to the headings above it; most are none of these. */
 export type RowKind =
@@ -76,9 +77,11 @@ function isTitleWithin(rows: ReadArea["values"], index: number, names: ReadonlyS
   );
 }
 
-/** Two words or more, and no number. */
-export const isHeadings = (row: readonly CellContent[]): boolean =>
-  row.filter(isWords).length >= 2 && !row.some(standsForNumber);
+/** Two words or more, and no number; a label and the unit of what is still to be filled in are none. */
+export function isHeadings(row: readonly CellContent[]): boolean {
+  const words = row.filter(isWords);
+  return words.length >= 2 && !row.some(standsForNumber) && words.filter((word) => !isUnitAlone(word)).length !== 1;
+}
 
 /** A lot like those above with words where they have numbers, such as “about 350”: not headings of another book. */
 const isRowOfTexts = (row: readonly CellContent[], names: ReadonlySet<string>): boolean =>

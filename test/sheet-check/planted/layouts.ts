@@ -1,4 +1,4 @@
-/** How the invented farm Otter Bend keeps its sheets, in fifteen layouts. No weight and no lot of it is real. */
+/** How the invented farm Otter Bend keeps its sheets, in nineteen layouts. No weight and no lot of it is real. */
 import type { SeededNumbers } from "../../../src/sample-books/season/seeded-numbers";
 import { Draft, type FarmSheet, keyOf, lotBy, manyBy } from "./farm-sheet";
 
@@ -382,6 +382,105 @@ const percentNumbers: Layout = (random) => {
   return draft.done("moistures as numbers of percent");
 };
 
+/** A form in Chinese, with units in a column of their own. */
+const chineseForm: Layout = (random) => {
+  const draft = new Draft();
+  const { fresh, aired, finished, freshMoisture, finishedMoisture } = lotBy(random, 0.1);
+  const lot = "本批";
+  draft.line("水獭湾茶园（虚构） 单批记录");
+  draft.row += 1;
+  const line = (label: string, put: () => void, unit = "") => {
+    draft.put(0, label);
+    put();
+    draft.put(2, unit);
+    draft.row += 1;
+  };
+  line("采摘日期", () => draft.put(1, 45_391, "m月d日"));
+  line("鲜叶重", () => draft.place(1, "fresh", lot, fresh, "0.0"), "克");
+  line("摊放后重", () => draft.place(1, "aired", lot, aired, "0.0"), "克");
+  line("干茶重", () => draft.place(1, "finished", lot, finished, "0.0"), "克");
+  line("鲜叶含水率", () => draft.place(1, "fresh moisture", lot, freshMoisture, percent));
+  line("成茶含水率", () => draft.place(1, "finished moisture", lot, finishedMoisture, percent));
+  draft.row += 1;
+  draft.line("读数误差");
+  line("鲜叶含水率", () => draft.put(1, 0.01, percent));
+  line("成茶含水率", () => draft.put(1, 0.003, percent));
+  draft.row += 1;
+  line("通常损失", () => draft.place(1, "usual loss", lot, 0.025, percent));
+  line("最大损失", () => draft.place(1, "largest loss", lot, 0.06, percent));
+  line("出茶率", () => draft.put(1, "=B6/B4", percent));
+  return draft.done("form of one lot in Chinese");
+};
+
+/** Days across, with a total and a mean at the end of each row. */
+const daysAcross: Layout = (random) => {
+  const draft = new Draft();
+  const days = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
+  const lots = days.map(() => lotBy(random));
+  draft.line("Otter Bend (invented), week 17");
+  draft.line("Day", ...days, "Week", "Mean");
+  const line = (
+    label: string,
+    weigh: (lot: (typeof lots)[number]) => number,
+    holds: "fresh" | "aired" | "finished",
+  ) => {
+    draft.put(0, label);
+    for (const [index, lot] of lots.entries()) draft.place(index + 1, holds, days[index] ?? "", weigh(lot));
+    draft.put(7, `=SUM(${draft.at(1)}:${draft.at(6)})`);
+    draft.put(8, `=AVERAGE(${draft.at(1)}:${draft.at(6)})`, "0");
+    draft.row += 1;
+  };
+  line("Fresh leaf, g", ({ fresh }) => fresh, "fresh");
+  line("Aired leaf, g", ({ aired }) => aired, "aired");
+  line("Finished tea, g", ({ finished }) => finished, "finished");
+  draft.put(0, "Kept of the leaf");
+  for (const [index, day] of days.entries()) {
+    draft.place(index + 1, "formula", day, `=${keyOf(4, index + 1)}/${keyOf(2, index + 1)}`, percent);
+  }
+  draft.put(7, "=H5/H3", percent);
+  return draft.done("days across, with totals");
+};
+
+/** Catties and taels in English, and the price that the tea fetched. */
+const cattiesAndTaels: Layout = (random) => {
+  const draft = new Draft();
+  draft.line("Date", "Lot", "Fresh leaf (catties)", "Made tea (taels)", "Sold at, per tael", "Takings");
+  for (let lot = 1; lot <= 12; lot += 1) {
+    const { fresh, finished } = lotBy(random);
+    const name = `K-${lot}`;
+    draft.put(0, 45_390 + lot, day);
+    draft.put(1, name);
+    draft.place(2, "fresh", name, round((10 * fresh) / 604.79, 1));
+    draft.place(3, "finished", name, round((10 * finished) / 37.8, 1));
+    draft.put(4, 3 + round(2 * random.next(), 1));
+    draft.place(5, "formula", name, `=${draft.at(3)}*${draft.at(4)}`, "0.00");
+    draft.row += 1;
+  }
+  draft.line("All", "", "=SUM(C2:C13)", "=SUM(D2:D13)", "", "=SUM(F2:F13)");
+  return draft.done("catties and taels, with takings");
+};
+
+/** What the pan did, minute by minute, beside what the lots weighed. */
+const firingLog: Layout = (random) => {
+  const draft = new Draft();
+  draft.line("Firing log of Otter Bend, invented");
+  draft.line("Lot", "Pan", "Pan °C", "Load, g", "Out of the pan, g", "Water lost, %", "Minutes", "Remark");
+  for (let lot = 1; lot <= 12; lot += 1) {
+    const load = 260 + 5 * Math.floor(12 * random.next());
+    const name = `F${lot}`;
+    draft.put(0, name);
+    draft.put(1, 1 + (lot % 2));
+    draft.put(2, 180 + 5 * Math.floor(8 * random.next()));
+    draft.put(3, load);
+    draft.put(4, Math.round(load * (0.58 + 0.04 * random.next())));
+    draft.place(5, "formula", name, `=(${draft.at(3)}-${draft.at(4)})/${draft.at(3)}*100`, "0");
+    draft.put(6, 9 + Math.floor(5 * random.next()));
+    if (random.next() < 0.3) draft.put(7, "smoked a little");
+    draft.row += 1;
+  }
+  return draft.done("log of the pan");
+};
+
 export const layouts: readonly Layout[] = [
   gramBook,
   kilogramDays,
@@ -398,4 +497,8 @@ export const layouts: readonly Layout[] = [
   weeksWithMoney,
   ovenSheet,
   percentNumbers,
+  chineseForm,
+  daysAcross,
+  cattiesAndTaels,
+  firingLog,
 ];
