@@ -171,11 +171,13 @@ class HeadedSheet {
     return columns.length < 2 ? [] : columns;
   }
 
-  /** Without names: the columns in which two of the rows hold numbers, three or more without a gap, under no headings. */
+  /** Without names: the columns in which two of the rows hold numbers, three or more without a gap, no sums, under no headings. */
   #numbersOver(right: number, readings: readonly { readonly down: number }[]): number[] {
     const isOpen = (column: number) => {
       const holding = readings.filter(({ down }) => this.#isNumber(down, column));
-      return holding.length >= 2 && holding.every(({ down }) => !this.#over.get(keyOf(this.#at(down, column)))?.role);
+      const isTyped = holding.some(({ down }) => this.#area.formulas[down]?.[column] === "");
+      const isHeaded = holding.some(({ down }) => this.#over.get(keyOf(this.#at(down, column)))?.role !== undefined);
+      return holding.length >= 2 && isTyped && !isHeaded;
     };
     const columns: number[] = [];
     for (let column = right + 1; column < this.#area.columns && isOpen(column); column += 1) columns.push(column);

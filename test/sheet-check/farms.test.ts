@@ -314,3 +314,120 @@ describe("the step of a scale that nobody names", () => {
     expect(found(column([1020, 1000, 990, 1010, 1020.5, 1005, 998, 1003]))).toEqual([]);
   });
 });
+
+describe("a column for each lot", () => {
+  const tall: Rows = [
+    ["Lot", "A", "B", "C"],
+    ["Fresh, g", 1200, 840, 1000],
+    ["Finished, g", 258, 1178, 216],
+    ["Finished moisture", 0.052, 0.051, 0.48],
+  ];
+
+  test("is read row by row, below a row of names or over three numbers and more", () => {
+    const both = ["a moisture ten times off: D4", "finished above fresh: C3"];
+    expect(found(tall)).toEqual(both);
+    expect(found(tall.slice(1))).toEqual(["a moisture ten times off: D3", "finished above fresh: C2"]);
+    expect(
+      found([
+        ["批次", "甲", "乙"],
+        ["鲜叶（克）", 1200, 840],
+        ["干茶（克）", 258, 878],
+      ]),
+    ).toEqual(["finished above fresh: C3"]);
+  });
+
+  test("is none in a form with an error beside each value, nor in its sums", () => {
+    expect(
+      found([
+        ["Fresh weight, g", 1200, 0.2],
+        ["Finished weight, g", 258, 0.3],
+      ]),
+    ).toEqual([]);
+    const week: Rows = [
+      ["Fresh, g", 1200, 840, 1000, sum("=SUM(B1:C1)", 2040)],
+      ["Finished, g", 258, 178, 216, sum("=SUM(B2:D2)*9", 5868)],
+    ];
+    expect(found(week)).toEqual([]);
+  });
+});
+
+describe("numbers that say how sure others are", () => {
+  test("are no moistures, below a title in either language, and those above it are", () => {
+    const form = (title: string): Rows => [
+      ["Finished moisture", 0.052],
+      ["Fresh moisture", 0.076],
+      [],
+      [title],
+      ["Fresh moisture", 0.01],
+      ["Finished moisture", 0.003],
+    ];
+    for (const title of ["How sure the readings are", "Errors of the readings", "Accuracy", "读数误差"]) {
+      expect(found(form(title)), title).toEqual(["a moisture ten times off: B2"]);
+    }
+    expect(found(form("Measured again"))).toHaveLength(3);
+    expect(found([["Uncertainty"], ["Lot", "Fresh moisture", "Finished moisture"], ["A", 0.01, 0.003]])).toEqual([]);
+  });
+});
+
+describe("moistures in percent", () => {
+  const book = (heading: string, third: Cell): Rows => [
+    ["Lot", heading],
+    ["A", 5.2],
+    ["B", 4.9],
+    ["C", third],
+  ];
+
+  test("are numbers where the heading says percent, and one that is ten times off stands out", () => {
+    expect(found(book("Finished moisture, %", 5.1))).toEqual([]);
+    expect(found(book("Finished moisture, %", 51))).toEqual(["a moisture ten times off: B4"]);
+    expect(found(book("成茶含水率（百分数）", 5.1))).toEqual([]);
+    expect(found(book("Finished moisture", 5.1))).toHaveLength(3);
+  });
+
+  test("are slips where the cell itself shows percent", () => {
+    const shown: Cell = { value: 5.2, format: "0.0%" };
+    expect(
+      found([
+        ["Lot", "Finished moisture, %"],
+        ["A", shown],
+      ]),
+    ).toEqual(["moisture typed as a number of percent: B2"]);
+  });
+});
+
+describe("dry matter that is gone", () => {
+  const lot = (fresh: number, finished: number): Rows => [
+    ["Lot", "Fresh, g", "Finished, g", "Fresh moisture", "Finished moisture"],
+    ["A", fresh, finished, 0.76, 0.05],
+  ];
+
+  test("is asked about below half, and sift-outs are not", () => {
+    // 1000 g hold 240 g of dry matter; 127 g of tea 120.65 g, 126 g 119.7 g.
+    expect(found(lot(1000, 127))).toEqual([]);
+    expect(found(lot(1000, 126))).toEqual(["most of the dry matter gone: C2"]);
+    expect(found(lot(10_000, 252))).toEqual(["most of the dry matter gone: C2"]);
+  });
+});
+
+describe("lists besides the books", () => {
+  test("name no step for the weights: several scales, and a phone number is no weight", () => {
+    const rows: Rows = [
+      ["Fresh weight", 1240.25, "g", "", "Scale", "Reads to, g"],
+      ["Finished weight", 279.6, "g", "", "kitchen", 0.1],
+      ["", "", "", "", "platform", 50],
+      ["Bags", 14],
+      ["Phone of the carrier", "0171 555 0100"],
+      ["Baskets", 6],
+    ];
+    expect(found(rows)).toEqual([]);
+  });
+
+  test("are followed by a form whose weight is still to come", () => {
+    expect(
+      found([
+        ["鲜叶重", 1240, "克"],
+        ["干茶重", "", "克"],
+      ]),
+    ).toEqual(["waits for a weight: B2"]);
+  });
+});

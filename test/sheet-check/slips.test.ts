@@ -209,6 +209,20 @@ describe("a formula that reads another row", () => {
     expect(found(outturns([2, 3, 4, 5, 6, 7]))).toEqual([]);
   });
 
+  test("is found across a row, and across the headings of the next page", () => {
+    const across = (columns: string): Rows => [
+      ["Fresh, g", 1200, 840, 1000, 600, 1500],
+      ["Finished, g", 258, 178, 216, 126, 318],
+      ["kept", ...[...columns].map((letter): Cell => ({ formula: `=${letter}2/${letter}1`, value: 0.2 }))],
+    ];
+    expect(found(across("BCCEF"))).toEqual([`${rule}: D3`]);
+    expect(found(across("BCDEF"))).toEqual([]);
+    const pages: Rows = [2, 3, 4, 0, 0, 6, 8, 9].map((row): Cell[] =>
+      row === 0 ? [] : ["lot", 1000, 215, { formula: `=C${row}/B${row}`, value: 0.215 }],
+    );
+    expect(found([["lot", "fresh g", "finished g", "outturn"], ...pages])).toEqual([`${rule}: D7`]);
+  });
+
   test("is none where a whole part of a column reads elsewhere", () => {
     expect(found(outturns([2, 3, 4, 6, 7, 8]))).toEqual([]);
   });
@@ -228,6 +242,18 @@ describe("a number typed over a formula, where no column of formulas shows it", 
     ];
     expect(found(totals(1920))).toEqual([`${rule}: C5`]);
     expect(found(totals(by("=C2+C3")))).toEqual([]);
+  });
+
+  test("is found before and behind a row of formulas that read their own columns", () => {
+    const kept = (letters: string): Rows => [
+      ["Fresh, g", 1200, 840, 1000, 600],
+      ["Finished, g", 258, 178, 216, 126],
+      ["kept", ...[..."BCDE"].map((letter) => (letters.includes(letter) ? by(`=${letter}2/${letter}1`) : 0.2))],
+    ];
+    expect(found(kept("CDE"))).toEqual([`${rule}: B3`]);
+    expect(found(kept("BCD"))).toEqual([`${rule}: E3`]);
+    expect(found(kept("BCDE"))).toEqual([]);
+    expect(found([["balance", 100, by("=B1*2"), by("=C1*2"), by("=D1*2")]])).toEqual([]);
   });
 
   test("is found with two formulas that are alike above, below, or around it", () => {

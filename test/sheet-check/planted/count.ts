@@ -28,6 +28,9 @@ export interface Count {
 export interface Counts {
   readonly sound: { readonly sheets: number; readonly alarms: readonly string[] };
   readonly slips: readonly Count[];
+  /** Slip and sheet of each that was found, and of each that was missed. */
+  readonly found: readonly string[];
+  readonly missed: readonly string[];
   /** What was missed and made up, to look into: layout, seed, slip and cells. */
   readonly notes: readonly string[];
 }
@@ -37,13 +40,18 @@ interface Case {
   readonly seed: number;
   readonly slip?: Slip;
   readonly changed: readonly Place[];
+  /** Another cell that is wrong as well. */
+  readonly text?: Place;
 }
 
 /** Sheets that one workbook holds at once: the engine looks through all of them for each formula. */
 const together = 60;
 
-export async function count(seeds: readonly number[]): Promise<Counts> {
-  const cases = seeds.flatMap((seed) => layouts.flatMap((layout, place) => casesOf(layout, seed, place)));
+/** With `besideText`, a weight of another lot is a text as well: one wrong text must not hide other slips. */
+export async function count(seeds: readonly number[], besideText = false): Promise<Counts> {
+  const cases = seeds
+    .flatMap((seed) => layouts.flatMap((layout, place) => casesOf(layout, seed, place)))
+    .flatMap((each) => (besideText ? withText(each) : each));
   const looked: (readonly [Case, readonly Finding[]])[] = [];
   for (let first = 0; first < cases.length; first += together) {
     const part = cases.slice(first, first + together);
@@ -62,6 +70,21 @@ function casesOf(layout: Layout, seed: number, place: number): Case[] {
   });
   const odd = withOddities(sound, numbersFrom(seed, place, slips.length + 1));
   return [{ sheet: sound, seed, changed: [] }, { sheet: odd, seed, changed: [] }, ...planted];
+}
+
+/** The same with a text in place of the last weight of another lot; nothing where there is no other. */
+function withText(planted: Case): Case[] {
+  const { sheet, changed, slip } = planted;
+  if (slip === undefined) return [planted];
+  const lots = new Set(changed.map(({ lot }) => lot));
+  const text = sheet.places.findLast(
+    ({ holds, lot }) => (holds === "fresh" || holds === "stage weight") && !lots.has(lot),
+  );
+  if (text === undefined) return [];
+  const cells = new Map(sheet.cells);
+  const key = keyOf(text.row, text.column);
+  cells.set(key, { ...cells.get(key), content: `${cells.get(key)?.content} g` });
+  return [{ ...planted, sheet: { ...sheet, cells }, text }];
 }
 
 /** Small seeds begin alike: the first numbers are let go by. */
@@ -118,13 +141,14 @@ function asRead(sheet: string, cells: readonly Cell[]): { area: ReadArea; spills
 
 function tally(looked: readonly (readonly [Case, readonly Finding[]])[]): Counts {
   const notes: string[] = [];
+  const [foundSlips, missedSlips]: [string[], string[]] = [[], []];
   const soundAlarms: string[] = [];
   const known = new Map<string, ReadonlySet<string>>();
   let soundSheets = 0;
   const counts = new Map(
     slips.map(({ name }) => [name, { slip: name, planted: 0, found: 0, missed: 0, alarms: 0, flags: 0 }]),
   );
-  for (const [{ sheet, seed, slip, changed }, findings] of looked) {
+  for (const [{ sheet, seed, slip, changed, text }, findings] of looked) {
     const where = `${sheet.layout}, seed ${seed}`;
     if (slip === undefined) {
       soundSheets += 1;
@@ -141,7 +165,7 @@ function tally(looked: readonly (readonly [Case, readonly Finding[]])[]): Counts
       sheet.places.some((each) => each.row === row && each.column === column && lots.has(each.lot));
     const isAnswer = (each: Finding) => slip.rules.includes(each.rule) && isOfLot(each);
     const isFound = findings.some(isAnswer);
-    const follows = dependentsOf(sheet, changed);
+    const follows = dependentsOf(sheet, text === undefined ? changed : [...changed, text]);
     const others = findings.filter(
       (each) =>
         !isAnswer(each) &&
@@ -149,10 +173,11 @@ function tally(looked: readonly (readonly [Case, readonly Finding[]])[]): Counts
         !(each.rule === "a TEA function with an error" && follows.has(keyOf(each.row, each.column))),
     );
     // Another question about the very cell or lot is about the slip all the same, if not the best one.
-    const alarms = others.filter((each) => !isOfLot(each));
+    const alarms = others.filter((each) => !isOfLot(each) && !isAt(each, text));
     count.planted += 1;
     if (isFound) count.found += 1;
     else count.missed += 1;
+    (isFound ? foundSlips : missedSlips).push(`${slip.name}: ${where}`);
     const flags = alarms.filter(({ rule }) => rule === "outturn far from the others").length;
     count.flags += flags;
     count.alarms += alarms.length - flags;
@@ -160,8 +185,17 @@ function tally(looked: readonly (readonly [Case, readonly Finding[]])[]): Counts
     if (!isFound) notes.push(`missed: ${slip.name}: ${where}: ${at} [${findings.map(lineOf).join("; ")}]`);
     for (const each of alarms) notes.push(`alarm: ${slip.name} at ${at}: ${where}: ${lineOf(each)}`);
   }
-  return { sound: { sheets: soundSheets, alarms: soundAlarms }, slips: [...counts.values()], notes };
+  return {
+    sound: { sheets: soundSheets, alarms: soundAlarms },
+    slips: [...counts.values()],
+    found: foundSlips,
+    missed: missedSlips,
+    notes,
+  };
 }
+
+const isAt = ({ row, column }: Finding, place: Place | undefined): boolean =>
+  place?.row === row && place.column === column;
 
 const lineOf = ({ rule, row, column }: Finding): string => `${rule}: ${addressOf(row, column)}`;
 
