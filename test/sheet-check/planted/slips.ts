@@ -24,7 +24,7 @@ const numberAt = ({ cells }: FarmSheet, { row, column }: Place): number =>
 /** The sheet with other contents in some cells, which keep their formats; undefined empties a cell. */
 function changedBy(
   sheet: FarmSheet,
-  changes: readonly (readonly [Place, Content["content"] | undefined, string?])[],
+  changes: readonly (readonly [place: Place, content: Content["content"] | undefined, format?: string | undefined])[],
 ): Planted {
   const cells = new Map(sheet.cells);
   for (const [{ row, column }, content, format] of changes) {
