@@ -2,7 +2,8 @@ import { type KeyboardEvent, type ReactNode, useEffect, useRef, useState } from 
 import { catalogue } from "../core/catalogue";
 import type { WorkbookHost } from "../host/workbook-host";
 import { weightUnits } from "../jobs/shown-number";
-import { languageIds, languageOf, languages } from "../words/languages";
+import { type Language, languageIds, languageOf, languages } from "../words/languages";
+import { messagesIn } from "../words/messages-in";
 import { CautionsPage } from "./cautions-page";
 import { FunctionReference } from "./function-reference";
 import { JobsPage } from "./jobs/jobs-page";
@@ -11,14 +12,22 @@ import { SheetCheck } from "./sheet-check/sheet-check";
 import { MessagesContext, useMessages } from "./use-messages";
 import { Working } from "./working/working";
 
+interface PaneProps {
+  readonly host: WorkbookHost | undefined;
+  /** Hears which language is spoken, from the beginning. */
+  readonly onLanguage?: ((language: Language) => void) | undefined;
+}
+
 /** The whole pane: its tabs, and the settings that hold for all of them. Without a workbook it can still be read. */
-export function Pane({ host }: { readonly host: WorkbookHost | undefined }) {
+export function Pane({ host, onLanguage }: PaneProps) {
   const [settings, setSettings] = useState(keptSettings.read);
   useEffect(() => keptSettings.write(settings), [settings]);
   const change = (changed: Partial<Settings>) => setSettings((all) => ({ ...all, ...changed }));
 
   const language = settings.language ?? languageOf(host?.language ?? globalThis.navigator?.language ?? "en");
-  const { messages, tag } = languages[language];
+  const { tag } = languages[language];
+  const messages = messagesIn[language];
+  useEffect(() => onLanguage?.(language), [language, onLanguage]);
   const withoutWorkbook = <p>{messages.shell.noWorkbook}</p>;
   const pages: Readonly<Record<Tab, () => ReactNode>> = {
     jobs: () => <JobsPage host={host} unit={settings.unit} open={settings.job} choose={(job) => change({ job })} />,

@@ -1,8 +1,9 @@
 import { createContext, useContext } from "react";
-import { languageIds, languages } from "../words/languages";
+import { languageIds } from "../words/languages";
 import type { Messages } from "../words/messages";
+import { messagesIn } from "../words/messages-in";
 
-export const MessagesContext = createContext<Messages>(languages[languageIds[0]].messages);
+export const MessagesContext = createContext<Messages>(messagesIn[languageIds[0]]);
 
 /** The words of the pane in the language that it speaks now. */
 export const useMessages = (): Messages => useContext(MessagesContext);

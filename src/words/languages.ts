@@ -1,20 +1,21 @@
-/** THE list of languages. A further one is a folder with the same words, and a line here. */
-import { english } from "./en/messages";
-import type { Messages } from "./messages";
-import { chinese } from "./zh/messages";
+/** THE list of languages. A further one is a folder with the same words, a line here, and one in messages-in.ts. */
+import { englishPage } from "./en/page";
+import type { PageWords } from "./page";
+import { chinesePage } from "./zh/page";
 
 export interface LanguageOfWords {
   /** As those who speak it call it. */
   readonly name: string;
   /** As the attribute `lang` names it. */
   readonly tag: string;
-  readonly messages: Messages;
+  /** The workbook page around its grid; what the pane says is larger, and fetched with the pane. */
+  readonly page: PageWords;
 }
 
 /** By the beginning of the name that a host gives its language: `zh-CN` is `zh`. The first stands in for any other. */
 export const languages = {
-  en: { name: "English", tag: "en", messages: english },
-  zh: { name: "中文", tag: "zh-Hans", messages: chinese },
+  en: { name: "English", tag: "en", page: englishPage },
+  zh: { name: "中文", tag: "zh-Hans", page: chinesePage },
 } as const satisfies Readonly<Record<string, LanguageOfWords>>;
 
 export type Language = keyof typeof languages;

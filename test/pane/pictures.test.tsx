@@ -11,12 +11,10 @@ import { ChargesPicture } from "../../src/pane/pictures/charges-picture";
 import { LotPicture } from "../../src/pane/pictures/lot-picture";
 import { OutturnPicture } from "../../src/pane/pictures/outturn-picture";
 import { MessagesContext } from "../../src/pane/use-messages";
-import { languages } from "../../src/words/languages";
+import { messagesIn } from "../../src/words/messages-in";
 
 const markupOf = (picture: React.ReactNode, language: "en" | "zh" = "en"): string =>
-  renderToStaticMarkup(
-    <MessagesContext.Provider value={languages[language].messages}>{picture}</MessagesContext.Provider>,
-  );
+  renderToStaticMarkup(<MessagesContext.Provider value={messagesIn[language]}>{picture}</MessagesContext.Provider>);
 
 const alternativeOf = (markup: string): string | undefined => /role="img" aria-label="([^"]*)"/.exec(markup)?.[1];
 

@@ -7,7 +7,7 @@ import { checkedSheet } from "../../src/pane/sheet-check/sheet-check";
 import { MessagesContext } from "../../src/pane/use-messages";
 import { type Finding, type Rule, rules } from "../../src/sheet-check/finding";
 import { findingsOf } from "../../src/sheet-check/findings-of";
-import { languages } from "../../src/words/languages";
+import { messagesIn } from "../../src/words/messages-in";
 import { addressOf } from "../../src/workbook/addresses";
 import { FakeWorkbookHost } from "../host/fake-workbook-host";
 import { type Cell, type Rows, sheetOf } from "../sheet-check/sheet-of";
@@ -236,12 +236,12 @@ describe("the sheet check", () => {
     );
     for (const language of ["en", "zh"] as const) {
       const markup = renderToStaticMarkup(
-        <MessagesContext.Provider value={languages[language].messages}>
+        <MessagesContext.Provider value={messagesIn[language]}>
           <FindingList findings={findings} goTo={() => {}} />
         </MessagesContext.Provider>,
       );
       expect(markup).not.toContain("<img");
-      const { rules: words } = languages[language].messages.check;
+      const { rules: words } = messagesIn[language].check;
       for (const rule of rules) {
         expect(markup).toContain(words[rule].title);
         expect(words[rule].why.length).toBeGreaterThan(5);

@@ -4,7 +4,7 @@ import { catalogue } from "../../src/core/catalogue";
 import { deferral } from "../../src/core/cautions";
 import { MessagesContext } from "../../src/pane/use-messages";
 import { ShownCellWorking } from "../../src/pane/working/shown-cell-working";
-import { languages } from "../../src/words/languages";
+import { messagesIn } from "../../src/words/messages-in";
 import { type CellWorking, workingOf } from "../../src/working/working-of";
 import { type FakeCell, FakeWorkbookHost } from "../host/fake-workbook-host";
 
@@ -36,7 +36,7 @@ const lastResult = ({ calls }: CellWorking): unknown => {
 
 const markupOf = (found: CellWorking, language: "en" | "zh" = "en"): string =>
   renderToStaticMarkup(
-    <MessagesContext.Provider value={languages[language].messages}>
+    <MessagesContext.Provider value={messagesIn[language]}>
       <ShownCellWorking found={found} ask={{ onAsk: () => undefined, problem: undefined }} />
     </MessagesContext.Provider>,
   );

@@ -1,5 +1,5 @@
 import type { Direction } from "../../sorting/row-order";
-import { sorting } from "./words";
+import { words } from "./words";
 
 export interface SortQuestion {
   readonly rows: string;
@@ -34,7 +34,7 @@ export function askHowToSort(question: SortQuestion, attempt: (answer: SortAnswe
   const choices = (["up", "down"] as const).map((direction) => {
     const choice = input("radio", "direction");
     choice.checked = direction === "up";
-    directions.append(labelled(choice, sorting.directions[direction]));
+    directions.append(labelled(choice, words().sorting.directions[direction]));
     return { direction, choice };
   });
   const beside = input("checkbox", "beside");
@@ -44,16 +44,16 @@ export function askHowToSort(question: SortQuestion, attempt: (answer: SortAnswe
 
   const buttons = document.createElement("div");
   buttons.className = "buttons";
-  const refuse = element("button", sorting.refuse) as HTMLButtonElement;
+  const refuse = element("button", words().cancel) as HTMLButtonElement;
   refuse.type = "button";
   refuse.addEventListener("click", () => dialog.close());
-  buttons.append(refuse, element("button", sorting.agree));
+  buttons.append(refuse, element("button", words().sorting.agree));
 
   const form = document.createElement("form");
   const by = document.createElement("label");
-  by.append(sorting.by, column);
+  by.append(words().sorting.by, column);
   form.append(rows, by, directions);
-  if (question.beside !== undefined) form.append(labelled(beside, sorting.beside(question.beside)));
+  if (question.beside !== undefined) form.append(labelled(beside, words().sorting.beside(question.beside)));
   if (question.warning) form.append(element("p", question.warning));
   form.append(reason, buttons);
   form.addEventListener("submit", (event) => {

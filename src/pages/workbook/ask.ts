@@ -1,5 +1,7 @@
+import { words } from "./words";
+
 /** Asks before something that cannot be taken back; true when the maker agrees. Escape means no. */
-export function ask(question: string, agree: string, refuse = "Cancel"): Promise<boolean> {
+export function ask(question: string, agree: string, refuse = words().cancel): Promise<boolean> {
   const dialog = document.createElement("dialog");
   dialog.className = "question";
   const text = document.createElement("p");

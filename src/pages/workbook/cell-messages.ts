@@ -5,7 +5,7 @@ import type { Hindrance } from "./hindrances";
 import type { Spot } from "./known-workbook";
 import { markProblems } from "./problem-marks";
 import { linkTo, Problems } from "./problems";
-import { hindranceAfterAddress, hindranceAtCell, hint, meanings, sameCell, waitsFor } from "./words";
+import { hindranceAfterAddress, hindranceAtCell, sameCell, waitsFor, words } from "./words";
 
 export interface CellMessages {
   readonly problems: Problems;
@@ -42,7 +42,7 @@ export function showCellMessages(grid: Grid, line: HTMLElement, said: HTMLElemen
     const isError = typeof shown === "string" && shown.startsWith("#");
     const texts = [
       before && waitsFor(before, spot),
-      problems.reasonAt(spot) ?? (before ? undefined : isError ? meanings[shown] : undefined),
+      problems.reasonAt(spot) ?? (before ? undefined : isError ? words().meanings[shown] : undefined),
       noteAt(grid, sheetId, row, column),
       problem && hindranceAtCell(problem),
     ].filter((text) => text !== undefined);
@@ -69,7 +69,7 @@ export function showCellMessages(grid: Grid, line: HTMLElement, said: HTMLElemen
     if (!mistake && blank && !sameCell(blank, spot) && problems.before(spot) !== blank) {
       sentences.push([linkTo(grid, blank, spot.sheet), hindranceAfterAddress(blank)]);
     }
-    line.replaceChildren(...(sentences.length > 0 ? sentences : [[hint]]).map(sentence));
+    line.replaceChildren(...(sentences.length > 0 ? sentences : [[words().hint]]).map(sentence));
     line.classList.toggle("has-error", mistake !== undefined || message?.isError === true);
     // After the line, which may have moved the grid.
     bubbles.held.show(
@@ -79,7 +79,7 @@ export function showCellMessages(grid: Grid, line: HTMLElement, said: HTMLElemen
     );
     bubbles.selected.show(sheet.getRange(spot.row, spot.column), standing ? undefined : message);
     const reason = mistake && held && sameCell(mistake, held) && !sameCell(mistake, spot) ? plain(mistake) : "";
-    const content = grid.shown(spot.sheet, spot.row, spot.column) || "blank";
+    const content = grid.shown(spot.sheet, spot.row, spot.column) || words().blankCell;
     say(said, [reason, `${addressOf(spot.row, spot.column)}, ${content}`, message?.text ?? ""]);
   };
 
@@ -119,7 +119,7 @@ function noteAt({ api }: Grid, sheetId: string, row: number, column: number): st
 
 /** The mistake, with a button that goes there, and how many more there are. */
 function mistakeSentence(grid: Grid, mistake: Hindrance, others: number, sheet: string): (string | Node)[] {
-  const more = others > 0 ? ` (${others} more ${others === 1 ? "cell is" : "cells are"} wrong)` : "";
+  const more = others > 0 ? words().moreWrong(others) : "";
   return [linkTo(grid, mistake, sheet), hindranceAfterAddress(mistake), more];
 }
 

@@ -3,6 +3,7 @@ import { numfmt } from "@univerjs/core";
 import { areaWithin, partsOf } from "../../workbook/references";
 import type { Chart, ChartAxis } from "../../workbook/workbook";
 import { axisLimits, type Limits } from "./axis-limits";
+import { words } from "./words";
 
 export interface ChartPoint {
   /** A number where dots stand, a name under a column. */
@@ -91,15 +92,15 @@ function seriesInWords(
   const place = (point: ChartPoint) => (typeof point.across === "number" ? onAxis(across, point.across) : point.across);
   const read = (some: readonly ChartPoint[]) =>
     some.map((point) => `${place(point)} ${onAxis(up, point.up)}`.trim()).join(", ");
-  const label = name || up.title || "values";
-  if (points.length === 0) return `${label}: nothing yet.`;
+  const { values, nothing, points: pointsInWords, beyond } = words().charts;
+  const label = name || up.title || values;
+  if (points.length === 0) return nothing(label);
   if (points.length <= mostRead) return `${label}: ${read(points)}.`;
-  const things = kind === "dots" ? "dots" : "columns";
   const ups = points.map((point) => point.up).sort((one, other) => one - other);
-  const reach = `from ${onAxis(up, ups[0] as number)} to ${onAxis(up, ups.at(-1) as number)}`;
+  const [from, to] = [onAxis(up, ups[0] as number), onAxis(up, ups.at(-1) as number)];
   const wild = points.filter((point) => isBeyond(point.up, upLimits)).slice(0, mostRead);
-  const beyond = wild.length === 0 ? "" : `, beyond the picture: ${read(wild)}`;
-  return `${label}: ${points.length} ${things} ${reach}${beyond}.`;
+  const further = wild.length === 0 ? "" : beyond(read(wild));
+  return `${pointsInWords(label, kind === "dots" ? "dots" : "columns", points.length, from, to)}${further}.`;
 }
 
 export const isBeyond = (value: number, { from, to }: Limits): boolean => value < from || value > to;

@@ -1,10 +1,9 @@
 /** The engine draws buttons of its own and names none of them. */
-import { engineNames } from "./words";
-
-const { addSheet, allSheets, zoomOut, zoomIn, zoomTo, zoom, cellName, formula, others, furtherNotices } = engineNames;
+import { words } from "./words";
 
 /** Names each as soon as it is there; the engine draws them anew when it likes. */
 export function nameEngineParts(container: HTMLElement): void {
+  const { addSheet, allSheets, cellName, formula, others, furtherNotices } = words().engine;
   const name = () => {
     for (const canvas of container.querySelectorAll("canvas[tabindex='1']")) canvas.setAttribute("tabindex", "-1");
     for (const track of container.querySelectorAll("[role=track]")) nameZoom(track);
@@ -36,6 +35,7 @@ export function nameEngineParts(container: HTMLElement): void {
 }
 
 function nameZoom(track: Element): void {
+  const { zoomOut, zoomIn, zoomTo, zoom } = words().engine;
   const [less, more] = [track.parentElement?.previousElementSibling, track.parentElement?.nextElementSibling];
   put(less?.matches("button") ? less : track.previousElementSibling, zoomOut);
   put(more?.matches("button") ? more : track.nextElementSibling, zoomIn);

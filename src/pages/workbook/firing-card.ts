@@ -1,5 +1,6 @@
 import type { Area, Cell, Sheet, Style } from "../../workbook/workbook";
 import type { Grid } from "./grid";
+import { words } from "./words";
 
 /** The sheets that are printed for use at the pan: "Firing card", and further ones that continue it. */
 export const isCard = ({ name }: Sheet): boolean => name.startsWith("Firing card");
@@ -17,7 +18,9 @@ export function printFiringCard(grid: Grid, paper: HTMLElement): void {
   const needed = cards.filter((sheet, index) => index === 0 || hasNumbers(sheet));
   const caption = document.createElement("p");
   caption.className = "printed";
-  caption.textContent = `Printed ${new Date().toLocaleString([], { dateStyle: "medium", timeStyle: "short" })}`;
+  caption.textContent = words().printing.printed(
+    new Date().toLocaleString([], { dateStyle: "medium", timeStyle: "short" }),
+  );
   const tables = needed.map((sheet) => tableOf(sheet, (row, column) => grid.shown(sheet.name, row, column)));
   paper.replaceChildren(...tables, caption);
   fitToPage(paper, tables);

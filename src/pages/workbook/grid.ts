@@ -18,7 +18,7 @@ import {
   TriggerCalculationController,
   UniverSheetsCorePreset,
 } from "@univerjs/preset-sheets-core";
-import words from "@univerjs/preset-sheets-core/locales/en-US";
+import engineWords from "@univerjs/preset-sheets-core/locales/en-US";
 import { greenTheme } from "@univerjs/themes";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import { catalogue } from "../../core/catalogue";
@@ -35,7 +35,7 @@ import { followRows } from "./follow-rows";
 import { keepNotes } from "./notes";
 import { startTouch } from "./touch";
 import { withSteadyTyping } from "./typing";
-import { progress } from "./words";
+import { words } from "./words";
 
 export type Api = FUniver;
 
@@ -66,6 +66,15 @@ export interface Grid {
   onSelect(listener: () => void): () => void;
 }
 
+/** The engine asks for these words while it calculates, and brings none. */
+function progressWords() {
+  const { looking, calculating, done } = words().progress;
+  return {
+    ...{ analyzing: looking, calculating, done },
+    ...{ "array-analysis": looking, "array-calculation": calculating },
+  };
+}
+
 /** Shows a workbook in the element with this id; done when it is calculated and takes clicks and keys. */
 export async function openGrid(container: string, workbook: Workbook): Promise<Grid> {
   keepColumnIndexShort();
@@ -76,7 +85,7 @@ export async function openGrid(container: string, workbook: Workbook): Promise<G
     theme: greenTheme,
     darkMode: darkScheme.matches,
     locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: mergeLocales(words, { "sheets-formula": { progress } }) },
+    locales: { [LocaleType.EN_US]: mergeLocales(engineWords, { "sheets-formula": { progress: progressWords() } }) },
     logLevel: LogLevel.WARN,
   });
   const { plugins } = UniverSheetsCorePreset({

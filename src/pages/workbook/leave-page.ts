@@ -1,4 +1,5 @@
 import { showStatus } from "./show";
+import { words } from "./words";
 
 /**
  * Whether the page can be left for another of its addresses, or loaded again. When nobody serves it any more the browser
@@ -7,10 +8,7 @@ import { showStatus } from "./show";
 export async function canLeave(): Promise<boolean> {
   const answer = await fetch(location.pathname, { method: "HEAD", cache: "no-store" }).catch(() => undefined);
   if (answer?.ok) return true;
-  showStatus(
-    "Nobody serves this page any more, so it cannot open another workbook now. What you see still works: download it to take it along.",
-    "warning",
-  );
+  showStatus(words().keeping.nobodyServes, "warning");
   return false;
 }
 

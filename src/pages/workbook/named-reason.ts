@@ -1,11 +1,12 @@
 /** Refusals by what the sheet calls the refused cells, where a function alone can only name its argument. */
 import { catalogue } from "../../core/catalogue";
-import { englishReason, type Named } from "../../core/english-refusals";
+import type { Named } from "../../core/english-refusals";
 import type { Reason } from "../../core/refusals";
 import { addressOf } from "../../workbook/addresses";
 import { type ArgumentReading, formulaReading, type TeaCall } from "../../working/formula-reading";
 import { labelOf, labelOfList } from "./cell-labels";
 import { isOneCell, type KnownWorkbook, keyOf, type SheetArea, type Spot } from "./known-workbook";
+import { words } from "./words";
 
 /**
  * `“Pan load” must be a number; got the text "350 g"`, for the formula in a cell. A number that other formulas passed
@@ -22,7 +23,7 @@ export function namedReason(workbook: KnownWorkbook, spot: Spot, reason: Reason,
     if (area === undefined) return isName(first.text) ? `“${first.text}”` : argument;
     return nameOf(workbook, spot, area, cause) ?? argument;
   };
-  return englishReason(reason, named);
+  return words().reason(reason, named);
 }
 
 function nameOf(workbook: KnownWorkbook, reader: Spot, area: SheetArea, cause: Spot | undefined): string | undefined {

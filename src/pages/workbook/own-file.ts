@@ -7,6 +7,7 @@ import { keep } from "./kept-work";
 import { settle } from "./last-moment";
 import { canLeave } from "./leave-page";
 import { showStatus } from "./show";
+import { words } from "./words";
 
 /** What it is kept under, and its name in the page's address. */
 export const ownKey = "own-file";
@@ -17,19 +18,18 @@ export async function openOwn(file: File, hasOwn: boolean): Promise<void> {
   try {
     read = await readXlsx(await file.arrayBuffer(), file.name.replace(/\.xlsx$/i, ""));
   } catch (problem) {
-    showStatus(`“${file.name}” was not opened. ${reasonFor(problem)}`, "warning");
+    showStatus(words().ownFile.notOpened(file.name, reasonFor(problem)), "warning");
     return;
   }
-  const refuse = hasOwn ? "Keep the one before" : "Cancel";
-  if (!(await ask(whatIsKept(file.name, read.notShown, hasOwn), "Open it", refuse))) return;
+  const { question, agree, keepBefore } = words().ownFile;
+  const asked = question(file.name, read.notShown, hasOwn).join("\n\n");
+  if (!(await ask(asked, agree, hasOwn ? keepBefore : words().cancel))) return;
   if (!(await canLeave())) return;
   try {
     await keep(ownKey, read.workbook);
     settle(ownKey);
   } catch (problem) {
-    const reason = isTooLarge(problem)
-      ? `“${file.name}” is too large for this page: this browser has no room to keep it.`
-      : "This browser keeps nothing for this page, so a file of your own cannot be opened here.";
+    const reason = isTooLarge(problem) ? words().ownFile.noRoom(file.name) : words().ownFile.keepsNothing;
     showStatus(reason, "warning");
     return;
   }
@@ -38,28 +38,8 @@ export async function openOwn(file: File, hasOwn: boolean): Promise<void> {
 
 function reasonFor(problem: unknown): string {
   if (problem instanceof Refusal) return problem.message;
-  return isTooLarge(problem)
-    ? "It is too large for this page: reading it needs more memory than the browser has for it."
-    : "It could not be read as an .xlsx workbook.";
-}
-
-function whatIsKept(name: string, notShown: readonly string[], hasOwn: boolean): string {
-  const paragraphs = [
-    `Open “${name}” here? The page works on a copy: the file itself is not changed.`,
-    "Kept: values, formulas, names, number formats, simple looks, notes, what is hidden, tables, and charts of " +
-      "columns or dots. Formulas that name table columns show addresses here; a download has the names again.",
-    "Left out of a download from here: data validation, conditional formats, links, pictures, shapes, other kinds of " +
-      "charts, pivot tables, macros, and what else the grid has no place for.",
-    notShown.length > 0
-      ? `This file has some of what is left out: ${notShown.join(", ")}.`
-      : "Of these, none was found in this file.",
-  ];
-  if (hasOwn) {
-    paragraphs.push(
-      "It takes the place of the file that you opened before: what you typed into that one is lost here.",
-    );
-  }
-  return paragraphs.join("\n\n");
+  const { tooLarge, notRead } = words().ownFile;
+  return isTooLarge(problem) ? tooLarge : notRead;
 }
 
 /** Whether memory or the browser's storage gave out, somewhere down the chain of causes. */

@@ -1,6 +1,7 @@
 import "../../pane/all-styles";
 import type { Grid } from "./grid";
 import { byId, showStatus } from "./show";
+import { speak, words } from "./words";
 
 const rememberedAs = "tea-mass-balance pane";
 
@@ -17,7 +18,7 @@ export function preparePane(grid: Grid): void {
     if (!isOpen) return;
     mounted ??= mount(place, grid).catch((problem: unknown) => {
       mounted = undefined;
-      showStatus("The pane could not be fetched. Is the program that serves this page still running?", "warning");
+      showStatus(words().opening.paneFailed, "warning");
       throw problem;
     });
   };
@@ -40,7 +41,7 @@ async function mount(place: HTMLElement, grid: Grid): Promise<void> {
     import("./embedded-workbook-host"),
   ]);
   const host = new EmbeddedWorkbookHost(grid);
-  mountPane(place, host);
+  mountPane(place, host, speak);
   // For the tests, and for the curious in the browser's console.
   Object.assign(globalThis, { workbookHost: host });
 }

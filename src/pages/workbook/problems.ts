@@ -6,6 +6,7 @@ import type { Grid } from "./grid";
 import { type ErrorAt, type Hindrance, hindrances } from "./hindrances";
 import { KnownWorkbook, keyOf, type Spot } from "./known-workbook";
 import { namedReason } from "./named-reason";
+import { words } from "./words";
 
 export class Problems {
   readonly #grid: Grid;
@@ -115,7 +116,7 @@ export function linkTo(grid: Grid, { sheet, row, column }: Spot, fromSheet: stri
   const go = document.createElement("button");
   go.type = "button";
   go.textContent = sheet === fromSheet ? addressOf(row, column) : `${sheet} ${addressOf(row, column)}`;
-  go.title = "Go to this cell";
+  go.title = words().goToCell;
   go.addEventListener("click", () => {
     const id = grid.api.getActiveWorkbook()?.getSheetByName(sheet)?.getSheetId();
     if (id !== undefined) goToCell(grid, id, row, column);

@@ -1,7 +1,10 @@
+import type { PageWords } from "../../words/page";
+import { words } from "./words";
+
 /** A filled workbook that the page offers. Each one's work is kept by itself. */
 export interface SampleWorkbook {
   /** In the page's address, and the name that its work is kept under: for ever once shipped. */
-  readonly key: string;
+  readonly key: keyof PageWords["samples"];
   readonly title: string;
   /** Where the page finds the workbook: the build puts it there as ready data (build/bundle-pages.ts). */
   readonly file: URL;
@@ -20,3 +23,6 @@ export const sampleWorkbooks: readonly [SampleWorkbook, ...SampleWorkbook[]] = [
     file: new URL("../../../sample-workbooks/season.xlsx", import.meta.url),
   },
 ];
+
+/** What its link is called. */
+export const titleOf = ({ key }: SampleWorkbook): string => words().samples[key];

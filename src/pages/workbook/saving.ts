@@ -3,13 +3,14 @@ import { keep } from "./kept-work";
 import { isSettled, keepAtLastMoment } from "./last-moment";
 import { canLeave } from "./leave-page";
 import { showStatus } from "./show";
+import { words } from "./words";
 
 /** Long enough for a row of keystrokes and what follows from them, short enough for an impatient hand. */
 const pause = 400;
 
 /** Keeps the workbook after every change, and says so. Other tabs with the same workbook follow. */
 export function startSaving(key: string, grid: Grid, keptAt: Date | undefined): void {
-  showStatus(keptAt ? keptSince(keptAt) : "The sample; what you type is kept here.");
+  showStatus(keptAt ? keptSince(keptAt) : words().sample.shown);
   const tabs = new BroadcastChannel("tea-mass-balance");
   let waiting: ReturnType<typeof setTimeout> | undefined;
   let saving = Promise.resolve();
@@ -31,7 +32,7 @@ export function startSaving(key: string, grid: Grid, keptAt: Date | undefined): 
         tabs.postMessage(key);
       } catch {
         lost = true;
-        showStatus("This browser does not keep your work here: download it before you close the page.", "warning");
+        showStatus(words().keeping.notKept, "warning");
       }
     });
   };
@@ -70,5 +71,5 @@ export function startSaving(key: string, grid: Grid, keptAt: Date | undefined): 
 function keptSince(moment: Date): string {
   const time = moment.toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" });
   const today = moment.toDateString() === new Date().toDateString();
-  return `Kept in this browser, ${today ? time : `${moment.toLocaleDateString([], { dateStyle: "medium" })}, ${time}`}`;
+  return words().keeping.kept(today ? time : `${moment.toLocaleDateString([], { dateStyle: "medium" })}, ${time}`);
 }

@@ -10,7 +10,7 @@ import type { CellMessages } from "./cell-messages";
 import type { Grid } from "./grid";
 import { focusGrid } from "./keys";
 import { byId } from "./show";
-import { lookersInWords, sortingRefused, sorting as words } from "./words";
+import { lookersInWords, sortingRefused, words } from "./words";
 
 export function prepareSortEntry(grid: Grid, remark: CellMessages["remark"]): void {
   const { api } = grid;
@@ -61,12 +61,12 @@ function sortAsAsked(grid: Grid, sheet: string, table: Table, remark: CellMessag
   const usual = sortingFor({ by: 0, direction: "up", withBeside: true });
   const moving = movingCells(workbook, usual);
   if (!moving) {
-    remark(words.nothing);
+    remark(words().sorting.nothing);
     return;
   }
   const selected = selectedIn(grid.api.getActiveWorkbook()?.getActiveSheet());
   const question = {
-    rows: words.rows(sheet, moving.top + 1, moving.bottom + 1),
+    rows: words().sorting.rows(sheet, moving.top + 1, moving.bottom + 1),
     headings,
     offered: selected && holds(area, selected) ? selected.column - area.column : 0,
     beside: besideInWords(typedBeside(workbook, usual), area),
@@ -76,8 +76,8 @@ function sortAsAsked(grid: Grid, sheet: string, table: Table, remark: CellMessag
     const id = grid.api.getActiveWorkbook()?.getId() ?? "";
     const sorted = sortTable(grid.injector, id, grid.workbook(), sortingFor(answer));
     if (sorted.is === "refused") return sortingRefused(sorted.refusal);
-    if (sorted.is === "in order") return words.inOrder;
-    remark(words.done(sheet, headings[answer.by] ?? "", answer.direction), wayBack(grid, id, remark));
+    if (sorted.is === "in order") return words().sorting.inOrder;
+    remark(words().sorting.done(sheet, headings[answer.by] ?? "", answer.direction), wayBack(grid, id, remark));
     // After the dialog, which gives the keyboard back to where it was: an entry of a menu that is closed by now.
     setTimeout(focusGrid);
     return "";
@@ -88,7 +88,7 @@ function headingsOf({ sheets }: Workbook, sheet: string, { row, column, columns 
   const cells = sheets.find(({ name }) => name === sheet)?.cells.filter((cell) => cell.row === row) ?? [];
   return Array.from({ length: columns }, (_, place) => {
     const heading = String(cells.find((cell) => cell.column === column + place)?.value ?? "").trim();
-    return heading || words.columns(columnName(column + place), columnName(column + place));
+    return heading || words().sorting.columns(columnName(column + place), columnName(column + place));
   });
 }
 
@@ -96,9 +96,9 @@ function headingsOf({ sheets }: Workbook, sheet: string, { row, column, columns 
 function besideInWords(wider: Area | undefined, { column, columns }: Area): string | undefined {
   if (!wider) return undefined;
   const parts: string[] = [];
-  if (wider.column < column) parts.push(words.columns(columnName(wider.column), columnName(column - 1)));
+  if (wider.column < column) parts.push(words().sorting.columns(columnName(wider.column), columnName(column - 1)));
   const [end, last] = [column + columns, wider.column + wider.columns - 1];
-  if (last >= end) parts.push(words.columns(columnName(end), columnName(last)));
+  if (last >= end) parts.push(words().sorting.columns(columnName(end), columnName(last)));
   return parts.join(", ");
 }
 
@@ -106,7 +106,7 @@ function besideInWords(wider: Area | undefined, { column, columns }: Area): stri
 function wayBack(grid: Grid, bookId: string, remark: CellMessages["remark"]): HTMLElement {
   const back = document.createElement("button");
   back.type = "button";
-  back.textContent = words.undo;
+  back.textContent = words().sorting.undo;
   grid.injector.get(IUniverInstanceService).focusUnit(bookId);
   const steps = grid.injector.get(IUndoRedoService);
   const step = steps.pitchTopUndoElement();

@@ -1,4 +1,5 @@
 import { typedNumbers } from "../../cells/typed-number";
+import { words } from "./words";
 
 /** What a text typed into a cell is taken for. `remark` says how it was read, where that can be doubted. */
 export type TypedCell =
@@ -26,7 +27,7 @@ export function typedCell(text: string, decimalMark: string): TypedCell {
   if (others.length > 0 && decimalMark !== "," && !isPercent) {
     return {
       is: "doubtful",
-      remark: `${typed} can mean ${readings.join(" or ")}, so it stays a text: type one of them`,
+      remark: words().typed.doubtful(typed, readings),
     };
   }
   const isDoubted =
@@ -37,7 +38,7 @@ export function typedCell(text: string, decimalMark: string): TypedCell {
     is: "number",
     plain,
     isPercent,
-    ...(isDoubted && { remark: `${typed} is read as ${plain}${behind}, with decimals behind the point` }),
+    ...(isDoubted && { remark: words().typed.readAs(typed, `${plain}${behind}`) }),
   };
 }
 

@@ -18,21 +18,21 @@ import { isTooLarge, openOwn, ownKey } from "./own-file";
 import { preparePane } from "./pane-beside-grid";
 import type { Problems } from "./problems";
 import { readTyped } from "./read-typed";
-import { type SampleWorkbook, sampleWorkbooks } from "./sample-workbooks";
+import { type SampleWorkbook, sampleWorkbooks, titleOf } from "./sample-workbooks";
 import { startSaving } from "./saving";
 import { byId, showNotice, showStatus } from "./show";
 import { prepareSortEntry } from "./sort-entry";
-import { cardWithoutNumbers } from "./words";
+import { cardWithoutNumbers, sayHeader, words } from "./words";
 
 const key = new URLSearchParams(location.search).get("workbook") ?? sampleWorkbooks[0].key;
 const sample = sampleWorkbooks.find((each) => each.key === key);
 
+sayHeader();
+showStatus(words().opening.now);
 try {
   await open();
 } catch (problem) {
-  const reason = isTooLarge(problem)
-    ? "This workbook is too large for this page: it needs more memory than the browser has for it."
-    : "The workbook could not be opened. Is the program that serves this page still running?";
+  const reason = isTooLarge(problem) ? words().opening.tooLarge : words().opening.failed;
   byId("first-sight").remove();
   showStatus(reason, "warning");
   throw problem;
@@ -88,7 +88,7 @@ async function readSample({ file, title }: SampleWorkbook): Promise<Workbook> {
 }
 
 function showLinks(own: KeptWork | undefined): void {
-  const places = sampleWorkbooks.map(({ key, title }) => ({ key, title }));
+  const places = sampleWorkbooks.map((each) => ({ key: each.key as string, title: titleOf(each) }));
   if (own) places.push({ key: ownKey, title: own.workbook.name });
   byId("workbooks").replaceChildren(
     ...places.map((place) => {
@@ -116,7 +116,7 @@ function prepareActions(grid: Grid, problems: Problems, hasOwn: boolean): void {
       problems.look();
       const card = grid.workbook().sheets.find(isCard);
       const question = cardWithoutNumbers(card && problems.blank(card.name));
-      if (!(await ask(question, "Print it empty", "Do not print"))) return;
+      if (!(await ask(question, words().printing.agree, words().printing.refuse))) return;
     }
     printFiringCard(grid, byId("paper"));
   });
@@ -126,15 +126,12 @@ function prepareActions(grid: Grid, problems: Problems, hasOwn: boolean): void {
       await downloadXlsx(grid.workbook(), `${name} ${new Date().toLocaleDateString("sv")}.xlsx`);
     } catch (problem) {
       const reason = problem instanceof Error ? problem.message : String(problem);
-      showStatus(
-        `The file could not be made, so nothing was downloaded; your work is still here. (${reason})`,
-        "warning",
-      );
+      showStatus(words().keeping.notMade(reason), "warning");
     }
   });
   onClick("back", sample !== undefined, async () => {
-    const question = `Start afresh from the sample “${sample?.title}”?\nWhat you have typed here is lost; download it first if you want it.`;
-    if (!(await ask(question, "Start afresh", "Keep my work"))) return;
+    const { startAfresh, agree, refuse } = words().sample;
+    if (!(await ask(startAfresh(sample ? titleOf(sample) : ""), agree, refuse))) return;
     if (!(await canLeave())) return;
     settle(key);
     await forget(key);
@@ -153,8 +150,8 @@ function prepareActions(grid: Grid, problems: Problems, hasOwn: boolean): void {
 async function offerSetAside(): Promise<void> {
   const contents = await readSetAside(key).catch(() => []);
   if (contents.length === 0) return;
-  showNotice("Work that was kept here could not be read, so the sample is shown. Nothing was deleted.", [
-    ["Download what was kept", () => downloadAsText(contents, `${key} kept work.json`)],
+  showNotice(words().keeping.unreadable, [
+    [words().keeping.downloadKept, () => downloadAsText(contents, `${key} kept work.json`)],
   ]);
 }
 

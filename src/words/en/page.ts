@@ -1,0 +1,188 @@
+import { englishReason } from "../../core/english-refusals";
+import type { Fault, PageWords } from "../page";
+
+const meanings: Readonly<Record<string, string>> = {
+  "#DIV/0!": "this divides by zero or by a blank cell",
+  "#NAME?": "a function or a name in this formula is not known: look at its spelling",
+  "#REF!": "this refers to a cell that is no longer there",
+  "#NUM!": "no number answers this",
+  "#SPILL!": "the answer needs the cells beside or below this one: empty them",
+  "#CYCLE!": "this formula refers to itself",
+};
+
+/** `Fresh weight` within a sentence; names such as `TEA` keep their letters. */
+const inSentence = (label: string): string =>
+  /^\p{Lu}\p{Ll}|^\p{Lu} /u.test(label) ? label[0]?.toLowerCase() + label.slice(1) : label;
+
+/** What is wrong with the cell: "is blank", "holds the text “350 g”". */
+function state({ is, value }: Fault): string {
+  if (is === "blank") return "is blank";
+  if (is === "text") return `holds the text “${value}”`;
+  if (is !== "error") return `holds ${value}`;
+  const meaning = meanings[String(value)];
+  return `shows ${value}${meaning === undefined ? "" : ` (${meaning})`}`;
+}
+
+/** Who waits for it; empty when nobody does. */
+function waiters({ waiting, is }: Fault): string {
+  if (waiting === undefined) return "";
+  const { first, count } = waiting;
+  if (is === "blank") return count === 1 ? "1 cell waits for it" : `${count} cells wait for it`;
+  if (count === 1) return `${first} waits for it`;
+  return `${first} and ${count - 1} more ${count === 2 ? "cell wait" : "cells wait"} for it`;
+}
+
+const called = (label: string | undefined): string => (label === undefined ? "" : `, ${inSentence(label)},`);
+
+/** "is blank: 14 cells wait for it". */
+function withWaiters(fault: Fault): string {
+  const { is, reason } = fault;
+  const who = waiters(fault);
+  if (is === "formula") return who ? `${reason} (${who})` : `${reason}`;
+  return `${state(fault)}${who ? `: ${who}` : ""}${reason === undefined ? "" : `. ${reason}`}`;
+}
+
+export const englishPage: PageWords = {
+  parts: {
+    title: "Tea Mass Balance",
+    workbooks: "Workbooks",
+    card: "Firing card",
+    pane: "Jobs and checks",
+    menu: "Menu",
+    sort: "Sort the table …",
+    print: "Print the firing card",
+    download: "Download .xlsx",
+    open: "Open .xlsx …",
+    back: "Back to the sample …",
+    touchHelp:
+      "Swipe to scroll, tap a cell to select it, tap it again to type; press long and draw on to select a range. Dragging cells wants a mouse.",
+    keyHelp:
+      "Keys: Escape, then Tab leaves the sheet. F6 goes on from here to the sheet and to the jobs, Shift+F6 back.",
+    file: "A workbook to open",
+    line: "About the cells",
+    grid: "Workbook",
+  },
+  samples: { "one-lot": "One lot", season: "Season" },
+  engine: {
+    addSheet: "Add a sheet",
+    allSheets: "All sheets",
+    zoomOut: "Smaller",
+    zoomIn: "Larger",
+    zoomTo: "Zoom to this mark",
+    zoom: "Zoom",
+    cellName: "Cell to go to",
+    formula: "What the cell holds",
+    others: "More",
+    furtherNotices: "Further notices",
+  },
+  progress: { looking: "Looking at what has changed", calculating: "Calculating", done: "Calculated" },
+  hint: "Type over the tinted cells: every answer follows.",
+  meanings,
+  goToCell: "Go to this cell",
+  blankCell: "blank",
+  moreWrong: (count) => ` (${count} more ${count === 1 ? "cell is" : "cells are"} wrong)`,
+  reason: englishReason,
+  fault: {
+    // ", fresh weight, is blank: 14 cells wait for it"
+    afterAddress: (fault) =>
+      fault.is === "formula" ? `: ${withWaiters(fault)}` : `${called(fault.label)} ${withWaiters(fault)}`,
+    atCell: (fault) => (fault.is === "formula" ? withWaiters(fault) : `This ${withWaiters(fault)}`),
+    waitsFor: (address, fault) => {
+      if (fault.is === "formula") return `waits for ${address}: ${fault.reason}`;
+      return `waits for ${address}${called(fault.label) || ","} which ${state(fault)}`;
+    },
+  },
+  printing: {
+    withoutNumbers: (cause) =>
+      `The firing card has no numbers yet.${cause === undefined ? "" : ` ${cause}.`}\nPrint it all the same?`,
+    agree: "Print it empty",
+    refuse: "Do not print",
+    printed: (moment) => `Printed ${moment}`,
+  },
+  cancel: "Cancel",
+  sample: {
+    startAfresh: (sample) =>
+      `Start afresh from the sample “${sample}”?\nWhat you have typed here is lost; download it first if you want it.`,
+    agree: "Start afresh",
+    refuse: "Keep my work",
+    shown: "The sample; what you type is kept here.",
+  },
+  keeping: {
+    kept: (moment) => `Kept in this browser, ${moment}`,
+    notKept: "This browser does not keep your work here: download it before you close the page.",
+    unreadable: "Work that was kept here could not be read, so the sample is shown. Nothing was deleted.",
+    downloadKept: "Download what was kept",
+    nobodyServes:
+      "Nobody serves this page any more, so it cannot open another workbook now. What you see still works: download it to take it along.",
+    notMade: (reason) => `The file could not be made, so nothing was downloaded; your work is still here. (${reason})`,
+  },
+  opening: {
+    now: "Opening the workbook …",
+    tooLarge: "This workbook is too large for this page: it needs more memory than the browser has for it.",
+    failed: "The workbook could not be opened. Is the program that serves this page still running?",
+    paneFailed: "The pane could not be fetched. Is the program that serves this page still running?",
+  },
+  ownFile: {
+    question: (name, notShown, hasOwn) => [
+      `Open “${name}” here? The page works on a copy: the file itself is not changed.`,
+      "Kept: values, formulas, names, number formats, simple looks, notes, what is hidden, tables, and charts of columns or dots. Formulas that name table columns show addresses here; a download has the names again.",
+      "Left out of a download from here: data validation, conditional formats, links, pictures, shapes, other kinds of charts, pivot tables, macros, and what else the grid has no place for.",
+      notShown.length > 0
+        ? `This file has some of what is left out: ${notShown.join(", ")}.`
+        : "Of these, none was found in this file.",
+      ...(hasOwn
+        ? ["It takes the place of the file that you opened before: what you typed into that one is lost here."]
+        : []),
+    ],
+    agree: "Open it",
+    keepBefore: "Keep the one before",
+    notOpened: (name, reason) => `“${name}” was not opened. ${reason}`,
+    noRoom: (name) => `“${name}” is too large for this page: this browser has no room to keep it.`,
+    keepsNothing: "This browser keeps nothing for this page, so a file of your own cannot be opened here.",
+    tooLarge: "It is too large for this page: reading it needs more memory than the browser has for it.",
+    notRead: "It could not be read as an .xlsx workbook.",
+  },
+  typed: {
+    doubtful: (typed, readings) => `${typed} can mean ${readings.join(" or ")}, so it stays a text: type one of them`,
+    readAs: (typed, plain) => `${typed} is read as ${plain}, with decimals behind the point`,
+  },
+  charts: {
+    values: "values",
+    nothing: (series) => `${series}: nothing yet.`,
+    points: (series, kind, count, from, to) => `${series}: ${count} ${kind} from ${from} to ${to}`,
+    beyond: (points) => `, beyond the picture: ${points}`,
+  },
+  sorting: {
+    by: "Sort by",
+    directions: { up: "Smallest, earliest or A first", down: "Largest, latest or Z first" },
+    agree: "Sort",
+    undo: "Undo",
+    nothing: "The table has no rows to sort yet.",
+    inOrder: "The rows already stand in this order.",
+    rows: (sheet, first, last) => `Rows ${first} to ${last} of ${sheet}. Blanks come last.`,
+    beside: (columns) => `Take along what is typed beside the table, in ${columns}`,
+    columns: (first, last) => (first === last ? `column ${first}` : `columns ${first} to ${last}`),
+    done: (sheet, heading, direction) =>
+      `${sheet} is sorted by ${heading}, ${direction === "up" ? "smallest" : "largest"} first. `,
+    lookers: (first, more) => {
+      const all = more === 0 ? `${first} goes` : `${first} and ${more} more go`;
+      return `${all} by the place of rows here, not by what stands in them: look there after sorting.`;
+    },
+    refused: (refusal, at) => {
+      switch (refusal.is) {
+        case "hidden":
+          return `Row ${refusal.row + 1} is hidden: show it first, so that nothing moves unseen.`;
+        case "merged":
+          return `${at} is merged with other cells, and its row cannot be moved.`;
+        case "spills":
+          return `${at} is a formula that fills other cells as well, and they cannot be moved.`;
+        case "goes by its place":
+          return `${at} goes by the row that it stands in (${refusal.text}): it would change, so nothing was sorted.`;
+        case "reads other rows":
+          return `${at} takes other rows of the table (${refusal.text}): it would change, so nothing was sorted.`;
+        default:
+          return `${at} takes ${refusal.text}, which goes by the order of the rows: it would change, so nothing was sorted.`;
+      }
+    },
+  },
+};

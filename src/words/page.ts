@@ -1,0 +1,138 @@
+import type { Named } from "../core/english-refusals";
+import type { Reason } from "../core/refusals";
+import type { Direction } from "../sorting/row-order";
+import type { SortingRefusal } from "../sorting/sorted-table";
+
+/** A cell that holds answers up. */
+export interface Fault {
+  readonly is: "blank" | "text" | "value" | "formula" | "error";
+  readonly value: unknown;
+  /** What the sheet calls the cell. */
+  readonly label: string | undefined;
+  /** In the language that is spoken. */
+  readonly reason: string | undefined;
+  /** The address of the first cell that waits for it, and how many do. */
+  readonly waiting: { readonly first: string; readonly count: number } | undefined;
+}
+
+/** The buttons and fields of the header and its menu, and what stands around the grid. */
+type PagePart =
+  | "title"
+  | "workbooks"
+  | "card"
+  | "pane"
+  | "menu"
+  | "sort"
+  | "print"
+  | "download"
+  | "open"
+  | "back"
+  | "touchHelp"
+  | "keyHelp"
+  | "file"
+  | "line"
+  | "grid";
+
+/** The engine's own buttons and fields. */
+type EnginePart =
+  | "addSheet"
+  | "allSheets"
+  | "zoomOut"
+  | "zoomIn"
+  | "zoomTo"
+  | "zoom"
+  | "cellName"
+  | "formula"
+  | "others"
+  | "furtherNotices";
+
+/** Every word of the workbook page around its grid. */
+export interface PageWords {
+  readonly parts: Readonly<Record<PagePart, string>>;
+  /** By their keys. */
+  readonly samples: Readonly<Record<"one-lot" | "season", string>>;
+  readonly engine: Readonly<Record<EnginePart, string>>;
+  /** While a calculation takes its time. */
+  readonly progress: Readonly<Record<"looking" | "calculating" | "done", string>>;
+  /** While no cell has anything to say. */
+  readonly hint: string;
+  /** What the engine's own errors mean. */
+  readonly meanings: Readonly<Record<string, string>>;
+  readonly goToCell: string;
+  readonly blankCell: string;
+  readonly moreWrong: (count: number) => string;
+  /** Why a function refuses; its arguments as `named` calls them. */
+  readonly reason: (reason: Reason, named: Named) => string;
+  readonly fault: {
+    /** Behind the cell's address. */
+    readonly afterAddress: (fault: Fault) => string;
+    /** Where the cell is in sight. */
+    readonly atCell: (fault: Fault) => string;
+    /** Of a cell that waits for it. */
+    readonly waitsFor: (address: string, fault: Fault) => string;
+  };
+  readonly printing: {
+    /** Before a card is printed that has nothing to go by; with the cell that it waits for. */
+    readonly withoutNumbers: (cause: string | undefined) => string;
+    readonly agree: string;
+    readonly refuse: string;
+    readonly printed: (moment: string) => string;
+  };
+  readonly cancel: string;
+  readonly sample: {
+    readonly startAfresh: (sample: string) => string;
+    readonly agree: string;
+    readonly refuse: string;
+    readonly shown: string;
+  };
+  readonly keeping: {
+    readonly kept: (moment: string) => string;
+    readonly notKept: string;
+    readonly unreadable: string;
+    readonly downloadKept: string;
+    readonly nobodyServes: string;
+    readonly notMade: (reason: string) => string;
+  };
+  readonly opening: {
+    readonly now: string;
+    readonly tooLarge: string;
+    readonly failed: string;
+    readonly paneFailed: string;
+  };
+  readonly ownFile: {
+    readonly question: (name: string, notShown: readonly string[], hasOwn: boolean) => readonly string[];
+    readonly agree: string;
+    readonly keepBefore: string;
+    readonly notOpened: (name: string, reason: string) => string;
+    readonly noRoom: (name: string) => string;
+    readonly keepsNothing: string;
+    readonly tooLarge: string;
+    readonly notRead: string;
+  };
+  readonly typed: {
+    readonly doubtful: (typed: string, readings: readonly string[]) => string;
+    readonly readAs: (typed: string, plain: string) => string;
+  };
+  readonly charts: {
+    readonly values: string;
+    readonly nothing: (series: string) => string;
+    readonly points: (series: string, kind: "dots" | "columns", count: number, from: string, to: string) => string;
+    readonly beyond: (points: string) => string;
+  };
+  readonly sorting: {
+    readonly by: string;
+    readonly directions: Readonly<Record<Direction, string>>;
+    readonly agree: string;
+    readonly undo: string;
+    readonly nothing: string;
+    readonly inOrder: string;
+    readonly rows: (sheet: string, first: number, last: number) => string;
+    readonly beside: (columns: string) => string;
+    readonly columns: (first: string, last: string) => string;
+    readonly done: (sheet: string, heading: string, direction: Direction) => string;
+    /** Of what looks at single rows from elsewhere: the first of them, and how many more. */
+    readonly lookers: (first: string, more: number) => string;
+    /** `at`: the address of the cell that it is about. */
+    readonly refused: (refusal: SortingRefusal, at: string) => string;
+  };
+}

@@ -1,0 +1,170 @@
+import type { Fault, PageWords } from "../page";
+import { chineseReason } from "./refusals";
+
+const meanings: Readonly<Record<string, string>> = {
+  "#DIV/0!": "这里除以了零或空白单元格",
+  "#NAME?": "公式中有不认识的函数或名称：请看看拼写",
+  "#REF!": "所指的单元格已不存在",
+  "#NUM!": "没有数能作答",
+  "#SPILL!": "答案要用旁边或下面的单元格：请清空它们",
+  "#CYCLE!": "公式指向了它自己",
+};
+
+/** 出了什么问题：“是空的”“是文本‘350 g’”。 */
+function state({ is, value }: Fault): string {
+  if (is === "blank") return "是空的";
+  if (is === "text") return `是文本“${value}”`;
+  if (is !== "error") return `是 ${value}`;
+  const meaning = meanings[String(value)];
+  return `显示 ${value}${meaning === undefined ? "" : `（${meaning}）`}`;
+}
+
+/** 有谁在等；没有则为空。 */
+function waiters({ waiting, is }: Fault): string {
+  if (waiting === undefined) return "";
+  const { first, count } = waiting;
+  if (is === "blank") return `有 ${count} 个单元格在等它`;
+  return count === 1 ? `${first} 在等它` : `${first} 等 ${count} 个单元格在等它`;
+}
+
+function withWaiters(fault: Fault): string {
+  const { is, reason } = fault;
+  const who = waiters(fault);
+  if (is === "formula") return who ? `${reason}（${who}）` : `${reason}`;
+  return `${state(fault)}${who ? `：${who}` : ""}${reason === undefined ? "" : `。${reason}`}`;
+}
+
+const called = (label: string | undefined): string => (label === undefined ? "" : `（${label}）`);
+
+export const chinesePage: PageWords = {
+  parts: {
+    title: "茶叶物料平衡",
+    workbooks: "工作簿",
+    card: "炒茶卡",
+    pane: "工作与检查",
+    menu: "菜单",
+    sort: "排序表格…",
+    print: "打印炒茶卡",
+    download: "下载 .xlsx",
+    open: "打开 .xlsx…",
+    back: "回到示例…",
+    touchHelp: "滑动以滚动；点一下选中单元格，再点一下输入；长按并拖动选中一个区域。拖动单元格需要鼠标。",
+    keyHelp: "按键：先按 Esc，再按 Tab 离开工作表。F6 从这里到工作表，再到工作面板；Shift+F6 返回。",
+    file: "要打开的工作簿",
+    line: "关于单元格",
+    grid: "工作簿",
+  },
+  samples: { "one-lot": "一批茶", season: "一季" },
+  engine: {
+    addSheet: "添加工作表",
+    allSheets: "所有工作表",
+    zoomOut: "缩小",
+    zoomIn: "放大",
+    zoomTo: "缩放到此刻度",
+    zoom: "缩放",
+    cellName: "转到单元格",
+    formula: "单元格的内容",
+    others: "更多",
+    furtherNotices: "其他通知",
+  },
+  progress: { looking: "正在查看改动", calculating: "正在计算", done: "已算完" },
+  hint: "请改有底色的单元格：所有答案随之而变。",
+  meanings,
+  goToCell: "转到此单元格",
+  blankCell: "空白",
+  moreWrong: (count) => `（另有 ${count} 个单元格有误）`,
+  reason: chineseReason,
+  fault: {
+    afterAddress: (fault) =>
+      fault.is === "formula" ? `：${withWaiters(fault)}` : `${called(fault.label)} ${withWaiters(fault)}`,
+    atCell: (fault) => (fault.is === "formula" ? withWaiters(fault) : `这里${withWaiters(fault)}`),
+    waitsFor: (address, fault) =>
+      fault.is === "formula"
+        ? `在等 ${address}：${fault.reason}`
+        : `在等 ${address}${called(fault.label)}，它${state(fault)}`,
+  },
+  printing: {
+    withoutNumbers: (cause) => `炒茶卡上还没有数字。${cause === undefined ? "" : `${cause}。`}\n仍要打印吗？`,
+    agree: "打印空卡",
+    refuse: "不打印",
+    printed: (moment) => `打印于 ${moment}`,
+  },
+  cancel: "取消",
+  sample: {
+    startAfresh: (sample) => `从示例“${sample}”重新开始？\n这里输入的内容会丢失；想留着请先下载。`,
+    agree: "重新开始",
+    refuse: "保留我的内容",
+    shown: "这是示例；输入的内容会保存在这里。",
+  },
+  keeping: {
+    kept: (moment) => `已保存在此浏览器中，${moment}`,
+    notKept: "此浏览器不保存这里的内容：关闭页面前请先下载。",
+    unreadable: "以前保存在这里的内容无法读取，所以显示示例。没有删除任何东西。",
+    downloadKept: "下载保存的内容",
+    nobodyServes: "提供此页面的程序已停止，现在打不开另一个工作簿。眼前的内容照常可用：请下载带走。",
+    notMade: (reason) => `文件没有做成，什么也没有下载；内容还在这里。（${reason}）`,
+  },
+  opening: {
+    now: "正在打开工作簿…",
+    tooLarge: "这个工作簿对此页面太大：所需内存超过了浏览器所能提供的。",
+    failed: "工作簿打不开。提供此页面的程序还在运行吗？",
+    paneFailed: "面板取不到。提供此页面的程序还在运行吗？",
+  },
+  ownFile: {
+    question: (name, notShown, hasOwn) => [
+      `在这里打开“${name}”？页面用的是副本，文件本身不会改变。`,
+      "保留：值、公式、名称、数字格式、简单的外观、批注、隐藏的内容、表格，以及柱形图和散点图。指名表格列的公式在这里显示为地址；下载后又是名称。",
+      "从这里下载时不含：数据验证、条件格式、链接、图片、形状、其他种类的图表、数据透视表、宏，以及表格放不下的其他内容。",
+      notShown.length > 0 ? `此文件中有一些不含在内的：${notShown.join("、")}。` : "此文件中没有发现这些。",
+      ...(hasOwn ? ["它会取代以前打开的文件：在那个文件里输入的内容会在这里丢失。"] : []),
+    ],
+    agree: "打开",
+    keepBefore: "保留以前的",
+    notOpened: (name, reason) => `没有打开“${name}”。${reason}`,
+    noRoom: (name) => `“${name}”对此页面太大：浏览器没有地方保存它。`,
+    keepsNothing: "此浏览器不为此页面保存任何内容，所以这里打不开自己的文件。",
+    tooLarge: "它对此页面太大：读取所需的内存超过了浏览器所能提供的。",
+    notRead: "它无法作为 .xlsx 工作簿读取。",
+  },
+  typed: {
+    doubtful: (typed, readings) => `${typed} 可能是 ${readings.join(" 或 ")}，所以仍是文本：请输入其中一个`,
+    readAs: (typed, plain) => `${typed} 读作 ${plain}，点后是小数`,
+  },
+  charts: {
+    values: "值",
+    nothing: (series) => `${series}：还没有内容。`,
+    points: (series, kind, count, from, to) =>
+      `${series}：${count} 个${kind === "dots" ? "点" : "柱"}，从 ${from} 到 ${to}`,
+    beyond: (points) => `，超出图外的有 ${points}`,
+  },
+  sorting: {
+    by: "排序依据",
+    directions: { up: "小的、早的或 A 在前", down: "大的、晚的或 Z 在前" },
+    agree: "排序",
+    undo: "撤销",
+    nothing: "表格中还没有可排序的行。",
+    inOrder: "各行已是这个次序。",
+    rows: (sheet, first, last) => `${sheet} 的第 ${first} 行至第 ${last} 行。空白排在最后。`,
+    beside: (columns) => `连同表格旁边输入的内容：${columns}`,
+    columns: (first, last) => (first === last ? `${first} 列` : `${first} 列至 ${last} 列`),
+    done: (sheet, heading, direction) => `${sheet} 已按 ${heading} 排序，${direction === "up" ? "小" : "大"}的在前。`,
+    lookers: (first, more) =>
+      `${first}${more === 0 ? "" : ` 等 ${more + 1} 处`} 按行的位置取数，而不看行里是什么：排序后请到那里看看。`,
+    refused: (refusal, at) => {
+      switch (refusal.is) {
+        case "hidden":
+          return `第 ${refusal.row + 1} 行是隐藏的：请先显示它，免得有东西在看不见的地方移动。`;
+        case "merged":
+          return `${at} 与其他单元格合并了，它所在的行不能移动。`;
+        case "spills":
+          return `${at} 的公式还填着其他单元格，它们不能移动。`;
+        case "goes by its place":
+          return `${at} 随所在的行而定（${refusal.text}）：排序会使它改变，所以没有排序。`;
+        case "reads other rows":
+          return `${at} 取表格其他行的数（${refusal.text}）：排序会使它改变，所以没有排序。`;
+        default:
+          return `${at} 取 ${refusal.text}，它随各行的次序而定：排序会使它改变，所以没有排序。`;
+      }
+    },
+  },
+};
