@@ -4,15 +4,26 @@ import { fileURLToPath } from "node:url";
 import { catalogue } from "../core/catalogue";
 import { asHtml } from "../generate/blocks";
 import { functionPages } from "../generate/function-pages";
+import { howSurePage, pictureOf } from "../generate/how-sure-page";
+import { measuredStudies } from "../generate/measured";
+import { picture } from "../generate/picture";
 
-const style = resolve(dirname(fileURLToPath(import.meta.url)), "../generate/page.css");
+const source = resolve(dirname(fileURLToPath(import.meta.url)), "..");
+const style = join(source, "generate/page.css");
 
-/** Writes the pages of the functions, which Excel's help and the pane's working open, beside the pages in a folder. */
+/**
+ * Writes the pages of the functions, which Excel's help and the pane's working open, and how sure they are, beside the
+ * pages in a folder.
+ */
 export function writeFunctionSite(folder: string): void {
   const docs = join(folder, "docs", "functions");
   mkdirSync(docs, { recursive: true });
-  for (const functionPage of functionPages(catalogue)) {
+  const studies = measuredStudies(resolve(source, ".."));
+  for (const functionPage of functionPages(catalogue, studies)) {
     writeFileSync(join(docs, `${functionPage.name}.html`), asHtml(functionPage));
   }
   cpSync(style, join(docs, "page.css"));
+  writeFileSync(join(folder, "docs", "how-sure.html"), asHtml(howSurePage(studies), "functions/page.css"));
+  mkdirSync(join(folder, "docs", "how-sure"), { recursive: true });
+  for (const study of studies) writeFileSync(join(folder, "docs", pictureOf(study)), picture(study));
 }

@@ -4,8 +4,18 @@ export type Block =
   | { readonly paragraph: string }
   | { readonly code: string }
   | { readonly list: readonly string[] }
-  | { readonly links: readonly { readonly text: string; readonly page: string; readonly after: string }[] }
+  | { readonly links: readonly Link[] }
+  | { readonly picture: string; readonly words: string }
   | { readonly table: readonly string[]; readonly rows: readonly (readonly string[])[] };
+
+export interface Link {
+  readonly text: string;
+  /** The name of its file, without the ending. */
+  readonly page: string;
+  /** The heading there that it leads to. */
+  readonly at?: string;
+  readonly after: string;
+}
 
 export interface Page {
   /** The name of its file, without the ending. */
@@ -16,6 +26,13 @@ export interface Page {
 
 /** Text that Markdown would read as markup. */
 const plain = (text: string): string => text.replaceAll(/([\\`*_<>[\]])/g, "\\$1");
+/** The name of a heading in an address, as hosts of Markdown make it. */
+const anchor = (heading: string): string =>
+  heading
+    .toLowerCase()
+    .replaceAll(/[^\p{L}\p{Nd} -]/gu, "")
+    .replaceAll(" ", "-");
+const hash = (at: string | undefined): string => (at === undefined ? "" : `#${anchor(at)}`);
 const tableCell = (text: string): string => plain(text).replaceAll("|", "\\|");
 
 function blockAsMarkdown(block: Block): string {
@@ -24,8 +41,11 @@ function blockAsMarkdown(block: Block): string {
   if ("code" in block) return `\`\`\`\n${block.code}\n\`\`\``;
   if ("list" in block) return block.list.map((item) => `- ${plain(item)}`).join("\n");
   if ("links" in block) {
-    return block.links.map(({ text, page, after }) => `- [${plain(text)}](${page}.md)${plain(after)}`).join("\n");
+    return block.links
+      .map(({ text, page, at, after }) => `- [${plain(text)}](${page}.md${hash(at)})${plain(after)}`)
+      .join("\n");
   }
+  if ("picture" in block) return `![${plain(block.words)}](${block.picture})`;
   const rows = block.rows.map((row) => `| ${row.map(tableCell).join(" | ")} |`);
   return [`| ${block.table.map(tableCell).join(" | ")} |`, `|${" --- |".repeat(block.table.length)}`, ...rows].join(
     "\n",
@@ -40,16 +60,21 @@ export const escaped = (text: string): string => text.replaceAll(/[&<>"]/g, (let
 const tagged = (tag: string, text: string): string => `<${tag}>${escaped(text)}</${tag}>`;
 
 function blockAsHtml(block: Block): string {
-  if ("heading" in block) return tagged(`h${block.level}`, block.heading);
+  if ("heading" in block) {
+    const { heading, level } = block;
+    return `<h${level} id="${escaped(anchor(heading))}">${escaped(heading)}</h${level}>`;
+  }
   if ("paragraph" in block) return tagged("p", block.paragraph);
   if ("code" in block) return `<pre>${tagged("code", block.code)}</pre>`;
   if ("list" in block) return `<ul>${block.list.map((item) => tagged("li", item)).join("")}</ul>`;
   if ("links" in block) {
     const items = block.links.map(
-      ({ text, page, after }) => `<li><a href="${escaped(page)}.html">${escaped(text)}</a>${escaped(after)}</li>`,
+      ({ text, page, at, after }) =>
+        `<li><a href="${escaped(page)}.html${hash(at)}">${escaped(text)}</a>${escaped(after)}</li>`,
     );
     return `<ul>${items.join("")}</ul>`;
   }
+  if ("picture" in block) return `<img src="${escaped(block.picture)}" alt="${escaped(block.words)}">`;
   const head = block.table.map((name) => `<th scope="col">${escaped(name)}</th>`).join("");
   const rows = block.rows.map((row) => `<tr>${row.map((text) => tagged("td", text)).join("")}</tr>`);
   return `<table><thead><tr>${head}</tr></thead><tbody>${rows.join("\n")}</tbody></table>`;

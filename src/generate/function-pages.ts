@@ -17,6 +17,8 @@ import {
 import type { Entry } from "../core/entry";
 import type { Block, Page } from "./blocks";
 import { cellText, checksTable, cited } from "./checks-table";
+import { howSureBlocks } from "./how-sure-page";
+import type { MeasuredStudy } from "./measured";
 
 function examples({ spec, page }: Entry): Block[] {
   return page.examples.flatMap(({ given, gives, shows }): Block[] => {
@@ -50,7 +52,7 @@ function spill({ spec, page }: Entry): Block[] {
   ];
 }
 
-function functionPage(entry: Entry): Page {
+function functionPage(entry: Entry, studies: readonly MeasuredStudy[]): Page {
   const { spec, page } = entry;
   const name = `${namespace}.${spec.id}`;
   const columns = columnsInWords(spec);
@@ -92,6 +94,7 @@ function functionPage(entry: Entry): Page {
       ...page.guide.map((paragraph) => ({ paragraph })),
       { heading: "Examples", level: 2 },
       ...examples(entry),
+      ...howSureBlocks(spec.id, studies),
       ...(page.cautions.length === 0 ? [] : [{ heading: "Cautions", level: 2 } as const, ...cautions]),
       ...(page.sources.length === 0
         ? []
@@ -127,7 +130,7 @@ function indexPage(catalogue: readonly Entry[]): Page {
 }
 
 /** The index and a page for each function. */
-export const functionPages = (catalogue: readonly Entry[]): Page[] => [
+export const functionPages = (catalogue: readonly Entry[], studies: readonly MeasuredStudy[]): Page[] => [
   indexPage(catalogue),
-  ...catalogue.map(functionPage),
+  ...catalogue.map((entry) => functionPage(entry, studies)),
 ];

@@ -1,7 +1,8 @@
 /**
- * `npm run generate` writes docs/functions, docs/checks.md and signatures.json from the catalogue,
- * docs/dependencies.md from the lockfile, docs/rooms.svg from the imports of the sources, the Fluent tokens that the pane
- * uses, src/pane/fluent-tokens.css, and src/words/released.ts from last-release.json; with `--check` it writes nothing and fails when one of them is stale.
+ * `npm run generate` writes docs/functions, docs/checks.md and signatures.json from the catalogue, docs/how-sure.md with
+ * its pictures from what `npm run calibrate` measured, docs/dependencies.md from the lockfile, docs/rooms.svg from the
+ * imports of the sources, the Fluent tokens that the pane uses, src/pane/fluent-tokens.css, and src/words/released.ts from
+ * last-release.json; with `--check` it writes nothing and fails when one of them is stale.
  */
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -14,13 +15,18 @@ import type { Lockfile } from "./dependencies";
 import { dependenciesPage } from "./dependencies-page";
 import { fluentTokensFor } from "./fluent-tokens";
 import { functionPages } from "./function-pages";
+import { howSurePage, pictureOf } from "./how-sure-page";
+import { measuredFile, measuredStudies, staleStudies } from "./measured";
+import { picture } from "./picture";
 import { roomsOf } from "./rooms";
 import { roomsPicture } from "./rooms-picture";
 import { breaches, type Signature, signatureRecord } from "./signatures";
 
 const docsFolder = "docs/functions";
+const picturesFolder = "docs/how-sure";
 const checksFile = "docs/checks.md";
 const dependenciesFile = "docs/dependencies.md";
+const howSureFile = "docs/how-sure.md";
 const roomsFile = "docs/rooms.svg";
 const signaturesFile = "signatures.json";
 const tokensFile = "src/pane/fluent-tokens.css";
@@ -28,7 +34,10 @@ const releasedFile = "src/words/released.ts";
 
 /** Every generated file with its text, from the catalogue that runs here and the sources of a project. */
 function generatedFiles(project: string): Map<string, string> {
-  const pages = functionPages(catalogue).map((page) => [`${docsFolder}/${page.name}.md`, asMarkdown(page)] as const);
+  const studies = measuredStudies(project);
+  const pages = functionPages(catalogue, studies).map(
+    (page) => [`${docsFolder}/${page.name}.md`, asMarkdown(page)] as const,
+  );
   const signatures = `${JSON.stringify(
     catalogue.map(({ spec }) => signatureRecord(spec)),
     null,
@@ -39,6 +48,8 @@ function generatedFiles(project: string): Map<string, string> {
   return new Map([
     ...pages,
     [checksFile, asMarkdown(checksPage(catalogue))],
+    [howSureFile, asMarkdown(howSurePage(studies))],
+    ...studies.map((study) => [`docs/${pictureOf(study)}`, picture(study)] as const),
     [dependenciesFile, asMarkdown(dependenciesPage(lockfile, (path) => sizeOfPackage(join(project, path))))],
     [roomsFile, roomsPicture(roomsOf(project))],
     [signaturesFile, signatures],
@@ -68,14 +79,12 @@ function sizeOfPackage(path: string): number {
     .reduce((sum, entry) => sum + statSync(join(entry.parentPath, entry.name)).size, 0);
 }
 
-/** Pages of functions that are no longer there. */
-function leftovers(project: string, files: ReadonlyMap<string, string>): string[] {
-  const folder = join(project, docsFolder);
-  if (!existsSync(folder)) return [];
-  return readdirSync(folder)
-    .map((name) => `${docsFolder}/${name}`)
+/** Pages of functions, and pictures, that are no longer there. */
+const leftovers = (project: string, files: ReadonlyMap<string, string>): string[] =>
+  [docsFolder, picturesFolder]
+    .filter((folder) => existsSync(join(project, folder)))
+    .flatMap((folder) => readdirSync(join(project, folder)).map((name) => `${folder}/${name}`))
     .filter((path) => !files.has(path));
-}
 
 const textOf = (path: string): string | undefined =>
   existsSync(path) ? readFileSync(path, "utf8").replaceAll("\r\n", "\n") : undefined;
@@ -84,7 +93,8 @@ const textOf = (path: string): string | undefined =>
 export function staleFiles(project = "."): string[] {
   const files = generatedFiles(project);
   const differing = [...files].filter(([path, text]) => textOf(join(project, path)) !== text).map(([path]) => path);
-  return [...differing, ...leftovers(project, files)];
+  const measuredAnew = staleStudies(project).map((functions) => `${measuredFile}: npm run calibrate (${functions})`);
+  return [...differing, ...leftovers(project, files), ...measuredAnew];
 }
 
 /** What the catalogue would break in saved workbooks, by the signatures that were recorded last, beyond the corrections. */
@@ -98,13 +108,13 @@ export function signatureBreaches(): string[] {
   );
 }
 
-function write(): void {
+export function write(): void {
   const files = generatedFiles(".");
-  mkdirSync(docsFolder, { recursive: true });
+  for (const folder of [docsFolder, picturesFolder]) mkdirSync(folder, { recursive: true });
   for (const path of leftovers(".", files)) rmSync(path);
   for (const [path, text] of files) writeFileSync(path, text);
   console.log(
-    `Wrote ${files.size} files: ${[docsFolder, checksFile, dependenciesFile, roomsFile, signaturesFile].join(", ")} ${tokensFile} and ${releasedFile}.`,
+    `Wrote ${files.size} files: ${[docsFolder, checksFile, howSureFile, picturesFolder, dependenciesFile, roomsFile, signaturesFile].join(", ")}, ${tokensFile} and ${releasedFile}.`,
   );
 }
 

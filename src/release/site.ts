@@ -48,6 +48,7 @@ ${[
   ...samples.map((sample) => link(`sample-workbooks/${sample}`, sample, ": a sample of an invented farm")),
   link("docs/functions/index.html", "Every function", " with its arguments, examples and checks"),
   link("docs/checks.html", "What the numbers are checked against"),
+  link("docs/how-sure.html", "How sure the functions are"),
   link("docs/excel-check.html", "Checking an installation in Excel"),
   link("docs/changelog.html", "What changed"),
   link("docs/dependencies.html", "What it stands on"),

@@ -3,6 +3,7 @@ import { catalogue } from "../../src/core/catalogue";
 import { signature } from "../../src/core/describe";
 import { asHtml, asMarkdown, type Page } from "../../src/generate/blocks";
 import { functionPages } from "../../src/generate/function-pages";
+import { measuredStudies } from "../../src/generate/measured";
 
 const page: Page = {
   name: "try",
@@ -32,7 +33,7 @@ describe("a page", () => {
 });
 
 describe("the pages of the functions", () => {
-  const pages = functionPages(catalogue);
+  const pages = functionPages(catalogue, measuredStudies("."));
 
   test("are an index that links to all, and one for each function", () => {
     const index = asMarkdown(pages[0] as Page);

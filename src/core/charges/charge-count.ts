@@ -70,7 +70,7 @@ export const chargeCountPage = {
     "Use it before the first firing, on the weight that really goes to the pan: after airing, with sift-outs taken off. Type the load at which your pan works best, and the answer is the number of charges whose weight comes nearest to it.",
     "When two numbers of charges are equally near, you get the larger one: a pan that is a little light dries evenly, one that is too full steams the leaf. Type maxLoad where your pan has a limit that no charge may pass, and the number goes up until every charge keeps to it.",
     "With readability, the smallest step your scale shows, charges are counted in steps that you can weigh: CHARGESPLIT then gives the same number of charges with their weights.",
-    "Refused: a weight that your scale cannot show, a maxLoad below panLoad, a panLoad below one step of the scale, and more than 10000 charges, which nearly always means grams on one side and kilograms on the other.",
+    "Refused: a weight that your scale cannot show, a maxLoad below panLoad, a panLoad below one step of the scale, and more than 10000 charges: look whether one side is in grams and the other in kilograms.",
   ],
   sources: [],
   cautions: [],

@@ -82,7 +82,8 @@ export const ovenMeanPage = {
   guide: [
     "Dry two samples of the same leaf and give both moistures. When they agree you get their mean; when they do not you get #N/A and the spread between them, and the honest thing is to dry two more and give all four.",
     "The limit that stands when you give none, 0.3 points, is how well two determinations on finished tea repeat. Fresh and half-dried leaf is far less even and needs a limit of its own: dry several samples of one well-mixed basket and see how far apart they come out.",
-    "The limit is one for two readings: good ones differ by more 5 times in 100. More readings of the same leaf lie further apart, so the limit widens by itself, 1.20 times for three, 1.31 for four, 1.39 for five and 1.45 for six, and good sets of any size are refused equally rarely.",
+    "The limit is one for two readings: good ones differ by more 5 times in 100. More readings of the same leaf lie further apart, so the limit widens by itself, 1.20 times for three, 1.31 for four, 1.39 for five and 1.45 for six, and good sets of any size are refused in 5 of 100.",
+    "Measured with readings that scatter as much as the limit is made for: a pair of which one is wrong by 1.5 times the limit is refused in 84 of 100, by twice the limit in 98, and two more readings bring a good pair that was refused to agree in 67 of 100.",
     "Agreement says that the samples repeat, not that they are right. An oven that is too cool or a scale that is out gives the same wrong answer twice.",
     "Refused: a limit of more than 5 points, which no longer tells anything apart. One reading alone gives #N/A.",
   ],

@@ -32,7 +32,7 @@ export const wetBasisPage = {
   guide: [
     "Drying curves and laboratory papers often state moisture on dry basis. Turn such a figure into wet basis before you give it to any other function here: they all work on wet basis.",
     "Percentages above 100 % are a sign that a figure is on dry basis. One below 100 % may be on either: ask before you trust it, 50 % on dry basis is only 33.3 % on wet basis.",
-    "Refused: a negative figure, and one above 25, which is 2500 %. No leaf holds that much water: 300 is most often a 300 % that was typed without its sign.",
+    "Refused: a negative figure, and one above 25, which is 2500 %. No leaf holds that much water: 300 looks like 300 % typed without its sign.",
   ],
   sources: [{ work: foodBalanceNotes, place: "conversion formula and example 5" }],
   cautions: [],

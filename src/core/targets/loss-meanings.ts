@@ -88,7 +88,7 @@ export const lossMeaningsPage = {
     ];
   },
   guide: [
-    "Somebody tells you to take the leaf down by so much percent and does not say of what. Put the charge in here and look at the three scale readings: usually only one of them can be what was meant, and you can ask about that one.",
+    "Somebody tells you to take the leaf down by so much percent and does not say of what. Put the charge in here and look at the three scale readings: see which of them can be what was meant, and ask about that one.",
     "Each row is one meaning: what the scale would read, what has gone, and the moisture left, on wet and on dry basis. The word in the first column is what FIRINGTARGET and FIRINGMOISTURE take as lossOf.",
     "When the loss is larger than the moisture, it can only be meant of the water: the other two rows hold an error that says so, and the first still stands.",
   ],

@@ -178,8 +178,8 @@ export const uncertaintyPage = ({ calculate }: ReturnType<typeof uncertaintyOf>)
       ];
     },
     guide: [
-      "Use it before you trust a decimal. You give the function, the numbers that you put into it and how good each of them is; the first row answers with the result and its own standard uncertainty. About two results in three lie within one such error of the truth, nineteen in twenty within two.",
-      "The last column says where the doubt comes from: the shares add up to 1, and the largest one is the reading that is worth measuring better. For finished weight it is nearly always the moisture of the fresh leaf, and a better scale changes nothing.",
+      "Use it before you trust a decimal. You give the function, the numbers that you put into it and how good each of them is; the first row answers with the result and its own standard uncertainty. With simulated readings, 67 to 70 of 100 results lie within one such error of the truth, 95 to 96 within two.",
+      "The last column says where the doubt comes from: the shares add up to 1, and the largest one is the reading that is worth measuring better. For finished weight it was the moisture of the fresh leaf in 100 of 100 kitchens where that is read to half a point or one, and in 97 where it is read more finely: a better scale changes next to nothing.",
       "An error is one standard uncertainty. SCALEERROR gives it for a weight. One point of moisture is 0.01; above 0.2 it is refused, because 0.5 points are 0.005.",
       "Inputs count as independent of each other. Two weights from one scale that is off by the same share are not: for their ratio the true error is smaller than the one shown.",
       "It works for every function that takes single numbers and gives one smooth number. Counts, tables, lists and texts have no slope and are refused, with the names of the functions that can be used. Errors so large that the function bends within them need more than this rule.",

@@ -75,8 +75,8 @@ export const dryRecoveryPage = {
   },
   guide: [
     "OUTTURN with the water taken out of it, so that lots plucked in dew and lots plucked in sun can stand beside each other. 1 less the answer is the share of dry matter that left with sift-outs, samples, dust and breathing.",
-    "The answer may pass 1. No tea gains dry matter, so a reading was off, and most often it is the fresh moisture: at 77 %, one point too many adds more than four points here. FINISHEDCHECK tells whether such an error explains it.",
-    "Kept for the lots that went well, 1 less the answer gives the dryLoss for FINISHEDWEIGHT and the lowLoss and highLoss for FINISHEDBAND.",
+    "The answer may pass 1. No tea gains dry matter, so a reading was off. Look at the fresh moisture first: at 77 %, one point too many adds more than four points here. FINISHEDCHECK tells whether such an error explains it.",
+    "Kept for the lots that went well, 1 less the answer, in the mean, gives the dryLoss for FINISHEDWEIGHT, and the lowLoss and highLoss alike for FINISHEDBAND and FINISHEDCHECK.",
     "Sift-outs and samples that were weighed go into removed, with their own moisture in removedMoisture: 20 g of dry sift-outs hold four times the dry matter of 20 g of fresh leaf. The answer is then about what went on, and 1 less it is the loss that nobody weighed, which is what FINISHEDBAND and FINISHEDCHECK ask for beside their own removed.",
   ],
   sources: [{ work: iowaMoistureBasis, place: "definition of wet basis" }],

@@ -4,7 +4,8 @@ import { gum, irriMoisture } from "../sources";
 import { step } from "../working";
 import {
   aboutErrors,
-  aboutHighLoss,
+  aboutLosses,
+  aboutPower,
   finishedLimits,
   type LotDetails,
   lotDetails,
@@ -61,7 +62,8 @@ export const finishedBandPage = {
   guide: [
     "Use it while the lot is on its way, to know between which weights it should come out. The middle number is the weight if no dry matter were lost; it is not the weight to expect, for which FINISHEDWEIGHT takes your usual loss. FINISHEDCHECK holds the weight in the book against the same limits.",
     "Weigh the sift-outs and samples and type them as removed, in the unit of the fresh weight. Type removedMoisture where they were weighed later and drier than the fresh leaf.",
-    aboutHighLoss,
+    aboutLosses,
+    aboutPower,
     aboutErrors,
     "The answer is three cells beside each other, and a spill cannot stand inside a worksheet table: there ask for one of them, =INDEX(TEA.FINISHEDBAND(A2, B2, C2, , , 0, 10%), 1) for low, 2 and 3 for the others. Without highLoss the first cell is empty text.",
     "Refused: removed leaf that holds as much dry matter as the fresh leaf or more, a highLoss below lowLoss, and a moisture error above 20 points. The band says what weights can be true. It says nothing about how good the tea is.",

@@ -6,7 +6,8 @@ import { gum } from "../sources";
 import { step, workingNumber } from "../working";
 import {
   aboutErrors,
-  aboutHighLoss,
+  aboutLosses,
+  aboutPower,
   finishedLimits,
   type LotDetails,
   lotDetails,
@@ -66,9 +67,10 @@ export const finishedCheckPage = {
   },
   guide: [
     "Use it when the lot is packed and the book is filled in. The answer is one of four texts.",
-    "“agrees”: the readings can all be true together. “more dry matter out than came in”: they cannot, even if nothing was lost and every error counted; a weight or a moisture is wrong, two lots were mixed, or the tea is not as dry as it was said to be. “less lost than expected”: possible, but better than lowLoss says your lots ever do. “more lost than expected”: below what highLoss allows; look for sift-outs that were not written down, a spill, or fresh leaf weighed with dew on it.",
+    "“agrees”: the readings can all be true together. “more dry matter out than came in”: they cannot, even if nothing was lost and every error counted; a weight or a moisture is wrong, two lots were mixed, or the tea is not as dry as it was said to be. “less lost than expected”: possible, but better than lowLoss and the errors allow. “more lost than expected”: below what highLoss and the errors allow; look for sift-outs that were not written down, a spill, or fresh leaf weighed with dew on it.",
     "Without highLoss the last of these is never said: a weight of next to nothing would agree. Without lowLoss the third is never said.",
-    aboutHighLoss,
+    aboutLosses,
+    aboutPower,
     aboutErrors,
     "A wide error makes nearly everything agree. If a weight agrees with one point of fresh moisture error and not with 0, the book is neither right nor wrong: a better moisture would tell.",
     "The verdict is about the figures. It is no statement about the tea itself, nor about anyone's honesty.",

@@ -75,7 +75,7 @@ export function seasonSheet(): Sheet {
   put("A21", "Fresh leaf, g", label);
   put(today, 1385, input(grams));
   put("A22", "Sure of the range to", label);
-  put(confidence, 0.95, input("0%"), "Nineteen lots in twenty should fall inside a range of 95 %.");
+  put(confidence, 0.95, input("0%"), "A range of 95 % is meant to hold 95 of 100 lots.");
   put(
     "E19",
     "What it will make, g",

@@ -137,7 +137,7 @@ export const englishPieces: PieceMessages = {
       "outturn far from the others": {
         title: "Outturn far from your other lots",
         what: ({ outturn, z }) => `An outturn of ${outturn}, ${z} usual distances from the middle lot of this sheet.`,
-        why: "Nearly always a slip of the pen, a dish on the scale, or a mix of units. Wet leaf gives a low outturn that is true.",
+        why: "It may be a slip of the pen, a dish on the scale, or a mix of units. Wet leaf gives a low outturn that is true.",
         advice: "Compare both weights with the notes of the day. Leave a true figure as it is.",
       },
       "not a step of the scale": {

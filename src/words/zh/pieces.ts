@@ -127,7 +127,7 @@ export const chinesePieces: PieceMessages = {
       "outturn far from the others": {
         title: "制成率与其他批次相差很大",
         what: ({ outturn, z }) => `制成率 ${outturn}，与本表中位批次相差 ${z} 个常见距离。`,
-        why: "多半是笔误、秤上留着盘子或单位混用。雨水叶的制成率低，可能是真实的。",
+        why: "可能是笔误、秤上留着盘子或单位混用。雨水叶的制成率低，可能是真实的。",
         advice: "对照当天的记录核对两个重量。属实的数请保留。",
       },
       "not a step of the scale": {

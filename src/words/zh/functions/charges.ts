@@ -15,8 +15,8 @@ export const charges = {
     "两种锅数同样接近时，取多的那个：锅里略少一点，叶子干得匀；装得太满，叶子就被水汽闷住了。锅若有限度，任何一锅都不能超过，请填 maxLoad，锅数会往上加，直到每锅都不超过。",
   "With readability, the smallest step your scale shows, charges are counted in steps that you can weigh: CHARGESPLIT then gives the same number of charges with their weights.":
     "填了 readability（秤的最小分度），各锅就按秤称得出的分度来分：CHARGESPLIT 给出同样的锅数和各锅的重量。",
-  "Refused: a weight that your scale cannot show, a maxLoad below panLoad, a panLoad below one step of the scale, and more than 10000 charges, which nearly always means grams on one side and kilograms on the other.":
-    "会拒绝：秤显示不出的重量，小于 panLoad 的 maxLoad，不到一个分度的 panLoad，以及超过 10000 锅，这几乎总是因为一边用了克、一边用了公斤。",
+  "Refused: a weight that your scale cannot show, a maxLoad below panLoad, a panLoad below one step of the scale, and more than 10000 charges: look whether one side is in grams and the other in kilograms.":
+    "会拒绝：秤显示不出的重量，小于 panLoad 的 maxLoad，不到一个分度的 panLoad，以及超过 10000 锅：请看是否一边用了克、一边用了公斤。",
   "936 g at about 320 g a pan makes 3 charges, of 312 g each": "936 克，每锅约 320 克，分 3 锅，每锅 312 克",
   "980 g makes 3 charges of 326.7 g": "980 克分 3 锅，每锅 326.7 克",
   "where no charge may pass 325 g, the same leaf makes 4": "若每锅不得超过 325 克，同样的茶叶要分 4 锅",

@@ -22,8 +22,8 @@ export const moisture = {
     "干燥曲线和实验室的论文常用干基含水率。把这样的数交给这里的其他函数之前，先换成湿基：它们都按湿基计算。",
   "Percentages above 100 % are a sign that a figure is on dry basis. One below 100 % may be on either: ask before you trust it, 50 % on dry basis is only 33.3 % on wet basis.":
     "百分数超过 100 %，说明这个数是干基的。低于 100 % 的，两种都有可能：先问清楚再用，干基 50 % 只是湿基 33.3 %。",
-  "Refused: a negative figure, and one above 25, which is 2500 %. No leaf holds that much water: 300 is most often a 300 % that was typed without its sign.":
-    "会拒绝：负数，以及大于 25（即 2500 %）的数。没有哪种叶子含这么多水：300 多半是漏了百分号的 300 %。",
+  "Refused: a negative figure, and one above 25, which is 2500 %. No leaf holds that much water: 300 looks like 300 % typed without its sign.":
+    "会拒绝：负数，以及大于 25（即 2500 %）的数。没有哪种叶子含这么多水：300 看着像漏了百分号的 300 %。",
   "60 g of water on 100 g of dry matter is 37.5 % of the whole 160 g":
     "100 克干物质带 60 克水，水占总重 160 克的 37.5 %",
 
@@ -53,8 +53,10 @@ export const moisture = {
     "同一份茶叶烘两个样品，把两个含水率都填上。相符就得到平均值；不相符就得到 #N/A，并写明两者相差多少，这时老实的做法是再烘两个，四个一起填上。",
   "The limit that stands when you give none, 0.3 points, is how well two determinations on finished tea repeat. Fresh and half-dried leaf is far less even and needs a limit of its own: dry several samples of one well-mixed basket and see how far apart they come out.":
     "不填限值时按 0.3 个百分点，这是成茶两次测定能够重复到的程度。鲜叶和半干的叶远没有这样均匀，要另定限值：把一篮叶拌匀，烘几个样品，看结果相差多少。",
-  "The limit is one for two readings: good ones differ by more 5 times in 100. More readings of the same leaf lie further apart, so the limit widens by itself, 1.20 times for three, 1.31 for four, 1.39 for five and 1.45 for six, and good sets of any size are refused equally rarely.":
-    "限值是对两个读数说的：测得好的两个读数，100 次里有 5 次相差更多。同一份茶叶的读数越多，彼此就散得越开，所以限值会自动放宽：三个为 1.20 倍，四个 1.31 倍，五个 1.39 倍，六个 1.45 倍；这样，无论几个，好的读数被拒绝的机会都一样少。",
+  "The limit is one for two readings: good ones differ by more 5 times in 100. More readings of the same leaf lie further apart, so the limit widens by itself, 1.20 times for three, 1.31 for four, 1.39 for five and 1.45 for six, and good sets of any size are refused in 5 of 100.":
+    "限值是对两个读数说的：测得好的两个读数，100 次里有 5 次相差更多。同一份茶叶的读数越多，彼此就散得越开，所以限值会自动放宽：三个为 1.20 倍，四个 1.31 倍，五个 1.39 倍，六个 1.45 倍；这样，无论几个，好的读数 100 次里有 5 次被拒绝。",
+  "Measured with readings that scatter as much as the limit is made for: a pair of which one is wrong by 1.5 times the limit is refused in 84 of 100, by twice the limit in 98, and two more readings bring a good pair that was refused to agree in 67 of 100.":
+    "用模拟的读数测得，离散程度正合限值：两个读数中有一个错了限值的 1.5 倍，100 次中有 84 次被拒绝，错了两倍，有 98 次；好的两个读数被拒绝后，再加两个读数，100 次中有 67 次相符。",
   "Agreement says that the samples repeat, not that they are right. An oven that is too cool or a scale that is out gives the same wrong answer twice.":
     "相符只说明样品能重复，不说明结果是对的。烘箱温度不够，或者秤不准，两次得出的是同一个错数。",
   "Refused: a limit of more than 5 points, which no longer tells anything apart. One reading alone gives #N/A.":

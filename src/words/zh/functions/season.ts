@@ -41,12 +41,14 @@ export const season = {
   "fresh weights of lots made before; whole columns may be given, with their heading":
     "以往各批的鲜叶重量；可以给整列，连标题一起",
   "their finished weights; a lot without one is left out": "它们的成茶重量；没有成茶重量的批次不计入",
-  "how often a lot should fall inside the range; 95 % is nineteen lots in twenty":
-    "一批落在范围之内的机会有多大；95 % 就是二十批中有十九批",
+  "how often a lot should fall inside the range; 95 % is 95 lots of 100":
+    "一批落在范围之内的机会有多大；95 % 就是 100 批中有 95 批",
   "Use it on the morning when the leaf has come in, to plan packing or to promise tea: three cells, the least to expect, the weight to expect, and the most. It needs no moisture, only your own book; the expected weight is today's leaf at the outturn of the whole season.":
     "早上鲜叶收进来，要安排包装或答应交茶，就用它：三个单元格，依次是预计最少、预计重量、预计最多。它不需要含水率，只要自己的账；预计重量是今天的鲜叶按全季制成率算出的重量。",
-  "The range is for this one lot. With 95 %, at most one lot in twenty falls outside it by chance when nothing is wrong. A lot outside it is worth a look at the weights, and at what was different that day: rain on the leaf, another plot, coarser plucking. It widens for a larger lot, and narrows as you write more lots down.":
-    "这个范围只针对这一批。按 95 % 计，一切正常时，二十批中至多有一批会碰巧落在外面。落在外面的批次，值得看看重量，也看看那天有什么不同：鲜叶带雨水、换了地块、采得粗。批越大，范围越宽；记下的批次越多，范围越窄。",
+  "The range is for this one lot, and a confidence of 95 % means to hold it in 95 of 100 when nothing is wrong. A lot outside it is worth a look at the weights, and at what was different that day: rain on the leaf, another plot, coarser plucking. It widens for a larger lot, and narrows as you write more lots down.":
+    "这个范围只针对这一批；按 95 % 计，一切正常时应有 100 批中的 95 批落在里面。落在外面的批次，值得看看重量，也看看那天有什么不同：鲜叶带雨水、换了地块、采得粗。批越大，范围越宽；记下的批次越多，范围越窄。",
+  "Measured with simulated lots that scatter normally, in either way. From 8 past lots on, for leaf within their size, it held 94.8 to 98.9 of 100 lots. With 3 to 6 it held 94.6 to 97.4 of 100, and for a lot of one and a half times or twice the largest 94.8 to 99.9. It pays for that with its width: with three past lots it is 2.3 to 2.5 times as wide as it would have to be if outturn and scatter were known, with eight 1.3 to 1.4 times, with forty 1.1 to 1.2 times.":
+    "用模拟的批次测得，批次按正态散开，两种方式都试过。以往有 8 批或更多、鲜叶重量在以往批次之内时，100 批中有 94.8 到 98.9 批落在范围里。以往有 3 到 6 批时，有 94.6 到 97.4 批；比最大的一批大一半或大一倍时，有 94.8 到 99.9 批。代价是范围宽：与制成率和散开的程度都已知时相比，以往三批时宽到 2.3 到 2.5 倍，八批时 1.3 到 1.4 倍，四十批时 1.1 到 1.2 倍。",
   "It takes for granted that today's leaf is like the leaf of the past lots, and that lots scatter by chance: all by the same percent, or large ones by less. The range is wide enough for either. Give it the lots of the same kind of leaf: a first flush says little about a third.":
     "它假定今天的鲜叶与以往各批相像，也假定各批的散开出于偶然：或者各批百分比一样，或者大批的百分比小些。范围足够宽，两种情况都顾到。请给它同一类鲜叶的批次：第一个茶季的批次，对第三个茶季参考不大。",
   "Lots still open, empty rows and headings are passed over. Rows that cannot be right (text, a finished weight above the fresh one, an error) are left out without a word, so look at the column of those left out in SEASONTABLE. Lots that are merely unlikely are kept: find them with LOTFLAGS, and mend them first.":
@@ -75,8 +77,10 @@ export const season = {
     "标记是说“看一看”，不是说“错了”。先看两个重量：是不是笔误、盘子留在秤上、该写公斤却写了克。再想想那一天：鲜叶带雨水，制成率低是真实的；一筐粗老叶筛得狠，也是这样。",
   "Usual means the middle lot, and the usual distance is the middle of the distances from it, so that a few gross mistakes in the book move neither. When more than half of the lots are alike the mean distance takes its place; when all are alike there is nothing to measure with, and only more out than in is flagged.":
     '“通常”指排在正中的那一批，“常见距离”是各批与它的距离中排在正中的那个，所以账里有几个大错，两者都不受影响。半数以上的批次一样时，改用平均距离；全部一样时，没有尺度可量，只标出"more out than in"（出多于进）。',
-  "Leave the limit out, and it follows the number of past lots, so that of a hundred good new lots about one is flagged: it is 14.6 with five past lots, 4.9 with ten, 3.5 with twenty, and near 2.6 with hundreds. With few lots only a gross mistake can be told. A limit that you type, such as the 3.5 that is often advised, counts for books of every size; of a hundred good lots it flags twelve beside five past ones, three beside ten, one beside twenty.":
-    "限值省略时按以往批次的多少而定，使一百批好的新批次中约有一批被标出：以往有五批时是 14.6，十批 4.9，二十批 3.5，几百批时接近 2.6。批次少时，只看得出很大的错。自己填的限值（例如常见建议的 3.5）对大小账都一样；一百批好的批次中，以往只有五批时它标出十二批，十批时三批，二十批时一批。",
+  "Leave the limit out, and it follows the number of past lots, so that of a hundred good new lots about one is flagged: it is 14.6 with five past lots, 4.9 with ten, 3.5 with twenty, and near 2.6 with hundreds. With few lots only a gross mistake can be told. A limit that you type, such as the 3.5 that is often advised, counts for books of every size; of a hundred good lots it flags 12 beside five past ones, 3 beside ten, 1 beside twenty.":
+    "限值省略时按以往批次的多少而定，使一百批好的新批次中约有一批被标出：以往有五批时是 14.6，十批 4.9，二十批 3.5，几百批时接近 2.6。批次少时，只看得出很大的错。自己填的限值（例如常见建议的 3.5）对大小账都一样；一百批好的批次中，以往只有五批时它标出 12 批，十批时 3 批，二十批时 1 批。",
+  "Measured with simulated lots whose outturns scatter by 3 %: a lot that is 20 % too low was flagged in 29 of 100 beside five past lots, in 92 beside ten and in over 99 beside twenty. What counts is the mistake against that scatter; docs/how-sure.md has more sizes.":
+    "用模拟的批次测得，制成率散开 3 %：偏低 20 % 的一批，以往有五批时 100 次中有 29 次被标出，十批时 92 次，二十批时超过 99 次。要紧的是错误与这种离散相比有多大；docs/how-sure.md 里还有别的大小。",
   "Open lots, empty rows, headings and mistakes in the past lists are passed over. Fewer than five finished lots give #N/A.":
     "以往批次中未完成的、空行、标题和有错的会跳过。已完成的批次不足五批，答案为 #N/A。",
   "150 g from 900 g, on an invented farm whose lots come out at 21 to 22 %":
@@ -90,10 +94,12 @@ export const season = {
   "their finished weights; blank while a lot is not finished": "它们的成茶重量；未完成的批次留空",
   "Use it before you trust a season's numbers, to find the lots that were weighed or written down wrong. It gives a row for every row of the book, in the same order, so put it beside the book: in the row of the headings when the lists begin there or just below, and in the row of the first lot with FALSE for headers.":
     "采信一季的数字之前，先用它找出称错或记错的批次。账上有几行，它就给几行，次序相同，所以请放在账的旁边：所给的列从标题行或紧接其下开始，就放在标题那一行；headers 填 FALSE，就放在第一批那一行。",
-  'The flag is "high" (more tea than the leaf usually makes), "low" (less), "more out than in" (finished above fresh, which is flagged here and refused elsewhere), or nothing. z says how far: about two lots in three lie within 1, and in the tens it is mostly a slip of the pen.':
-    '标记为 "high"（偏高，茶比鲜叶通常做出的多）、"low"（偏低，比通常的少）、"more out than in"（出多于进，成茶比鲜叶重；这里标出，别处会拒绝），或没有。z 说明相差多远：约三分之二的批次在 1 以内，到了几十多半是笔误。',
-  "Leave the limit out, and it follows the number of lots, so that of twenty clean books about one has a flag: it is 8 for five lots, 4.6 for ten, 3.8 for forty. A limit that you type counts for books of every size. The 3.5 that is often advised flags a lot in twenty-one of a hundred clean books of five lots, in twelve of those of ten, and in nine of those of forty.":
-    "限值省略时按批次的多少而定，使二十本没有错的账中约有一本出现标记：五批时是 8，十批 4.6，四十批 3.8。自己填的限值对大小账都一样。常见建议的 3.5，在一百本没有错的五批账中有二十一本会出现标记，十批的有十二本，四十批的有九本。",
+  'The flag is "high" (more tea than the leaf usually makes), "low" (less), "more out than in" (finished above fresh, which is flagged here and refused elsewhere), or nothing. z says how far: of the lots of a good book of twenty 69 in 100 lie within 1; in the tens, look first for a slip of the pen.':
+    '标记为 "high"（偏高，茶比鲜叶通常做出的多）、"low"（偏低，比通常的少）、"more out than in"（出多于进，成茶比鲜叶重；这里标出，别处会拒绝），或没有。z 说明相差多远：二十批的好账里，100 批中有 69 批在 1 以内；到了几十，请先看是不是笔误。',
+  "Leave the limit out, and it follows the number of lots, so that of twenty clean books about one has a flag: it is 8 for five lots, 4.6 for ten, 3.8 for forty. A limit that you type counts for books of every size. The 3.5 that is often advised flags a lot in 20 of a hundred clean books of five lots, in 13 of those of ten, and in 9 of those of forty.":
+    "限值省略时按批次的多少而定，使二十本没有错的账中约有一本出现标记：五批时是 8，十批 4.6，四十批 3.8。自己填的限值对大小账都一样。常见建议的 3.5，在一百本没有错的五批账中有 20 本会出现标记，十批的有 13 本，四十批的有 9 本。",
+  "Measured with simulated lots whose outturns scatter by 3 %: a lot that is 20 % too low was flagged in 88 of 100 books of ten lots and in over 99 of those of forty. What counts is the mistake against that scatter; docs/how-sure.md has more sizes.":
+    "用模拟的批次测得，制成率散开 3 %：偏低 20 % 的一批，在 100 本十批的账中有 88 本被标出，四十批的账中超过 99 本。要紧的是错误与这种离散相比有多大；docs/how-sure.md 里还有别的大小。",
   "A flag says look, and not wrong: leaf that came in wet from rain has a low outturn that is true. Compare flagged lots by their dry matter with DRYRECOVERY when the moistures are known.":
     "标记是说“看一看”，不是说“错了”：淋了雨收进来的湿叶，制成率低是真实的。知道含水率时，用 DRYRECOVERY 按干物质比较标出的批次。",
   "The comparison is by ratio: twice the usual outturn and half of it are equally far away. Usual means the middle lot, so a few gross mistakes do not hide each other. When more than half of the lots are alike the mean distance takes the place of the middle one; then the limit is 3.5, whatever the size; when all are alike z is 0.":

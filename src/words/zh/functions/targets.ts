@@ -55,8 +55,8 @@ export const targets = {
   "The three meanings of one loss side by side: of the water, of the weight, in points.":
     "同一损失的三种含义并列：按水、按重量、按百分点。",
   "the loss whose meaning is in question: 30 % or 0.3": "含义不明的损失：30 % 或 0.3",
-  "Somebody tells you to take the leaf down by so much percent and does not say of what. Put the charge in here and look at the three scale readings: usually only one of them can be what was meant, and you can ask about that one.":
-    "有人叫你把茶叶去掉百分之几，却没说按什么算。把这一锅填进来，看看三个秤上读数：通常只有一个说得通，就拿这一个去问他。",
+  "Somebody tells you to take the leaf down by so much percent and does not say of what. Put the charge in here and look at the three scale readings: see which of them can be what was meant, and ask about that one.":
+    "有人叫你把茶叶去掉百分之几，却没说按什么算。把这一锅填进来，看看三个秤上读数：看哪一个说得通，就拿这一个去问他。",
   "Each row is one meaning: what the scale would read, what has gone, and the moisture left, on wet and on dry basis. The word in the first column is what FIRINGTARGET and FIRINGMOISTURE take as lossOf.":
     "每行是一种含义：秤上应是多少、去掉了多少，还有剩下的含水率，湿基和干基都有。第一列的词，就是 FIRINGTARGET 和 FIRINGMOISTURE 的 lossOf 要填的词。",
   "When the loss is larger than the moisture, it can only be meant of the water: the other two rows hold an error that says so, and the first still stands.":

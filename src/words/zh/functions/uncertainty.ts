@@ -13,10 +13,10 @@ export const uncertainty = {
     "盘子去了皮，或另外称过，重量是两次读数之差时，填 TRUE",
   "largest error that the scale may have at this load, either way, a; left out, 0":
     "称这样的重量时，秤偏大或偏小最多可能差多少，a；省略时为 0",
-  "Use it to get the weight errors that BALANCEFIT, FINISHEDBAND, FINISHEDCHECK and UNCERTAINTY ask for. The answer is one standard uncertainty, in the unit of your scale: the usual size of the error. Where scatter makes up most of it, about two weighings in three lie within it and nineteen in twenty within twice as much. Where the step of the display alone makes it, 58 in 100 lie within it and all within twice as much.":
-    "BALANCEFIT、FINISHEDBAND、FINISHEDCHECK 和 UNCERTAINTY 要填重量的误差，就用它来求。答案是一个标准不确定度，单位与秤相同，是误差通常的大小。误差主要来自读数离散时，大约三次称重中有两次落在它之内，二十次中有十九次落在它的两倍之内；只来自显示分度时，100 次中有 58 次落在它之内，全部落在它的两倍之内。",
-  "The step of the display alone gives d/√12, a little under a third of a step. To learn the repeatability, put the same bag of leaf on the scale ten times, lift it off in between, and take STDEV of the readings. Where that shows one and the same number every time, leave it at 0. Ten readings know the scatter to about a quarter of itself, so do it with two or three loads and take the mean.":
-    "单是显示的分度，误差就有 d/√12，略小于分度的三分之一。想知道重复性，把同一袋茶叶放上秤称十次，每次之间拿下来，再对读数用 STDEV。若每次显示的都是同一个数，就填 0。称十次，离散程度只能知道到它自己的四分之一左右，所以请用两三袋分别试，再取平均。",
+  "Use it to get the weight errors that BALANCEFIT, FINISHEDBAND, FINISHEDCHECK and UNCERTAINTY ask for. The answer is one standard uncertainty, in the unit of your scale: the usual size of the error. Where readings scatter by half a step or more, 68 to 69 in 100 weights lie within it and 95 to 96 within twice as much. Where the step of the display alone makes it, 58 in 100 lie within it and all within twice as much.":
+    "BALANCEFIT、FINISHEDBAND、FINISHEDCHECK 和 UNCERTAINTY 要填重量的误差，就用它来求。答案是一个标准不确定度，单位与秤相同，是误差通常的大小。读数离散达到半个分度或更多时，100 个重量中有 68 到 69 个的误差不超过它，95 到 96 个不超过它的两倍；只来自显示分度时，100 次中有 58 次落在它之内，全部落在它的两倍之内。",
+  "The step of the display alone gives d/√12, a little under a third of a step. To learn the repeatability, put the same bag of leaf on the scale ten times, lift it off in between, and take STDEV of the readings. Where that shows one and the same number every time, leave it at 0. Ten readings know the scatter to about a quarter of itself (1/√18), and within twice the answer lie only 92 to 93 in 100 then: do it with two or three loads and take the mean.":
+    "单是显示的分度，误差就有 d/√12，略小于分度的三分之一。想知道重复性，把同一袋茶叶放上秤称十次，每次之间拿下来，再对读数用 STDEV。若每次显示的都是同一个数，就填 0。称十次，离散程度只能知道到它自己的四分之一左右（1/√18），那时 100 次中只有 92 到 93 次落在答案的两倍之内：请用两三袋分别试，再取平均。",
   "Averaging several readings makes the part that scatters smaller. A display that shows the same number every time gains nothing by it; where readings scatter by 0.43 of a step or more, averaging takes the step out as well. Between, against a simulated scale of which s is well known, with 1 to 10 readings and s up to three steps, the answer is never more than 4 % too small nor 5 % too large. A scale that is off stays off.":
     "几次读数取平均，离散的那部分会变小。若每次显示的都是同一个数，取平均就没有用；若读数的离散达到分度的 0.43 或更多，取平均连分度的误差也会消去。介于两者之间，与模拟的秤相比（s 已知得很准，读数 1 到 10 次，s 不超过三个分度），答案偏小不超过 4 %，偏大不超过 5 %。秤本身的偏差，取平均纠正不了。",
   "For accuracy take what the maker or a test certificate states, or what a known weight shows. A scale that is off by the same share everywhere does no harm to outturns and ratios of weights taken on it; it does harm where weights of two scales meet.":
@@ -35,10 +35,10 @@ export const uncertainty = {
     "它的各个参数，依次排成一行或一列；可选的参数留空即为省略",
   "the standard uncertainty of each, in the same unit; 0 for an exact one":
     "各参数的误差（一个标准不确定度），单位与参数相同；准确的填 0",
-  "Use it before you trust a decimal. You give the function, the numbers that you put into it and how good each of them is; the first row answers with the result and its own standard uncertainty. About two results in three lie within one such error of the truth, nineteen in twenty within two.":
-    "相信小数点后面的数之前，先用它看一看。写明函数、填进去的数，以及每个数有多准；第一行给出结果，以及结果自己的误差（一个标准不确定度）。大约三个结果中有两个离真值不超过一个误差，二十个中有十九个不超过两个误差。",
-  "The last column says where the doubt comes from: the shares add up to 1, and the largest one is the reading that is worth measuring better. For finished weight it is nearly always the moisture of the fresh leaf, and a better scale changes nothing.":
-    "最后一列说明不准从哪里来：各份额合计为 1，份额最大的那个读数最值得测得更准。对成茶重量来说，几乎总是鲜叶含水率，换更好的秤也没有用。",
+  "Use it before you trust a decimal. You give the function, the numbers that you put into it and how good each of them is; the first row answers with the result and its own standard uncertainty. With simulated readings, 67 to 70 of 100 results lie within one such error of the truth, 95 to 96 within two.":
+    "相信小数点后面的数之前，先用它看一看。写明函数、填进去的数，以及每个数有多准；第一行给出结果，以及结果自己的误差（一个标准不确定度）。用模拟的读数测得，100 个结果中有 67 到 70 个离真值不超过一个误差，95 到 96 个不超过两个误差。",
+  "The last column says where the doubt comes from: the shares add up to 1, and the largest one is the reading that is worth measuring better. For finished weight it was the moisture of the fresh leaf in 100 of 100 kitchens where that is read to half a point or one, and in 97 where it is read more finely: a better scale changes next to nothing.":
+    "最后一列说明不准从哪里来：各份额合计为 1，份额最大的那个读数最值得测得更准。对成茶重量来说，鲜叶含水率测到半个到一个百分点时，模拟的 100 家中有 100 家份额最大的是它；测得更细时，也有 97 家：换更好的秤几乎没有用。",
   "An error is one standard uncertainty. SCALEERROR gives it for a weight. One point of moisture is 0.01; above 0.2 it is refused, because 0.5 points are 0.005.":
     "误差是一个标准不确定度。重量的误差由 SCALEERROR 给出。含水率的一个百分点填 0.01；超过 0.2 会拒绝，因为 0.5 个百分点应填 0.005。",
   "Inputs count as independent of each other. Two weights from one scale that is off by the same share are not: for their ratio the true error is smaller than the one shown.":

@@ -29,10 +29,10 @@ export const yields = {
   "weight of the finished tea": "成茶重量",
   "OUTTURN with the water taken out of it, so that lots plucked in dew and lots plucked in sun can stand beside each other. 1 less the answer is the share of dry matter that left with sift-outs, samples, dust and breathing.":
     "就是去掉了水的 OUTTURN，这样带露水采的批次和晴天采的批次可以放在一起比。1 减去答案，就是随筛出物、样品、碎末和呼吸走掉的干物质的比例。",
-  "The answer may pass 1. No tea gains dry matter, so a reading was off, and most often it is the fresh moisture: at 77 %, one point too many adds more than four points here. FINISHEDCHECK tells whether such an error explains it.":
-    "答案可能超过 1。茶叶不会增加干物质，所以是某个读数不准，多半是鲜叶含水率：在 77 % 时，含水率多记一个百分点，这里就多出四个多百分点。这样的误差能不能解释得通，FINISHEDCHECK 会给出答案。",
-  "Kept for the lots that went well, 1 less the answer gives the dryLoss for FINISHEDWEIGHT and the lowLoss and highLoss for FINISHEDBAND.":
-    "把做得好的批次的答案留存下来，用 1 减去它，就能得出 FINISHEDWEIGHT 要的 dryLoss，以及 FINISHEDBAND 要的 lowLoss 和 highLoss。",
+  "The answer may pass 1. No tea gains dry matter, so a reading was off. Look at the fresh moisture first: at 77 %, one point too many adds more than four points here. FINISHEDCHECK tells whether such an error explains it.":
+    "答案可能超过 1。茶叶不会增加干物质，所以是某个读数不准。请先看鲜叶含水率：在 77 % 时，含水率多记一个百分点，这里就多出四个多百分点。这样的误差能不能解释得通，FINISHEDCHECK 会给出答案。",
+  "Kept for the lots that went well, 1 less the answer, in the mean, gives the dryLoss for FINISHEDWEIGHT, and the lowLoss and highLoss alike for FINISHEDBAND and FINISHEDCHECK.":
+    "把做得好的批次的答案留存下来，用 1 减去它，取平均，就是 FINISHEDWEIGHT 要的 dryLoss；FINISHEDBAND 和 FINISHEDCHECK 要的 lowLoss 和 highLoss 也都填它。",
   "Sift-outs and samples that were weighed go into removed, with their own moisture in removedMoisture: 20 g of dry sift-outs hold four times the dry matter of 20 g of fresh leaf. The answer is then about what went on, and 1 less it is the loss that nobody weighed, which is what FINISHEDBAND and FINISHEDCHECK ask for beside their own removed.":
     "称过的筛出物和样品填入 removed，它们自己的含水率填入 removedMoisture：20 克干的筛出物所含的干物质，是 20 克鲜叶的四倍。这时答案说的是继续往下做的那部分；1 减去答案，就是谁也没称到的损失，FINISHEDBAND 和 FINISHEDCHECK 在它们自己的 removed 之外要的正是它。",
   "weight of what was weighed and taken out on the way, such as sift-outs and samples; left out, 0":
@@ -73,8 +73,8 @@ export const yields = {
     "取出的茶叶称重时的含水率；省略时与鲜叶相同",
   "least share of the dry matter that is lost beside that, as dust and breathing; 0 when left out":
     "除此之外，干物质至少损失的比例，如碎末和呼吸；省略时为 0",
-  "largest share that is lost in a lot that went well, from your own lots; no lower limit when left out":
-    "做得好的一批最多损失的比例，取自自己的批次；省略则没有下限",
+  "largest share that is lost beside that in a lot that goes well; no lower limit when left out":
+    "做得好的一批在此之外最多损失的比例；省略则没有下限",
   "one standard uncertainty of each weight, that of removed leaf too, in its unit; 0 when left out":
     "每个重量（包括取出的茶叶）的一个标准不确定度，单位与重量相同；省略时为 0",
   "one standard uncertainty of the fresh moisture; one point (0.01) when left out, our assumption":
@@ -84,8 +84,10 @@ export const yields = {
     "一批还在做的时候用，看成茶该落在哪两个重量之间。中间的数是干物质毫无损失时的重量，不是预计的重量；预计重量请用 FINISHEDWEIGHT，它按平常的损失来算。FINISHEDCHECK 拿本上的重量与同样的界限相比。",
   "Weigh the sift-outs and samples and type them as removed, in the unit of the fresh weight. Type removedMoisture where they were weighed later and drier than the fresh leaf.":
     "请把筛出物和样品称出来，填入 removed，单位与鲜叶重量相同。如果是后来才称的，已比鲜叶干，请填 removedMoisture。",
-  "There is no honest figure for highLoss that we could supply: it depends on your sifting and your hands. Take it from your own lots. List those that went well and were weighed with care, a dozen or more, and work out 1 less DRYRECOVERY for each, with its sift-outs as removed and their own moisture as removedMoisture. Leave lots out only for a reason that you knew at the time. The smallest of these losses, not below 0, is your lowLoss and the largest your highLoss. They hold the moisture errors of those days too, so the band is rather too wide than too narrow.":
-    "highLoss 我们给不出一个靠得住的数：它取决于怎么筛，也取决于手上功夫。请取自自己的批次。列出做得好、称得仔细的批次，要十二批或更多；每批算出 1 减去 DRYRECOVERY，算时把筛出物填入 removed，筛出物自己的含水率填入 removedMoisture。只有当时就知道原因的批次，才可以不列。这些损失中最小的（不低于 0）就是 lowLoss，最大的就是 highLoss。那些日子的含水率误差也在里面，所以得出的范围多半偏宽，而不是偏窄。",
+  "There is no honest figure for lowLoss and highLoss that we could supply: they depend on your sifting and your hands. Take them from your own lots. List those that went well and were weighed with care, a dozen or more, and work out 1 less DRYRECOVERY for each, with its sift-outs as removed and their own moisture as removedMoisture. Leave lots out only for a reason that you knew at the time. The mean of these losses, not below 0, is your lowLoss and your highLoss alike: what the errors allow to either side comes on top, so that each error counts once.":
+    "lowLoss 和 highLoss 我们给不出靠得住的数：它们取决于怎么筛，也取决于手上功夫。请取自自己的批次。列出做得好、称得仔细的批次，要十二批或更多；每批算出 1 减去 DRYRECOVERY，算时把筛出物填入 removed，筛出物自己的含水率填入 removedMoisture。只有当时就知道原因的批次，才可以不列。这些损失的平均（不低于 0），既填作 lowLoss，也填作 highLoss：误差向两边容许的幅度会另外加上，这样每个误差只算一次。",
+  "Measured with simulated lots, with limits from 20 past ones and one point of error in the fresh moisture: a good lot was called wrong in 6 of 100, a lot that lost 10 % more was found in 66 of 100 and one that lost 15 % more in 94; with half a point of error, 10 % were found in 99. The smallest and the largest of the losses as limits would count the errors twice and find 12.":
+    "用模拟的批次测得，界限取自 20 个以往批次，鲜叶含水率误差一个百分点：好的批次 100 批中有 6 批被说成不对；多损失 10 % 的批次，100 批中查出 66 批，多损失 15 % 的查出 94 批；误差为半个百分点时，多损失 10 % 的查出 99 批。若拿损失中最小的和最大的作界限，误差就算了两次，只查出 12 批。",
   "Errors are single standard uncertainties, and the limits stand two of them away. When freshMoistureError is left out it is one point (0.01). That figure is our own assumption, from no source: a maker who dries samples in an oven knows the moisture better, one who takes it from last year knows it worse. Type your own as soon as you have one, and 0 to take the moisture as exact. At 76 %, one point alone makes the band about 8 % wide to either side.":
     "误差都填一个标准不确定度，界限取在两个标准不确定度处。freshMoistureError 省略时为一个百分点（0.01）。这个数是我们自己的假定，没有出处：用烘箱烘样品的人，含水率知道得更准；沿用去年的人，就没有这么准。一有自己的数，就请填上；填 0 表示把含水率当作准确。在 76 % 时，单是一个百分点就使范围向两边各宽约 8 %。",
   "The answer is three cells beside each other, and a spill cannot stand inside a worksheet table: there ask for one of them, =INDEX(TEA.FINISHEDBAND(A2, B2, C2, , , 0, 10%), 1) for low, 2 and 3 for the others. Without highLoss the first cell is empty text.":
@@ -100,8 +102,8 @@ export const yields = {
   "Whether a finished weight fits the fresh leaf it came from.": "成茶重量与所用的鲜叶是否相符。",
   "Use it when the lot is packed and the book is filled in. The answer is one of four texts.":
     "茶叶包装好、本上填齐之后用。答案是四句话之一。",
-  "“agrees”: the readings can all be true together. “more dry matter out than came in”: they cannot, even if nothing was lost and every error counted; a weight or a moisture is wrong, two lots were mixed, or the tea is not as dry as it was said to be. “less lost than expected”: possible, but better than lowLoss says your lots ever do. “more lost than expected”: below what highLoss allows; look for sift-outs that were not written down, a spill, or fresh leaf weighed with dew on it.":
-    "“agrees”（相符）：各个读数可以同时属实。“more dry matter out than came in”（出来的干物质比进来的多）：不可能同时属实，哪怕毫无损失、误差全都算上也不行；不是重量或含水率有误，就是混了两批，或者茶叶没有所说的那么干。“less lost than expected”（损耗比预期少）：有可能，但按 lowLoss，自己的批次从来没有这么好过。“more lost than expected”（损耗比预期多）：低于 highLoss 容许的界限；请查一查是否有没记下的筛出物、洒落，或者鲜叶是带着露水称的。",
+  "“agrees”: the readings can all be true together. “more dry matter out than came in”: they cannot, even if nothing was lost and every error counted; a weight or a moisture is wrong, two lots were mixed, or the tea is not as dry as it was said to be. “less lost than expected”: possible, but better than lowLoss and the errors allow. “more lost than expected”: below what highLoss and the errors allow; look for sift-outs that were not written down, a spill, or fresh leaf weighed with dew on it.":
+    "“agrees”（相符）：各个读数可以同时属实。“more dry matter out than came in”（出来的干物质比进来的多）：不可能同时属实，哪怕毫无损失、误差全都算上也不行；不是重量或含水率有误，就是混了两批，或者茶叶没有所说的那么干。“less lost than expected”（损耗比预期少）：有可能，但好过 lowLoss 与误差所容许的。“more lost than expected”（损耗比预期多）：低于 highLoss 与误差所容许的；请查一查是否有没记下的筛出物、洒落，或者鲜叶是带着露水称的。",
   "Without highLoss the last of these is never said: a weight of next to nothing would agree. Without lowLoss the third is never said.":
     "省略 highLoss，最后一句永远不会出现：重量几乎为零也算相符。省略 lowLoss，第三句永远不会出现。",
   "A wide error makes nearly everything agree. If a weight agrees with one point of fresh moisture error and not with 0, the book is neither right nor wrong: a better moisture would tell.":

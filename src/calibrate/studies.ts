@@ -1,0 +1,19 @@
+import { balanceFitStudy } from "./studies/balance-fit";
+import { finishedCheckStudy } from "./studies/finished-check";
+import { finishedForecastStudy } from "./studies/finished-forecast";
+import { lotFlagsStudy } from "./studies/lot-flags";
+import { ovenMeanStudy } from "./studies/oven-mean";
+import { scaleErrorStudy } from "./studies/scale-error";
+import { uncertaintyStudy } from "./studies/uncertainty";
+import type { Study } from "./study";
+
+/** Every study by its file in studies/, in the order of the page. */
+export const studies: Readonly<Record<string, Study>> = {
+  "finished-check": finishedCheckStudy,
+  "balance-fit": balanceFitStudy,
+  "oven-mean": ovenMeanStudy,
+  "finished-forecast": finishedForecastStudy,
+  "lot-flags": lotFlagsStudy,
+  "scale-error": scaleErrorStudy,
+  uncertainty: uncertaintyStudy,
+};
