@@ -14,6 +14,7 @@ import {
 import { must } from "../errors";
 import { CompensatedSum } from "../numeric/compensated-sum";
 import { normalQuantile } from "../numeric/normal";
+import { Phrase } from "../phrases";
 import {
   choice,
   confidence,
@@ -94,14 +95,16 @@ export const stockBalance = defineFunction({
     return [
       ...rows.map((row, index): Answer[] => [
         items[index] as string,
-        directions[index] as string,
+        new Phrase(directions[index] as Direction),
         weights[index] as number,
         row.tea,
         isJudged ? Math.sqrt(row.variance) : "",
         isJudged ? (variance === 0 ? 0 : row.variance / variance) : "",
       ]),
       [
-        isJudged ? verdict(unaccounted, limitOf(error, confidence) + noise * all) : "not judged: no errors given",
+        new Phrase(
+          isJudged ? verdict(unaccounted, limitOf(error, confidence) + noise * all) : "not judged: no errors given",
+        ),
         "",
         "",
         unaccounted,
@@ -119,7 +122,7 @@ const isCounted = (weights: readonly (number | null)[]): weights is readonly num
 const limitOf = (error: number, confidence: number): number =>
   error === 0 ? 0 : normalQuantile((1 + confidence) / 2) * error;
 
-function verdict(unaccounted: number, limit: number): string {
+function verdict(unaccounted: number, limit: number) {
   if (Math.abs(unaccounted) <= limit) return "agrees";
   return unaccounted > 0 ? "more in than out" : "more out than in";
 }

@@ -3,6 +3,7 @@ import { type Answer, defineFunction, exactly, type FunctionPage, measuredList, 
 import { mustBe, noAnswer } from "../errors";
 import { meanAndScatter } from "../numeric/mean-and-scatter";
 import { studentQuantile } from "../numeric/student";
+import { Phrase } from "../phrases";
 import { count, scatterOf, share, tally, text, weight } from "../quantities";
 import { ukPackagedGoods, ukPackagedGoodsGuidance, ukPackageSchedule } from "../sources";
 import { step, sumOf, workingNumber } from "../working";
@@ -64,11 +65,11 @@ export const packCheck = defineFunction({
     const limit = nominal - allowance(n) * scatter;
     return [verdict(limit), mean, limit, ...rest];
 
-    function verdict(limit: number): string {
-      if (farShort > 0) return "a package short by more than twice the tolerance";
-      if (mean < limit - noise * nominal) return "mean below the limit";
-      if (short / n > shortShare) return "too many short by more than the tolerance";
-      return "agrees";
+    function verdict(limit: number): Phrase {
+      if (farShort > 0) return new Phrase("a package short by more than twice the tolerance");
+      if (mean < limit - noise * nominal) return new Phrase("mean below the limit");
+      if (short / n > shortShare) return new Phrase("too many short by more than the tolerance");
+      return new Phrase("agrees");
     }
   },
 });

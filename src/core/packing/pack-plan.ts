@@ -15,6 +15,7 @@ import {
 import { shownNumber } from "../describe";
 import { mustBe } from "../errors";
 import { normalQuantile } from "../numeric/normal";
+import { Phrase } from "../phrases";
 import { confidence, count, looseWeight, moisture, standardError, tally, weight, within } from "../quantities";
 import { irriMoisture, nzDesiccatingGoods } from "../sources";
 import { percent, step, workingNumber } from "../working";
@@ -86,8 +87,8 @@ export const packPlan = defineFunction({
     const sum = (column: number): number => rows.reduce((total, row) => total + (row[column] as number), 0);
     return [
       ...rows,
-      ["left over", "", "", "", Math.max(0, finishedWeight - sum(4)), ""],
-      ["total", "", sum(2), sum(3), finishedWeight, sum(5)],
+      [new Phrase("left over"), "", "", "", Math.max(0, finishedWeight - sum(4)), ""],
+      [new Phrase("total"), "", sum(2), sum(3), finishedWeight, sum(5)],
     ];
   },
 });

@@ -11,6 +11,7 @@ import {
   settingList,
 } from "../define";
 import { inPlace, must, mustBe } from "../errors";
+import { Phrase } from "../phrases";
 import { clock, count, looseSpan, tally, text, timeOfDay, timeSpan, within } from "../quantities";
 import { bakerScheduling, grahamAnomalies } from "../sources";
 import { step, workingNumber } from "../working";
@@ -75,17 +76,17 @@ export const dayPlan = defineFunction({
         firing.start / secondsInDay,
         firing.end / secondsInDay,
         (firing.start - firing.due) / secondsInDay,
-        overran(firing) ? "overruns" : "",
+        overran(firing) ? new Phrase("overruns") : "",
       ]),
       [
-        "total",
+        new Phrase("total"),
         firings.length,
         "",
         "",
         first.start / secondsInDay,
         lastEnd / secondsInDay,
         longest / secondsInDay,
-        overruns.length > 0 ? "overruns" : "",
+        overruns.length > 0 ? new Phrase("overruns") : "",
       ],
     ];
   },
