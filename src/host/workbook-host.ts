@@ -95,3 +95,6 @@ export interface WorkbookHost {
   /** The language of the host, such as "zh-CN". */
   readonly language: string;
 }
+
+/** What it takes to look at a workbook, and no more: a file has it as well. */
+export type WorkbookReader = Pick<WorkbookHost, "read" | "evaluate" | "evaluatesUntouched" | "errorMessage">;

@@ -1,13 +1,13 @@
 import { CellError } from "../cells/values";
 import type { Entry } from "../core/entry";
-import type { CellPlace, WorkbookHost } from "../host/workbook-host";
+import type { CellPlace, WorkbookReader } from "../host/workbook-host";
 import { addressOf } from "../workbook/addresses";
 import { workingIn } from "../working/working-of";
 
 /** An error with what there is to say of it: the function's own reason to the same arguments, or the host's words. */
 export async function explainedError(
   code: string,
-  host: WorkbookHost,
+  host: WorkbookReader,
   place: CellPlace,
   catalogue: readonly Entry[],
 ): Promise<CellError> {

@@ -7,7 +7,7 @@ import type { Entry } from "../core/entry";
 import { DomainError } from "../core/errors";
 import { asArgument, isErrorCode } from "../host/cell-arguments";
 import { HostProblem } from "../host/host-problem";
-import type { CellArea, CellContent, CellPlace, ReadArea, WorkbookHost } from "../host/workbook-host";
+import type { CellArea, CellContent, CellPlace, ReadArea, WorkbookHost, WorkbookReader } from "../host/workbook-host";
 import { referenceTo } from "../workbook/references";
 import { arithmetic } from "./arithmetic";
 import { type ArgumentReading, formulaReading, type TeaCall } from "./formula-reading";
@@ -92,7 +92,7 @@ const isConstant = ({ values, formulas }: ReadArea): boolean =>
 /** The working of the first cell of an area that was read. */
 export async function workingIn(
   area: ReadArea,
-  host: WorkbookHost,
+  host: WorkbookReader,
   catalogue: readonly Entry[],
   { isAsked = false }: Options = {},
 ): Promise<CellWorking | undefined> {
@@ -124,7 +124,7 @@ function knownError(code: string, message: string | undefined, calls: readonly C
 }
 
 interface Asked {
-  readonly host: WorkbookHost;
+  readonly host: WorkbookReader;
   readonly place: CellPlace;
   readonly found: CallWorking[];
   readonly mayEvaluate: boolean;
@@ -230,7 +230,7 @@ async function cellsOf(
     : { rows: picked, unit: unitIn(area?.formats[0]?.[0]) };
 }
 
-async function readArea(address: string, host: WorkbookHost, place: CellPlace): Promise<ReadArea | undefined> {
+async function readArea(address: string, host: WorkbookReader, place: CellPlace): Promise<ReadArea | undefined> {
   try {
     return await host.read(address, place);
   } catch (problem) {
