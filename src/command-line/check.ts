@@ -1,6 +1,7 @@
 /** The sheet check without a screen: over workbooks and folders, with the results that their files hold. */
 import { existsSync, readFileSync } from "node:fs";
-import { type Language, languageIds, languages } from "../words/languages";
+import { type Language, languageIds } from "../words/languages";
+import { messagesIn } from "../words/messages-in";
 import { sheetInFormula } from "../workbook/references";
 import { readWorkbook } from "../xlsx/read-workbook";
 import { Refusal } from "../xlsx/refusal";
@@ -27,7 +28,7 @@ interface CheckedFile {
 
 async function checked(file: string, language: Language): Promise<CheckedFile> {
   try {
-    return { file, found: await standingOut(readWorkbook(readFileSync(file)), languages[language].messages) };
+    return { file, found: await standingOut(readWorkbook(readFileSync(file)), messagesIn[language]) };
   } catch (problem) {
     if (problem instanceof Refusal) return { file, refused: problem.message };
     throw problem;
