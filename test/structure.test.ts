@@ -53,6 +53,11 @@ test("the picture of the rooms is shown to developers", () => {
   expect(existsSync("docs/rooms.svg")).toBe(true);
 });
 
+test("formulas are read in one place", () => {
+  const readers = files.filter((file) => packagesImportedBy(file).includes("@borgar/fx"));
+  expect(readers.map(({ path }) => path)).toEqual(["workbook/formula.ts"]);
+});
+
 test("a function is one file in its group's folder", () => {
   const functionFiles = files.filter(({ room, text }) => room === "core" && /= defineFunction\(/.test(text));
   for (const { path, text } of functionFiles) {

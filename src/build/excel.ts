@@ -3,8 +3,10 @@
  * Office.js comes from Microsoft's own address here too: its npm package takes 89 MB, and Excel on the web and a
  * signed-in Excel need the network anyway.
  */
+
 import { cpSync } from "node:fs";
 import { resolve } from "node:path";
+import { namespace } from "../core/describe";
 import { buildAddIn, localOrigin } from "./add-in";
 import { localCertificate } from "./certificate";
 import { serveAddIn } from "./serve-add-in";
@@ -21,7 +23,7 @@ async function excel(): Promise<void> {
   const manifest = resolve(".cache", "sideload", "manifest.xml");
   cpSync(resolve("manifest.xml"), manifest);
   console.log(sideloading(manifest, certificate.authorityFile, process.platform));
-  console.log("Then type =TEA. in a cell, and check the functions with sample-workbooks/excel-check.xlsx.");
+  console.log(`Then type =${namespace}. in a cell, and check the functions with sample-workbooks/excel-check.xlsx.`);
 }
 
 excel().catch((problem: NodeJS.ErrnoException) => {

@@ -7,6 +7,20 @@ import type { Quantity } from "./quantities";
 /** The namespace of the worksheet names: TEA.OUTTURN. */
 export const namespace = "TEA";
 
+/** A function as a saved workbook calls it: those of an add-in have a prefix there. */
+export const savedName = (id: string): string => `_xldudf_${namespace}_${id}`;
+
+const anyOfOurs = new RegExp(`${namespace}[._]`, "i");
+/** Whether a formula may call a function of ours: a quick look, before it is read. */
+export const mayCallOurs = (formula: string): boolean => anyOfOurs.test(formula);
+
+const inSavedName = new RegExp(`^_xldudf_${namespace}_([A-Z][A-Z0-9]*)$`, "i");
+const inName = new RegExp(`^${namespace}\\.([A-Z][A-Z0-9]*)$`, "i");
+/** The id of a function of ours by its name in a cell; undefined for any other name. */
+export const idInCell = (name: string): string | undefined => inName.exec(name)?.[1]?.toUpperCase();
+/** Likewise by its name in a saved workbook. */
+export const idInFile = (name: string): string | undefined => inSavedName.exec(name)?.[1]?.toUpperCase();
+
 /** `TEA.FINISHEDWEIGHT(freshWeight, freshMoisture, finishedMoisture, [dryLoss])` */
 export function signature({ id, parameters }: FunctionSpec): string {
   const names = parameters.map(({ name, optional }) => (optional ? `[${name}]` : name));

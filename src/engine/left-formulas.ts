@@ -2,7 +2,7 @@
  * Which formulas of a workbook the engine cannot work out, and why: it would make #NAME? of them, or never end. They keep
  * the results that they came with, and what depends on them is worked out from those.
  */
-import { type AstExpression, type Identifier, parse, tokenize } from "@borgar/fx";
+
 import {
   functionArray,
   functionCompatibility,
@@ -20,6 +20,7 @@ import {
 } from "@univerjs/engine-formula";
 import { catalogue } from "../core/catalogue";
 import { namespace } from "../core/describe";
+import { type AstExpression, type Identifier, parse, tokenize } from "../workbook/formula";
 import { type TableColumns, tablesIn, withAddresses } from "../workbook/table-references";
 import { workableNames } from "../workbook/workable-names";
 import type { Cell, Sheet, Workbook } from "../workbook/workbook";

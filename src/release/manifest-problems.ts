@@ -1,5 +1,6 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import { namespace } from "../core/describe";
 import { elementAt, elementsNamed, parseXml, type XmlElement } from "../xlsx/container/xml-tree";
 
 /** The most characters that Excel takes in a short and in a long text of a manifest. */
@@ -24,7 +25,7 @@ export function manifestProblems(xml: string, { version, origin, folder }: Built
 
   holds(/^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/.test(textAt("Id")), "its Id is no GUID");
   holds(textAt("Version") === `${version}.0`, `its Version is ${textAt("Version")}, not ${version}.0`);
-  holds(resourceText(resources, "Functions.Namespace") === "TEA", "the functions' namespace is not TEA");
+  holds(resourceText(resources, "Functions.Namespace") === namespace, `the functions' namespace is not ${namespace}`);
 
   for (const address of addressesIn(manifest)) {
     const isOurs = address.startsWith(`${origin}/`);

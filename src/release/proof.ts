@@ -4,6 +4,7 @@ import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { officeOrigin } from "../build/page-policy";
 import { serve } from "../build/serve";
+import { mayCallOurs } from "../core/describe";
 import { parseXml } from "../xlsx/container/xml-tree";
 import { addressesIn } from "./manifest-problems";
 import { alteredFiles, filesIn, unpack } from "./packing";
@@ -114,7 +115,7 @@ async function faultsOfWorkbook(page: Page, address: string): Promise<string[]> 
   const isThere = await shows(page, `${address}workbook/index.html`, "html[data-ready]", 120_000);
   if (!isThere) return ["workbook/index.html does not get ready"];
   const cells = await page.evaluate(() => workbookGrid.workbook().sheets.flatMap((sheet) => sheet.cells));
-  const answers = cells.filter(({ formula }) => formula?.includes("TEA."));
+  const answers = cells.filter(({ formula }) => formula !== undefined && mayCallOurs(formula));
   const errors = answers.filter(({ value }) => value === undefined || /^#/.test(String(value)));
   return [
     ...(answers.length > 20 ? [] : [`the sample shows ${answers.length} cells with functions`]),

@@ -1,6 +1,7 @@
 import { catalogue } from "../core/catalogue";
 import type { Expected } from "../core/define";
-import { cellOf, rowsOf } from "../core/describe";
+import { cellOf, idInCell, rowsOf } from "../core/describe";
+import { formulaPieces } from "../workbook/formula";
 import { type Cell, isErrorCode, type Style, type Workbook } from "../workbook/workbook";
 import { columnHeadLeft, remark, title } from "./look";
 
@@ -136,7 +137,7 @@ export function excelCheck(): Workbook {
     })),
     ...lines.flatMap(({ what, formula, expected }, index): Cell[] => {
       const row = firstRow + index;
-      const name = /TEA\.[A-Z0-9]+/.exec(formula)?.[0] ?? "";
+      const name = formulaPieces(formula).find(({ text }) => idInCell(text) !== undefined)?.text ?? "";
       return [
         { row: row - 1, column: 0, value: name },
         { row: row - 1, column: 1, value: what, style: wrapped },

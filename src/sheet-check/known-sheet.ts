@@ -1,3 +1,4 @@
+import { mayCallOurs } from "../core/describe";
 import type { Entry } from "../core/entry";
 import type { CellContent, ReadArea } from "../host/workbook-host";
 import { areaWithin, partsOf } from "../workbook/references";
@@ -84,7 +85,7 @@ function teaFormulas(area: ReadArea, catalogue: readonly Entry[]): TeaFormula[] 
   const found: TeaFormula[] = [];
   area.formulas.forEach((row, down) => {
     row.forEach((formula, right) => {
-      if (!/TEA[._]/i.test(formula)) return;
+      if (!mayCallOurs(formula)) return;
       const { calls } = formulaReading(formula, catalogue);
       if (calls.length === 0) return;
       const at = { row: area.row + down, column: area.column + right };

@@ -1,3 +1,4 @@
+import { mayCallOurs } from "../core/describe";
 import type { Entry } from "../core/entry";
 import { isErrorCode } from "../host/cell-arguments";
 import type { ReadArea, WorkbookHost } from "../host/workbook-host";
@@ -15,7 +16,7 @@ const mostAsked = 30;
  */
 export function spillsOn(area: ReadArea, catalogue: readonly Entry[]): Area[] {
   return formulasOf(area).flatMap(({ row, column, formula, value }) => {
-    if (!/TEA[._]/i.test(formula) || isErrorCode(value) || !hasConstantBeside(area, row, column)) return [];
+    if (!mayCallOurs(formula) || isErrorCode(value) || !hasConstantBeside(area, row, column)) return [];
     const { calls, isCall } = formulaReading(formula, catalogue);
     const [call] = calls;
     if (call === undefined || !isCall) return [];

@@ -1,5 +1,5 @@
 /** The cells that formulas name, as areas: addresses, columns of tables, and what defined names stand for. */
-import { parseA1Ref, type Token, tokenize } from "@borgar/fx";
+import { parseA1Ref, type Token, tokenize } from "../workbook/formula";
 import { type TableColumns, tablesIn, withAddresses } from "../workbook/table-references";
 import type { Cell, Sheet, Workbook } from "../workbook/workbook";
 

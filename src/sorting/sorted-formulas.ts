@@ -3,7 +3,7 @@
  * goes along with it, whatever dollars say, and everything else stays; where neither would leave the answer as it was,
  * sorting is refused. Formulas that do not move read the same places as before, as in any spreadsheet.
  */
-import { parseA1Ref, stringifyA1Ref, type Token } from "@borgar/fx";
+import { parseA1Ref, stringifyA1Ref, type Token } from "../workbook/formula";
 import type { Cell } from "../workbook/workbook";
 import { type BookOfCells, type Read, type Spot, tokensOf } from "./formula-reads";
 

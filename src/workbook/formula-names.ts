@@ -3,7 +3,8 @@
  * functions younger than Excel 2007 carry a prefix, and so do the names that LET and LAMBDA introduce. Cells show
  * none of that.
  */
-import { formulaPieces, type Piece } from "./formula-pieces";
+import { idInCell, idInFile, namespace, savedName } from "../core/describe";
+import { formulaPieces, type Piece } from "./formula";
 
 /** `=TEA.OUTTURN(B4,B5)` becomes `=_xldudf_TEA_OUTTURN(B4,B5)`. */
 export function toFileFormula(formula: string): string {
@@ -33,8 +34,8 @@ export function fromFileFormula(formula: string): string {
 function shownName(name: string, pieces: readonly Piece[], index: number): string {
   if (name.startsWith("_xlpm.")) return name.slice("_xlpm.".length);
   if (!isCalled(pieces, index)) return name;
-  const [, ours] = /^_xldudf_TEA_([A-Z][A-Z0-9]*)$/i.exec(name) ?? [];
-  if (ours !== undefined) return `TEA.${ours.toUpperCase()}`;
+  const ours = idInFile(name);
+  if (ours !== undefined) return `${namespace}.${ours}`;
   const [, listed = ""] = /^_xlfn\.(?:_xlws\.)?(.+)$/.exec(name) ?? [];
   return prefixes.has(listed.toUpperCase()) ? listed : name;
 }
@@ -42,8 +43,8 @@ function shownName(name: string, pieces: readonly Piece[], index: number): strin
 /** What a called function is named in a file; undefined for those that have the same name there. */
 function mapped(piece: Piece | undefined): string | undefined {
   if (piece?.kind !== "name") return undefined;
-  const [, ours] = /^TEA\.([A-Z][A-Z0-9]*)$/i.exec(piece.text) ?? [];
-  if (ours !== undefined) return `_xldudf_TEA_${ours.toUpperCase()}`;
+  const ours = idInCell(piece.text);
+  if (ours !== undefined) return savedName(ours);
   const prefix = prefixes.get(piece.text.toUpperCase());
   return prefix && prefix + piece.text;
 }

@@ -1,6 +1,6 @@
 /** References to the columns of tables, `Lots[fresh]` and `Lots[[#This Row],[fresh]]`, and the cells they stand for. */
 import { addressOf } from "./addresses";
-import { formulaPieces } from "./formula-pieces";
+import { formulaPieces } from "./formula";
 import { sheetInFormula } from "./references";
 import type { Area, Sheet } from "./workbook";
 
@@ -62,7 +62,7 @@ export function withAddresses(
 }
 
 /** `[1]Book!A1` names another workbook by its number. */
-const isOtherWorkbook = (text: string): boolean => /^\[\d+\]$/.test(text);
+const isOtherWorkbook = (text: string): boolean => /^\[\d+\]/.test(text);
 
 function areaOf({ area, headings, hasTotals }: TableColumns, inBrackets: string, row?: number): string | undefined {
   const asked = askedFor(inBrackets);

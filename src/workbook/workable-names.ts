@@ -1,4 +1,5 @@
 /** Which of a workbook's names the embedded engine can work out. */
+import { tokenize } from "./formula";
 import type { DefinedName } from "./workbook";
 
 /**
@@ -18,12 +19,11 @@ export function workableNames(names: readonly DefinedName[]): ReadonlySet<Define
 
 const keyOf = (name: string): string => name.toUpperCase();
 
+/** Cells without dollars mean others in each place. */
 function hasRelative(formula: string): boolean {
-  const bare = formula.replace(/"(?:[^"]|"")*"|'(?:[^']|'')*'!?/g, " ").replace(/\[[^\]]*\]/g, " ");
-  const cell = /(?<![\p{L}\p{N}_.$])(\$?)[A-Z]{1,3}(\$?)[1-9]\d{0,6}(?![\p{L}\p{N}_.(])/giu;
-  const wholeColumns = /(?<![\p{L}\p{N}_.$])[A-Z]{1,3}:\$?[A-Z]{1,3}(?![\p{L}\p{N}_.(])/iu;
-  const wholeRows = /(?<![\p{L}\p{N}_.$:])\d+:\$?\d+(?![\p{L}\p{N}_.])/u;
-  return (
-    [...bare.matchAll(cell)].some(([, one, other]) => !one || !other) || wholeColumns.test(bare) || wholeRows.test(bare)
+  return tokenize(formula, { mergeRefs: false, withLocation: false }).some(
+    ({ type, value }) =>
+      (type === "range" && !/^\$[A-Z]+\$\d+$/i.test(value)) ||
+      (type === "range_beam" && !/^\$([A-Z]+):\$[A-Z]+$|^\$\d+:\$\d+$/i.test(value)),
   );
 }

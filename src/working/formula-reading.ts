@@ -1,14 +1,15 @@
+import { namespace, savedName } from "../core/describe";
+import type { Entry } from "../core/entry";
+import type { CellContent } from "../host/workbook-host";
 import {
   type AstExpression,
   type CallExpression,
+  formulaPieces,
   type LambdaExpression,
   type LetExpression,
   parse,
   tokenize,
-} from "@borgar/fx";
-import type { Entry } from "../core/entry";
-import type { CellContent } from "../host/workbook-host";
-import { formulaPieces } from "../workbook/formula-pieces";
+} from "../workbook/formula";
 
 /** An argument as the formula writes it. `text` is that, word for word. */
 export type ArgumentReading =
@@ -79,10 +80,12 @@ const known = new WeakMap<readonly Entry[], ReadonlyMap<string, Entry>>();
 function entriesByName(catalogue: readonly Entry[]): ReadonlyMap<string, Entry> {
   const before = known.get(catalogue);
   if (before !== undefined) return before;
-  const names = ["TEA.", "_XLDUDF_TEA_"].flatMap((prefix) =>
-    catalogue.map((entry): [string, Entry] => [`${prefix}${entry.spec.id}`, entry]),
+  const entries = new Map(
+    catalogue.flatMap((entry): [string, Entry][] => [
+      [`${namespace}.${entry.spec.id}`, entry],
+      [savedName(entry.spec.id).toUpperCase(), entry],
+    ]),
   );
-  const entries = new Map(names);
   known.set(catalogue, entries);
   return entries;
 }
@@ -250,8 +253,12 @@ function withBrackets(formula: string, [start, end]: readonly [number, number]):
 
 /** The brackets of a formula, without those inside texts and quoted sheet names. */
 function bracketsIn(formula: string): readonly { readonly at: number; readonly opens: boolean }[] {
-  const unquoted = formula.replace(/"(?:[^"]|"")*"|'(?:[^']|'')*'/g, (quoted) => " ".repeat(quoted.length));
-  return [...unquoted.matchAll(/[()]/g)].map(({ index, 0: bracket }) => ({ at: index, opens: bracket === "(" }));
+  let end = 0;
+  return formulaPieces(formula).flatMap(({ kind, text }) => {
+    const at = end;
+    end += text.length;
+    return kind === "sign" && (text === "(" || text === ")") ? [{ at, opens: text === "(" }] : [];
+  });
 }
 
 /** An array constant; undefined where it holds more than constants. */

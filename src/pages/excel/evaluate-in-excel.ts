@@ -1,4 +1,5 @@
 /// <reference types="office-js" />
+import { namespace } from "../../core/describe";
 import { HostProblem } from "../../host/host-problem";
 import type { CellContent, CellPlace } from "../../host/workbook-host";
 import { problemFrom } from "./excel-problems";
@@ -6,7 +7,7 @@ import { expressionAlone, ownPartsIn } from "./expression-alone";
 import { tableCells } from "./table-cells";
 
 /** Nobody else's name; should one ever be left over, the next time takes it away. */
-const passingName = "TEA_working_for_a_moment";
+const passingName = `${namespace}_working_for_a_moment`;
 
 /**
  * Excel works nothing out beside its cells and names: a hidden name of the sheet holds the expression for a moment. It

@@ -1,7 +1,7 @@
-import { parseA1Ref, stringifyA1Ref, type Token, tokenize } from "@borgar/fx";
 import { HostProblem } from "../../host/host-problem";
 import type { CellPlace } from "../../host/workbook-host";
 import { addressOf } from "../../workbook/addresses";
+import { parseA1Ref, stringifyA1Ref, type Token, tokenize } from "../../workbook/formula";
 import { isOwnPart } from "./table-cells";
 
 /**

@@ -1,6 +1,7 @@
 /// <reference types="office-js" />
-import { parseStructRef } from "@borgar/fx";
+
 import type { CellPlace } from "../../host/workbook-host";
+import { parseStructRef } from "../../workbook/formula";
 
 /** Only beside the formula itself does this mean anything: a part of the table that it stands in, or of its row. */
 export function isOwnPart(text: string): boolean {

@@ -1,5 +1,5 @@
 /** Which cells formulas read. Taking formulas apart is slow, and they seldom change: each is taken apart once. */
-import { tokenize } from "@borgar/fx";
+import { tokenize } from "../../workbook/formula";
 import { areaWithin, partsOf } from "../../workbook/references";
 import type { Area } from "../../workbook/workbook";
 

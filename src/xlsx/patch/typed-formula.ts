@@ -1,6 +1,7 @@
 /** A formula that was typed, as a file takes it. What would make the file unreadable for a spreadsheet is refused. */
-import { parse, parseStructRef, stringifyStructRef, type Token, tokenize } from "@borgar/fx";
+
 import { addressOf } from "../../workbook/addresses";
+import { parse, parseStructRef, stringifyStructRef, type Token, tokenize } from "../../workbook/formula";
 import { toFileFormula } from "../../workbook/formula-names";
 import { partsOf, sheetInFormula } from "../../workbook/references";
 import { type TableColumns, withAddresses } from "../../workbook/table-references";

@@ -1,6 +1,7 @@
 /** A formula that many cells share is written once; the others move what it refers to (ECMA-376 part 1, 18.3.1.40). */
-import { tokenize } from "@borgar/fx";
+
 import { columnName } from "../../workbook/addresses";
+import { tokenize } from "../../workbook/formula";
 import { sheetColumns, sheetRows } from "./limits";
 
 /** A formula whose relative references can be moved; it is taken apart once. */
