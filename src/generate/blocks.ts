@@ -62,7 +62,8 @@ const tagged = (tag: string, text: string): string => `<${tag}>${escaped(text)}<
 function blockAsHtml(block: Block): string {
   if ("heading" in block) {
     const { heading, level } = block;
-    return `<h${level} id="${escaped(anchor(heading))}">${escaped(heading)}</h${level}>`;
+    const named = level === 1 ? "" : ` id="${escaped(anchor(heading))}"`;
+    return `<h${level}${named}>${escaped(heading)}</h${level}>`;
   }
   if ("paragraph" in block) return tagged("p", block.paragraph);
   if ("code" in block) return `<pre>${tagged("code", block.code)}</pre>`;
