@@ -1,5 +1,6 @@
 import { createStore, del, get, set, type UseStore, update } from "idb-keyval";
 import { z } from "zod";
+import { workbook } from "../../workbook/schema";
 import type { Workbook } from "../../workbook/workbook";
 import { atLastMoment, dropLastMoment } from "./last-moment";
 
@@ -19,85 +20,7 @@ export type Kept =
 // The page's security policy forbids code made from text, which the library would try otherwise.
 z.config({ jitless: true });
 
-const area = z.object({ row: z.int(), column: z.int(), rows: z.int(), columns: z.int() });
-
-const cell = z.object({
-  row: z.int(),
-  column: z.int(),
-  value: z.union([z.number(), z.string(), z.boolean()]).exactOptional(),
-  isText: z.literal(true).exactOptional(),
-  formula: z.string().exactOptional(),
-  spill: z.object({ rows: z.int(), columns: z.int() }).exactOptional(),
-  style: z
-    .object({
-      format: z.string().exactOptional(),
-      bold: z.boolean().exactOptional(),
-      italic: z.boolean().exactOptional(),
-      size: z.number().exactOptional(),
-      color: z.string().exactOptional(),
-      fill: z.string().exactOptional(),
-      align: z.enum(["left", "center", "right"]).exactOptional(),
-      wrap: z.boolean().exactOptional(),
-      border: z.enum(["thin", "bottom"]).exactOptional(),
-    })
-    .exactOptional(),
-  note: z.string().exactOptional(),
-});
-
-const axis = z.object({
-  title: z.string(),
-  format: z.string().exactOptional(),
-  least: z.number().exactOptional(),
-  most: z.number().exactOptional(),
-});
-
-const chart = z.object({
-  kind: z.enum(["columns", "dots"]),
-  title: z.string(),
-  description: z.string(),
-  area,
-  series: z.array(z.object({ name: z.string(), across: z.string(), up: z.string(), color: z.string() })),
-  across: axis,
-  up: axis,
-});
-
-const sizes = z.record(z.string(), z.number());
-
-const keptWork = z.object({
-  version: z.literal(1),
-  savedAt: z.date(),
-  workbook: z.object({
-    name: z.string(),
-    names: z
-      .array(z.object({ name: z.string(), formula: z.string(), sheet: z.string().exactOptional() }))
-      .exactOptional(),
-    sheets: z.array(
-      z.object({
-        name: z.string(),
-        cells: z.array(cell),
-        columnWidths: sizes,
-        rowHeights: sizes,
-        merges: z.array(area),
-        isHidden: z.literal(true).exactOptional(),
-        hiddenRows: z.array(z.int()).exactOptional(),
-        hiddenColumns: z.array(z.int()).exactOptional(),
-        frozenRows: z.int().exactOptional(),
-        page: z
-          .object({
-            paper: z.enum(["A4", "A5"]),
-            landscape: z.boolean(),
-            fitToOnePageWide: z.boolean(),
-            footer: z.string().exactOptional(),
-            printArea: area.exactOptional(),
-            repeatedRow: z.int().exactOptional(),
-          })
-          .exactOptional(),
-        tables: z.array(z.object({ name: z.string(), area })).exactOptional(),
-        charts: z.array(chart).exactOptional(),
-      }),
-    ),
-  }),
-});
+const keptWork = z.object({ version: z.literal(1), savedAt: z.date(), workbook });
 
 /** Opened at the first use, so that a browser that forbids storage refuses there. */
 let opened: UseStore | undefined;
