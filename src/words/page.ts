@@ -70,6 +70,8 @@ export interface PageWords {
     readonly atCell: (fault: Fault) => string;
     /** Of a cell that waits for it. */
     readonly waitsFor: (address: string, fault: Fault) => string;
+    /** A cell of a book by the heading over it and the name of its row. */
+    readonly cellOf: (heading: string, name: string) => string;
   };
   readonly printing: {
     /** Before a card is printed that has nothing to go by; with the cell that it waits for. */

@@ -115,6 +115,7 @@ describe.skipIf(!found)("the workbook page", () => {
     // Of an answer that waits for it, the cell itself says what for.
     await select(page, "Lot", "H12");
     await expect.poll(line, patience).toContain("H12: waits for B15");
+    expect((await line())?.split("H12: ")[1]).toContain("“Fresh moisture, measured” must be");
   });
 
   /** Where a cell is drawn, in the window. */

@@ -2,6 +2,7 @@
 import { shortened } from "../../core/shown";
 import type { Cell } from "../../workbook/workbook";
 import type { KnownWorkbook, SheetArea, Spot } from "./known-workbook";
+import { words } from "./words";
 
 /** So many cells to the left of a cell its label may stand. */
 const furthestLabel = 3;
@@ -14,7 +15,7 @@ export function labelOf(workbook: KnownWorkbook, spot: Spot): string | undefined
   const [first] = workbook.rowOf(spot);
   const name = first && first.column < spot.column ? written(first) : undefined;
   const isNamed = name !== undefined && hasHeading(workbook, { ...spot, column: first?.column ?? 0 }, over);
-  return isNamed ? `${over.text} of ${name}` : over.text;
+  return isNamed ? words().fault.cellOf(over.text, name) : over.text;
 }
 
 /** What a row or a column of cells is called: by the word at its left, or by its heading. */

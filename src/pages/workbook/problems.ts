@@ -49,7 +49,7 @@ export class Problems {
   reasonAt(spot: Spot): string | undefined {
     const error = this.#errorAt(spot);
     if (error?.reason === undefined || this.#workbook === undefined) return error?.message;
-    return namedReason(this.#workbook, spot, error.reason);
+    return namedReason(this.#workbook, spot, error.reason, this.before(spot));
   }
 
   /** Calls back when anything has changed, with the mistake that was not there before. */

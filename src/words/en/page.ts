@@ -91,6 +91,7 @@ export const englishPage: PageWords = {
       if (fault.is === "formula") return `waits for ${address}: ${fault.reason}`;
       return `waits for ${address}${called(fault.label) || ","} which ${state(fault)}`;
     },
+    cellOf: (heading, name) => `${heading} of ${name}`,
   },
   printing: {
     withoutNumbers: (cause) =>

@@ -82,6 +82,7 @@ export const chinesePage: PageWords = {
       fault.is === "formula"
         ? `在等 ${address}：${fault.reason}`
         : `在等 ${address}${called(fault.label)}，它${state(fault)}`,
+    cellOf: (heading, name) => `${name} 的${heading}`,
   },
   printing: {
     withoutNumbers: (cause) => `炒茶卡上还没有数字。${cause === undefined ? "" : `${cause}。`}\n仍要打印吗？`,
