@@ -1,6 +1,6 @@
 /** Refusals in English: `weightNow must be at least 85.2, the dry matter; got 80`, lower case, no full stop. */
 import type { Being, Doing, Finding, Hint, Place, Reason, Refusal, Size } from "./refusals";
-import { moment, quoted, shown, span } from "./shown";
+import { quoted, shown, span } from "./shown";
 
 /** What an argument is called: by its name, or by the label that a form shows. */
 export type Named = (argument: string) => string;
@@ -38,46 +38,20 @@ export function englishBeing(being: Being, named: Named = itself): string {
       const loss = being.asLossOf === undefined ? "" : `, as a loss of ${being.asLossOf}`;
       return `at most ${shown(being.moisture)}, the moisture of the leaf${loss}`;
     }
-    case "at most before oven":
-      return `at most ${shown(being.weight)}, the weight before the oven`;
-    case "above dish":
-      return `above ${shown(being.weight)}, the weight of the dish alone`;
-    case "at least dry matter":
-      return `at least ${shown(being.weight)}, the dry matter`;
-    case "at most dry leaf":
-      return `at most ${shown(being.weight)}, what fresh leaf without water would give`;
+    case "limit":
+      return `${being.is} ${shown(being.limit)}, ${being.what}`;
     case "at most steps":
       return `at most ${shown(being.weight)}, a thousand million steps of ${shown(being.readability)}`;
     case "whole steps":
       return `a whole number of steps of ${shown(being.readability)}`;
     case "at least":
       return `at least ${shown(being.least)}, the ${named(being.argument)}`;
-    case "at least weighed":
-      return `at least ${being.count}, as many as were weighed`;
     case "at most":
       return `at most ${shown(being.most)}, the ${named(being.argument)}`;
-    case "at most fresh":
-      return `at most ${shown(being.weight)}, the fresh weight`;
-    case "below all dry matter":
-      return `below ${shown(being.weight)}, which holds all the dry matter of the fresh leaf`;
     case "above dry matter left":
       return `above the dry matter that the other rows leave for ${quoted(being.stage)}, ${shown(being.weight)}`;
     case "few charges":
       return `large enough to make ${being.most} charges at most of ${shown(being.weight)}, the weight`;
-    case "few readings":
-      return `wide enough for ${being.most} readings at most`;
-    case "few weights":
-      return `${being.most} at most`;
-    case "below target":
-      return `below ${shown(being.weight)}, the target weight`;
-    case "at most first":
-      return `at most ${shown(being.weight)}, the first weight`;
-    case "above rest":
-      return `above ${shown(being.weight)}, where these readings come to rest`;
-    case "nearer":
-      return `nearer, to be reached within ${being.times} times the time so far`;
-    case "few firings":
-      return `few enough for ${being.most} firings in all`;
     case "between breaks":
       return `at most ${span(being.seconds)}, the time between two breaks`;
     case "few turns":
@@ -94,8 +68,6 @@ export function englishBeing(being: Being, named: Named = itself): string {
       return `one number for all groups, or have ${named(being.names)} beside them`;
     case "given with":
       return `given together with ${named(being.argument)}`;
-    case "given beside":
-      return `given where ${named(being.argument)} are`;
   }
 }
 
@@ -146,12 +118,6 @@ function finding(found: Finding, named: Named): string {
       return `got a spread of ${shown(found.spread)}`;
     case "goes":
       return `place ${found.place} goes from ${shown(found.from)} to ${shown(found.to)}`;
-    case "moments":
-      return `place ${found.place} goes from ${moment(found.from)} to ${moment(found.to)}`;
-    case "firings":
-      return `they make ${found.count}`;
-    case "one bud":
-      return `one bud weighs ${shown(found.weight)}, give or take ${shown(found.margin)}`;
     case "areas":
       return `got ${found.count} areas without names`;
     case "lots":

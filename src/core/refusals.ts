@@ -41,26 +41,18 @@ export type Being =
   | { readonly kind: "smooth"; readonly ids: readonly string[] }
   | { readonly kind: "error of"; readonly being: Being; readonly name: string }
   | { readonly kind: "at most moisture"; readonly moisture: number; readonly asLossOf?: "weight" | "points" }
-  | { readonly kind: "at most before oven"; readonly weight: number }
-  | { readonly kind: "above dish"; readonly weight: number }
-  | { readonly kind: "at least dry matter"; readonly weight: number }
-  | { readonly kind: "at most dry leaf"; readonly weight: number }
+  | {
+      readonly kind: "limit";
+      readonly is: "at least" | "at most" | "above" | "below";
+      readonly limit: number;
+      readonly what: LimitName;
+    }
   | { readonly kind: "at most steps"; readonly weight: number; readonly readability: number }
   | { readonly kind: "whole steps"; readonly readability: number }
   | { readonly kind: "at least"; readonly least: number; readonly argument: string }
-  | { readonly kind: "at least weighed"; readonly count: number }
   | { readonly kind: "at most"; readonly most: number; readonly argument: string }
-  | { readonly kind: "at most fresh"; readonly weight: number }
-  | { readonly kind: "below all dry matter"; readonly weight: number }
   | { readonly kind: "above dry matter left"; readonly stage: string; readonly weight: number }
   | { readonly kind: "few charges"; readonly most: number; readonly weight: number }
-  | { readonly kind: "few readings"; readonly most: number }
-  | { readonly kind: "few weights"; readonly most: number }
-  | { readonly kind: "below target"; readonly weight: number }
-  | { readonly kind: "at most first"; readonly weight: number }
-  | { readonly kind: "above rest"; readonly weight: number }
-  | { readonly kind: "nearer"; readonly times: number }
-  | { readonly kind: "few firings"; readonly most: number }
   | { readonly kind: "between breaks"; readonly seconds: number }
   | { readonly kind: "few turns"; readonly most: number }
   | { readonly kind: "shorter than"; readonly seconds: number }
@@ -68,8 +60,20 @@ export type Being =
   | { readonly kind: "few arguments"; readonly most: number; readonly id: string }
   | { readonly kind: "within times"; readonly times: number }
   | { readonly kind: "one for all groups"; readonly names: string }
-  | { readonly kind: "given beside"; readonly argument: string }
   | { readonly kind: "given with"; readonly argument: string };
+
+/** What a number is held against, in words that follow the number. */
+export type LimitName =
+  | "the dry matter"
+  | "the weight before the oven"
+  | "the weight of the dish alone"
+  | "what fresh leaf without water would give"
+  | "the fresh weight"
+  | "which holds all the dry matter of the fresh leaf"
+  | "the target weight"
+  | "the first weight"
+  | "where these readings come to rest"
+  | "as many as were weighed";
 
 export type FixedBeing =
   | "a weight above 0"
@@ -86,8 +90,7 @@ export type FixedBeing =
   | "a time such as 14:30"
   | "a time typed with a colon, or a date with a time (type 14:20)"
   | "a time span above 0, such as 0:30 for half an hour"
-  | "a time span of 0 or more, such as 0:30 for half an hour"
-  | "a time of day from 0:00 to 23:59, such as 12:45"
+  | "a time of day, such as 12:45"
   | "from 0:01 to 12:00 (for twenty minutes type 0:20)"
   | "from 0 to 3 days (for five hours type 5:00)"
   | "a whole number from 1 to 20"
@@ -119,6 +122,10 @@ export type FixedBeing =
   | "filled beside each value (0 for an exact one)"
   | "filled in beside every area"
   | "filled in every row"
+  | "wide enough for a million readings at most"
+  | "500 at most"
+  | "near enough to be reached within ten times the time so far"
+  | "few enough for 500 firings in all"
   | "typed while the weights do not slow down"
   | "given"
   | "a column for each reading"
@@ -169,9 +176,6 @@ export type Finding =
   | { readonly kind: "unlike"; readonly one: ErrorOf; readonly other: ErrorOf }
   | { readonly kind: "spread"; readonly spread: number }
   | { readonly kind: "goes"; readonly place: number; readonly from: number; readonly to: number }
-  | { readonly kind: "moments"; readonly place: number; readonly from: number; readonly to: number }
-  | { readonly kind: "firings"; readonly count: number }
-  | { readonly kind: "one bud"; readonly weight: number; readonly margin: number }
   | { readonly kind: "areas"; readonly count: number }
   | { readonly kind: "lots"; readonly count: number; readonly leftOut?: LeftOut | undefined }
   | { readonly kind: "put at"; readonly value: number; readonly stage: string }

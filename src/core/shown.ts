@@ -23,9 +23,6 @@ export const looksLikeNumber = (value: string): boolean =>
 /** A name of the maker's as a message quotes it. */
 export const quoted = (name: string): string => `"${shortened(name)}"`;
 
-/** A moment as it is typed: a time of day, or days with their part where a date is among them. */
-export const moment = (days: number): string => (days < 1 ? span(Math.round(days * 86_400)) : shown(days));
-
 /** A span as it is typed, 5:00, with seconds only where there are some. */
 export function span(seconds: number): string {
   const two = (value: number) => String(value).padStart(2, "0");

@@ -268,7 +268,7 @@ describe("the areas of a season table", () => {
       column([1, 2]),
       "areas must be one number for all groups, or have areaNames beside them; got 2 areas without names",
     ],
-    [column(["slope"]), null, "areas must be given where areaNames are; got a blank"],
+    [column(["slope"]), null, "areas must be given together with areaNames; got a blank"],
   ])("are refused with what is wrong: %#", (names, areas, message) => {
     expect(seasonOf(lots, names, areas)).toEqual([[`#VALUE! ${message}`]]);
   });

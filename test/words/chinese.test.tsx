@@ -87,7 +87,7 @@ describe("refusals in Chinese", () => {
   );
 
   test("read as a sentence", () => {
-    const dry = { kind: "at least dry matter", weight: 85.2 } as const;
+    const dry = { kind: "limit", is: "at least", limit: 85.2, what: "the dry matter" } as const;
     expect(chinese.reason(mustBe("weightNow", dry, 80).refusal)).toBe(
       "weightNow 必须不小于 85.2（干物质）；得到的是 80",
     );

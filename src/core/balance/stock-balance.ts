@@ -138,7 +138,7 @@ function balanced(
   const rows = weights.map((weight, index) => {
     const ratio = outturns[index] as number;
     const tea = weight * ratio;
-    const ofRow = (ratio * (weightErrors[index] ?? 0)) ** 2 + (weight * (outturnErrors[index] ?? 0)) ** 2;
+    const ofRow = (ratio * (weightErrors[index] || 0)) ** 2 + (weight * (outturnErrors[index] || 0)) ** 2;
     unaccounted.add(comesIn(directions[index] as Direction) ? tea : -tea);
     all.add(tea);
     variance.add(ofRow);

@@ -25,7 +25,11 @@ export const freshMoisture = defineFunction({
     const dryShare = dryMatter.calculate(finishedWeight, finishedMoisture) / (freshWeight * (1 - dryLoss));
     if (isAbove(dryShare, 1)) {
       const largest = (freshWeight * (1 - dryLoss)) / (1 - finishedMoisture);
-      throw mustBe("finishedWeight", { kind: "at most dry leaf", weight: largest }, finishedWeight);
+      throw mustBe(
+        "finishedWeight",
+        { kind: "limit", is: "at most", limit: largest, what: "what fresh leaf without water would give" },
+        finishedWeight,
+      );
     }
     // Nearly all water rounds to all water, which is no moisture of leaf.
     return Math.min(Math.max(0, 1 - dryShare), mostMoisture);

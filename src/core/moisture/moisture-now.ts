@@ -25,7 +25,8 @@ export const moistureNow = defineFunction({
   calculate: (startWeight, startMoisture, weightNow, dryLoss): number => {
     const dryWeight = dryMatter.calculate(startWeight, startMoisture) * (1 - dryLoss);
     const dryShare = dryWeight / weightNow;
-    if (isAbove(dryShare, 1)) throw mustBe("weightNow", { kind: "at least dry matter", weight: dryWeight }, weightNow);
+    if (isAbove(dryShare, 1))
+      throw mustBe("weightNow", { kind: "limit", is: "at least", limit: dryWeight, what: "the dry matter" }, weightNow);
     // Nearly all water rounds to all water, which is no moisture of leaf.
     return Math.min(Math.max(0, 1 - dryShare), mostMoisture);
   },

@@ -21,10 +21,18 @@ export const ovenMoisture = defineFunction({
   smooth: true,
   calculate: (weightBefore, weightAfter, dishWeight): number => {
     if (weightAfter > weightBefore) {
-      throw mustBe("weightAfter", { kind: "at most before oven", weight: weightBefore }, weightAfter);
+      throw mustBe(
+        "weightAfter",
+        { kind: "limit", is: "at most", limit: weightBefore, what: "the weight before the oven" },
+        weightAfter,
+      );
     }
     if (weightAfter <= dishWeight) {
-      throw mustBe("weightAfter", { kind: "above dish", weight: dishWeight }, weightAfter);
+      throw mustBe(
+        "weightAfter",
+        { kind: "limit", is: "above", limit: dishWeight, what: "the weight of the dish alone" },
+        weightAfter,
+      );
     }
     return (weightBefore - weightAfter) / (weightBefore - dishWeight);
   },

@@ -1,5 +1,14 @@
 import { paidWeight, saleLimit } from "../cautions";
-import { type Answer, defineFunction, exactly, type FunctionPage, measuredList, optional, setting } from "../define";
+import {
+  type Answer,
+  defineFunction,
+  exactly,
+  explained,
+  type FunctionPage,
+  measuredList,
+  optional,
+  setting,
+} from "../define";
 import { mustBe, noAnswer } from "../errors";
 import { meanAndScatter } from "../numeric/mean-and-scatter";
 import { studentQuantile } from "../numeric/student";
@@ -35,18 +44,18 @@ export const packCheck = defineFunction({
   result: {
     shape: "row",
     columns: [
-      { name: "verdict", quantity: text },
-      { name: "mean", quantity: weight },
-      { name: "limit", quantity: weight },
-      { name: "scatter", quantity: scatterOf },
-      { name: "short", quantity: tally },
-      { name: "far short", quantity: tally },
+      explained({ name: "verdict", quantity: text }),
+      explained({ name: "mean", quantity: weight }),
+      explained({ name: "limit", quantity: weight }),
+      explained({ name: "scatter", quantity: scatterOf }),
+      explained({ name: "short", quantity: tally }),
+      explained({ name: "far short", quantity: tally }),
     ],
   },
   calculate: (netWeights, nominal, tolerance, packages, shortShare): Answer[] => {
     const n = netWeights.length;
     if (packages !== undefined && packages < n) {
-      throw mustBe("packages", { kind: "at least weighed", count: n }, packages);
+      throw mustBe("packages", { kind: "limit", is: "at least", limit: n, what: "as many as were weighed" }, packages);
     }
     const { mean, scatter } = meanAndScatter(netWeights);
     const shortBy = (allowed: number): number =>
@@ -84,7 +93,7 @@ const twelve = [50.1, 49.8, 50.3, 50, 49.9, 50.2, 50.1, 49.7, 50.4, 50, 50.1, 50
 const column = (weights: readonly number[]) => weights.map((net) => [net]);
 const lastOfTwelve = (net: number) => column([...twelve.slice(0, -1), net]);
 const repeated = (times: number, net: number): number[] => new Array<number>(times).fill(net);
-const halfAndHalf = column([...repeated(15, 49.6), ...repeated(15, 50.2)]);
+const halfAndHalf = () => column([...repeated(15, 49.6), ...repeated(15, 50.2)]);
 
 /** n weights that scatter by exactly 1 about 0 above the nominal weight: the limit is then the allowance itself. */
 const scatteringByOne = (n: number) => {
@@ -194,7 +203,7 @@ export const packCheckPage = {
     },
     {
       status: "exact",
-      given: [halfAndHalf, 50, 4.5, 200],
+      given: [halfAndHalf(), 50, 4.5, 200],
       expected: [["agrees", 49.9, 49.8464455962, 0.3051285766, 0, 0]],
       working:
         "s² = 30 · 0.09/29, s = 0.3051285766; 50 − 0.5032449122 · 0.3051285766 = 49.8464455962, below the mean of 49.9",
@@ -203,7 +212,7 @@ export const packCheckPage = {
     },
     {
       status: "exact",
-      given: [halfAndHalf, 50, 4.5],
+      given: [halfAndHalf(), 50, 4.5],
       expected: [["mean below the limit", 49.9, 50, 0.3051285766, 0, 0]],
       working: "when the thirty are all there are, the limit is the nominal weight, and 49.9 < 50",
       tolerance: { absolute: 1e-10 },
@@ -211,7 +220,7 @@ export const packCheckPage = {
     },
     {
       status: "exact",
-      given: [halfAndHalf, 50, 4.5, 80],
+      given: [halfAndHalf(), 50, 4.5, 80],
       expected: [["mean below the limit", 49.9, 50, 0.3051285766, 0, 0]],
       working: "of 80 packages, fewer than 100, likewise",
       tolerance: { absolute: 1e-10 },

@@ -1,3 +1,4 @@
+import { bothGiven } from "../both-given";
 import { dust, paidWeight } from "../cautions";
 import { weightOfSteps } from "../charges/whole-steps";
 import {
@@ -67,20 +68,21 @@ export const packPlan = defineFunction({
     confidence,
     readability,
   ): Answer[][] => {
+    bothGiven("finishedMoisture", finishedMoisture, "driestMoisture", driestMoisture);
     const drying = dryingFactor(finishedMoisture, driestMoisture);
     const sizes = nominals.map((nominal, index) => ({
       nominal,
       fill: raised(nominal * drying + margin(scatter, confidence), readability),
-      wanted: units?.[index] ?? undefined,
+      wanted: units?.[index] || 0,
       filled: 0,
     }));
     let rest = finishedWeight;
     for (const size of [...sizes.filter(({ wanted }) => wanted), ...sizes.filter(({ wanted }) => !wanted)]) {
       const fit = Math.floor(rest / size.fill + noiseOfPackages);
-      size.filled = Math.min(fit, size.wanted ?? fit);
+      size.filled = Math.min(fit, size.wanted || fit);
       rest = Math.max(0, rest - size.filled * size.fill);
     }
-    const rows = sizes.map(({ nominal, fill, wanted = 0, filled }) => {
+    const rows = sizes.map(({ nominal, fill, wanted, filled }) => {
       const missing = Math.max(0, wanted - filled);
       return [nominal, fill, filled, missing, filled * fill, filled * (fill - nominal)];
     });
@@ -94,21 +96,11 @@ export const packPlan = defineFunction({
 });
 
 /** How much more has to go in so that the nominal weight is left when the tea is as dry as it may become. */
-function dryingFactor(finishedMoisture: number | undefined, driestMoisture: number | undefined): number {
-  if (finishedMoisture === undefined && driestMoisture === undefined) return 1;
-  if (finishedMoisture === undefined) throw together("finishedMoisture", "driestMoisture");
-  if (driestMoisture === undefined) throw together("driestMoisture", "finishedMoisture");
-  if (driestMoisture > finishedMoisture) {
-    throw mustBe(
-      "driestMoisture",
-      { kind: "at most", most: finishedMoisture, argument: "finishedMoisture" },
-      driestMoisture,
-    );
-  }
-  return (1 - driestMoisture) / (1 - finishedMoisture);
+function dryingFactor(finished = 0, driest = finished): number {
+  if (driest > finished)
+    throw mustBe("driestMoisture", { kind: "at most", most: finished, argument: "finishedMoisture" }, driest);
+  return (1 - driest) / (1 - finished);
 }
-
-const together = (argument: string, other: string) => mustBe(argument, { kind: "given with", argument: other }, null);
 
 /** No scatter, no margin, however many packages should hold the nominal weight. */
 const margin = (scatter: number, confidence: number): number =>

@@ -4,6 +4,7 @@ import {
   bookList,
   defineFunction,
   exactly,
+  explained,
   type FunctionPage,
   measured,
   optional,
@@ -38,9 +39,9 @@ export const finishedForecast = defineFunction({
   result: {
     shape: "row",
     columns: [
-      { name: "low", quantity: looseWeight },
-      { name: "expected", quantity: looseWeight },
-      { name: "high", quantity: looseWeight },
+      explained({ name: "low", quantity: looseWeight }),
+      explained({ name: "expected", quantity: looseWeight }),
+      explained({ name: "high", quantity: looseWeight }),
     ],
   },
   calculate: (freshWeight, pastFreshWeights, pastFinishedWeights, confidence): Answer[] => {

@@ -22,7 +22,7 @@ export const isName = (cell: BookCell): cell is string | number =>
 
 export function groupAreas(areaNames: BookColumn | undefined, areas: BookColumn | undefined): GroupAreas {
   if (areas === undefined) {
-    if (areaNames !== undefined) throw mustBe("areas", { kind: "given beside", argument: "areaNames" }, null);
+    if (areaNames !== undefined) throw mustBe("areas", { kind: "given with", argument: "areaNames" }, null);
     return { of: () => undefined, shared: false };
   }
   return areaNames === undefined ? sharedArea(areas) : namedAreas(areaNames, areas);

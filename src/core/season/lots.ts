@@ -45,7 +45,12 @@ export function lotProblem(fresh: BookCell, finished: BookCell, row: number, nam
   if (!isAmount(fresh)) return amountProblem(names.fresh, weight, fresh, row);
   if (!isAmount(finished)) return amountProblem(names.finished, weight, finished, row);
   const question = "are both in the same unit, and not swapped?";
-  return inPlace(mustBe(names.finished, { kind: "at most fresh", weight: fresh }, finished, { question }), row);
+  return inPlace(
+    mustBe(names.finished, { kind: "limit", is: "at most", limit: fresh, what: "the fresh weight" }, finished, {
+      question,
+    }),
+    row,
+  );
 }
 
 /** The refusal of a cell that should hold an amount, with its row. */

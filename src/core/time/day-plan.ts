@@ -1,3 +1,4 @@
+import { bothGiven } from "../both-given";
 import { carbonMonoxide, hotPan, warmLeaf } from "../cautions";
 import {
   type Answer,
@@ -18,7 +19,7 @@ import { step, workingNumber } from "../working";
 import { refuseTypedWithPoint, secondsInDay, wholeSeconds } from "./clock-times";
 import { type Break, daySchedule, type Firing } from "./day-schedule";
 
-/** A day of more firings is a slip of units. */
+/** A day of more firings is a slip of units; the refusal says so. */
 const mostFirings = 500;
 
 /** From 59.5 seconds, which is one minute in whole seconds, to 12 hours. */
@@ -105,15 +106,13 @@ function planned(
   breakEnd: number | undefined,
 ): Firing[] {
   refuseTypedWithPoint("firstStart", firstStart);
-  const count = charges * firingTimes.length;
-  if (count > mostFirings) {
-    const argument = firingTimes.length > mostFirings ? "firingTimes" : "charges";
-    throw must(argument, { be: { kind: "few firings", most: mostFirings } }, { kind: "firings", count });
+  if (charges * firingTimes.length > mostFirings) {
+    throw mustBe("charges", "few enough for 500 firings in all", charges);
   }
   const pause = breakOf(breakStart, breakEnd);
   const rounds = firingTimes.map((time, index) => ({
     firing: wholeSeconds(time),
-    rest: wholeSeconds(rests[index] ?? 0),
+    rest: wholeSeconds(rests[index] as number),
   }));
   rounds.forEach(({ firing }, index) => {
     const open = secondsInDay - (pause?.length ?? 0);
@@ -129,11 +128,9 @@ function planned(
 }
 
 function breakOf(start: number | undefined, end: number | undefined): Break | undefined {
-  if (start === undefined && end === undefined) return undefined;
-  if (start === undefined) throw mustBe("breakStart", { kind: "given with", argument: "breakEnd" }, null);
-  if (end === undefined) throw mustBe("breakEnd", { kind: "given with", argument: "breakStart" }, null);
-  const from = wholeSeconds(start);
-  return { from, length: (wholeSeconds(end) - from + secondsInDay) % secondsInDay };
+  if (!bothGiven("breakStart", start, "breakEnd", end)) return undefined;
+  const [from, to] = [start, end].map((time) => wholeSeconds(time as number)) as [number, number];
+  return { from, length: (to - from + secondsInDay) % secondsInDay };
 }
 
 const hour = 1 / 24;
@@ -190,15 +187,8 @@ function onePan(charges: number, end: readonly [number, number], lateFrom2: numb
   };
 }
 
-const lunchDay = [
-  at(8, 30),
-  5,
-  [[at(0, 25)], [at(0, 20)], [at(0, 15)]],
-  [[at(2)], [at(1)], [null]],
-  2,
-  at(12),
-  at(12, 45),
-] as const;
+const lunchDay = () =>
+  [at(8, 30), 5, [[at(0, 25)], [at(0, 20)], [at(0, 15)]], [[at(2)], [at(1)], [null]], 2, at(12), at(12, 45)] as const;
 
 export const dayPlanPage = {
   summary: "When each charge goes into which pan, round by round, and which rests run over.",
@@ -230,7 +220,7 @@ export const dayPlanPage = {
     const perCharge = times.reduce((total, time) => total + Math.round(wholeSeconds(time) / 60), 0);
     const isWhole = times.every((time) => wholeSeconds(time) % 60 === 0);
     return [
-      step("firings in all", "charges × rounds", { charges, rounds }, charges * rounds, count),
+      step("number of firings", "charges × rounds", { charges, rounds }, charges * rounds, count),
       ...(isWhole
         ? [step("minutes of firing", "charges × minutes", { charges, minutes: perCharge }, inPans, tally)]
         : []),
@@ -310,7 +300,7 @@ export const dayPlanPage = {
     },
     {
       status: "exact",
-      given: [...lunchDay],
+      given: [...lunchDay()],
       expected: [
         headings,
         row(1, 1, 1, [8, 30], [8, 30], [8, 55]),
@@ -387,7 +377,7 @@ export const dayPlanPage = {
     {
       status: "exact",
       given: [at(9), 200, twentyThrice],
-      expected: { error: "#VALUE!", message: "charges must be few enough for 500 firings in all; they make 600" },
+      expected: { error: "#VALUE!", message: "charges must be few enough for 500 firings in all; got 200" },
       working: "200 · 3 = 600",
       ...exactly,
     },

@@ -3,6 +3,7 @@ import {
   type Answer,
   defineFunction,
   exactly,
+  explained,
   type FunctionPage,
   measured,
   measuredList,
@@ -10,19 +11,20 @@ import {
   parameter,
   type Step,
 } from "../define";
-import { DomainError, must, mustBe, noAnswer } from "../errors";
+import { DomainError, inPlace, must, mustBe, noAnswer } from "../errors";
 import { approachFit } from "../numeric/approach-fit";
 import { clock, plainNumber, weight } from "../quantities";
 import { geankoplisDrying, golubPereyra, nistBoxBod, pageThesis, panchariyaDrying, sharmaWithering } from "../sources";
 import { step, workingNumber } from "../working";
+import { secondsInDay, wholeSeconds } from "./clock-times";
 
-/** More readings than this are no list of a day. */
+/** More readings than this are no list of a day; the refusal says so. */
 const mostReadings = 500;
 
 /** From so many readings on their course is fitted. */
 const fewestForFit = 4;
 
-/** How many times the span of the readings a forecast may reach. */
+/** How many times the span of the readings a forecast may reach; the refusal says so. */
 const farthest = 10;
 
 interface Reading {
@@ -53,21 +55,29 @@ export const dryingTime = defineFunction({
   result: {
     shape: "row",
     columns: [
-      { name: "early", quantity: clock },
-      { name: "likely", quantity: clock },
-      { name: "late", quantity: clock },
-      { name: "end weight", quantity: weight },
+      explained({ name: "early", quantity: clock }),
+      explained({ name: "likely", quantity: clock }),
+      explained({ name: "late", quantity: clock }),
+      explained({ name: "end weight", quantity: weight }),
     ],
   },
   calculate: (times, weights, targetWeight, endWeight): Answer[] => {
     if (endWeight !== undefined && endWeight >= targetWeight) {
-      throw mustBe("endWeight", { kind: "below target", weight: targetWeight }, endWeight);
+      throw mustBe(
+        "endWeight",
+        { kind: "limit", is: "below", limit: targetWeight, what: "the target weight" },
+        endWeight,
+      );
     }
     const readings = readingsOf(times, weights);
     const [first] = readings;
     if (first === undefined) return ["", "", "", ""];
     if (targetWeight > first.weight) {
-      throw mustBe("targetWeight", { kind: "at most first", weight: first.weight }, targetWeight);
+      throw mustBe(
+        "targetWeight",
+        { kind: "limit", is: "at most", limit: first.weight, what: "the first weight" },
+        targetWeight,
+      );
     }
     const rest = endWeight ?? restOf(readings);
     const end = isRest(rest) ? rest.weight : rest;
@@ -91,7 +101,7 @@ export const dryingTime = defineFunction({
     if (rest.weight >= targetWeight) {
       const above = noAnswer(
         "targetWeight",
-        { be: { kind: "above rest", weight: rest.weight } },
+        { be: { kind: "limit", is: "above", limit: rest.weight, what: "where these readings come to rest" } },
         { kind: "value", value: targetWeight },
       );
       return [within(pace), above, "", end];
@@ -106,15 +116,15 @@ function readingsOf(times: readonly number[], weights: readonly (number | null)[
   times.forEach((time, place) => {
     const before = times[place - 1];
     if (before === undefined || time > before) return;
-    const found = { kind: "moments", place: place + 1, from: before, to: time } as const;
-    throw must("times", { do: "rise" }, found, { hint: "past midnight type the date with the time" });
+    const found = { kind: "time", seconds: wholeSeconds(time) % secondsInDay } as const;
+    throw inPlace(must("times", { do: "rise" }, found, { hint: "past midnight type the date with the time" }), place);
   });
   const readings = times.flatMap((time, place) => {
-    const weight = weights[place] ?? null;
-    return weight === null ? [] : [{ time, weight, place }];
+    const weight = weights[place];
+    return weight ? [{ time, weight, place }] : [];
   });
   if (readings.length > mostReadings) {
-    throw mustBe("weights", { kind: "few weights", most: mostReadings }, readings.length);
+    throw mustBe("weights", "500 at most", readings.length);
   }
   readings.forEach(({ weight, place }, index) => {
     const before = readings[index - 1];
@@ -191,7 +201,11 @@ function restOf(readings: readonly Reading[]): Rest | DomainError | "" {
 
 function inReach(moment: number, first: Reading, last: Reading, target: number): Moment {
   if (moment <= first.time + farthest * (last.time - first.time)) return moment;
-  return noAnswer("targetWeight", { be: { kind: "nearer", times: farthest } }, { kind: "value", value: target });
+  return noAnswer(
+    "targetWeight",
+    { be: "near enough to be reached within ten times the time so far" },
+    { kind: "value", value: target },
+  );
 }
 
 const minutesInDay = 1440;
@@ -478,7 +492,7 @@ export const dryingTimePage = {
       given: [column([23 / 24, 23.75 / 24, 0.5 / 24]), column([420, 402, 390]), 300],
       expected: {
         error: "#VALUE!",
-        message: "times must rise; place 3 goes from 23:45 to 0:30 (past midnight type the date with the time)",
+        message: "times must rise; got 0:30 (past midnight type the date with the time) in place 3 of the list",
       },
       working: "0:30 is 0.0208, below the 0.99 of 23:45",
       ...exactly,

@@ -1,4 +1,4 @@
-import { type Answer, defineFunction, exactly, type FunctionPage, measuredList, optional } from "../define";
+import { type Answer, defineFunction, exactly, explained, type FunctionPage, measuredList, optional } from "../define";
 import { noAnswer } from "../errors";
 import { meanAndScatter } from "../numeric/mean-and-scatter";
 import { studentQuantile } from "../numeric/student";
@@ -29,13 +29,13 @@ export const sampleMean = defineFunction({
   result: {
     shape: "row",
     columns: [
-      { name: "mean", quantity: anyNumber },
-      { name: "low", quantity: anyNumber },
-      { name: "high", quantity: anyNumber },
-      { name: "standard error", quantity: standardError },
-      { name: "scatter", quantity: scatterOf },
-      { name: "readings", quantity: tally },
-      { name: "needed", quantity: tally },
+      explained({ name: "mean", quantity: anyNumber }),
+      explained({ name: "low", quantity: anyNumber }),
+      explained({ name: "high", quantity: anyNumber }),
+      explained({ name: "standard error", quantity: standardError }),
+      explained({ name: "scatter", quantity: scatterOf }),
+      explained({ name: "readings", quantity: tally }),
+      explained({ name: "needed", quantity: tally }),
     ],
   },
   calculate: (repeats, halfWidth, confidence): Answer[] => {
@@ -57,7 +57,7 @@ function readingsNeeded(scatter: number, halfWidth: number, confidence: number):
   if (isEnough(2)) return 2;
   if (!isEnough(mostReadings)) {
     const found = { kind: "value", value: halfWidth } as const;
-    return noAnswer("halfWidth", { be: { kind: "few readings", most: mostReadings } }, found);
+    return noAnswer("halfWidth", { be: "wide enough for a million readings at most" }, found);
   }
   let tooFew = 2;
   let enough = mostReadings;

@@ -137,7 +137,7 @@ function refuseError({ name, quantity }: Parameter, given: number | null, error:
       { kind: "blank error", argument: name },
     );
   }
-  if (quantity.kind === moisture.kind && !isInside(error ?? 0, moistureError.bounds)) {
+  if (quantity === moisture && !isInside(error ?? 0, moistureError.bounds)) {
     throw mustBe("valueErrors", { kind: "error of", being: moistureError.requirement, name }, error);
   }
 }

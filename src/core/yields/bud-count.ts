@@ -1,4 +1,13 @@
-import { type Answer, defineFunction, exactly, type FunctionPage, measured, measuredList, optional } from "../define";
+import {
+  type Answer,
+  defineFunction,
+  exactly,
+  explained,
+  type FunctionPage,
+  measured,
+  measuredList,
+  optional,
+} from "../define";
 import { noAnswer } from "../errors";
 import { studentQuantile } from "../numeric/student";
 import { mavroReadings } from "../published-readings";
@@ -25,11 +34,11 @@ export const budCount = defineFunction({
   result: {
     shape: "row",
     columns: [
-      { name: "weight of 100", quantity: weight },
-      { name: "low", quantity: pieces },
-      { name: "buds", quantity: pieces },
-      { name: "high", quantity: pieces },
-      { name: "picking time", quantity: timeSpan },
+      explained({ name: "weight of 100", quantity: weight }),
+      explained({ name: "low", quantity: pieces }),
+      explained({ name: "buds", quantity: pieces }),
+      explained({ name: "high", quantity: pieces }),
+      explained({ name: "picking time", quantity: timeSpan }),
     ],
   },
   calculate: (budCounts, sampleWeights, weightWanted, pickingRate, confidence): Answer[] => {
@@ -41,7 +50,7 @@ export const budCount = defineFunction({
     const high =
       margin < one
         ? weightWanted / (one - margin)
-        : noAnswer("sampleWeights", { do: "scatter less for an upper end" }, { kind: "one bud", weight: one, margin });
+        : noAnswer("sampleWeights", { do: "scatter less for an upper end" }, { kind: "spread", spread: margin });
     return [100 * one, weightWanted / (one + margin), buds, high, time];
   },
 });

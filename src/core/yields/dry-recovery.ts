@@ -42,7 +42,16 @@ function wentOn(freshWeight: number, freshMoisture: number, removed: number, rem
   const fresh = dryMatter.calculate(freshWeight, freshMoisture);
   const left = fresh - removed * (1 - removedMoisture);
   if (left > 0) return left;
-  throw mustBe("removed", { kind: "below all dry matter", weight: fresh / (1 - removedMoisture) }, removed);
+  throw mustBe(
+    "removed",
+    {
+      kind: "limit",
+      is: "below",
+      limit: fresh / (1 - removedMoisture),
+      what: "which holds all the dry matter of the fresh leaf",
+    },
+    removed,
+  );
 }
 
 export const dryRecoveryPage = {

@@ -1,4 +1,4 @@
-import { type Answer, defineFunction, exactly, type FunctionPage, measured } from "../define";
+import { type Answer, defineFunction, exactly, explained, type FunctionPage, measured } from "../define";
 import { moisture, weight } from "../quantities";
 import { gum, irriMoisture } from "../sources";
 import { step } from "../working";
@@ -29,9 +29,9 @@ export const finishedBand = defineFunction({
   result: {
     shape: "row",
     columns: [
-      { name: "low", quantity: weight },
-      { name: "at no loss", quantity: weight },
-      { name: "high", quantity: weight },
+      explained({ name: "low", quantity: weight }),
+      explained({ name: "at no loss", quantity: weight }),
+      explained({ name: "high", quantity: weight }),
     ],
   },
   calculate: (freshWeight, freshMoisture, finishedMoisture, ...details): Answer[] => {

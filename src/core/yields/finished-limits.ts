@@ -57,7 +57,11 @@ export function finishedLimits(
   const dryMatter = freshWeight * dryShare - removed * removedDryShare;
   if (dryMatter <= 0) {
     const allOfIt = (freshWeight * dryShare) / removedDryShare;
-    throw mustBe("removed", { kind: "below all dry matter", weight: allOfIt }, removed);
+    throw mustBe(
+      "removed",
+      { kind: "limit", is: "below", limit: allOfIt, what: "which holds all the dry matter of the fresh leaf" },
+      removed,
+    );
   }
   const atNoLoss = dryMatter / (1 - finishedMoisture);
 

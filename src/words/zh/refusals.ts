@@ -7,6 +7,7 @@ import type {
   FixedBeing,
   FixedDoing,
   Hint,
+  LimitName,
   Place,
   Question,
   Reason,
@@ -14,7 +15,7 @@ import type {
   Size,
 } from "../../core/refusals";
 import { isSheetError } from "../../core/sheet-error";
-import { moment, quoted, shortened, shown, span } from "../../core/shown";
+import { quoted, shortened, shown, span } from "../../core/shown";
 
 /** Why a cell holds an error. Arguments by their names, or as `named` calls them. */
 export function chineseReason(reason: Reason, named: Named = (argument) => argument): string {
@@ -51,8 +52,7 @@ const fixedBeings: Readonly<Record<FixedBeing, string>> = {
   "a time such as 14:30": "是时刻，如 14:30",
   "a time typed with a colon, or a date with a time (type 14:20)": "是带冒号的时刻，或带时刻的日期（请输入 14:20）",
   "a time span above 0, such as 0:30 for half an hour": "是大于 0 的时长，如半小时写作 0:30",
-  "a time span of 0 or more, such as 0:30 for half an hour": "是不小于 0 的时长，如半小时写作 0:30",
-  "a time of day from 0:00 to 23:59, such as 12:45": "是 0:00 到 23:59 之间的时刻，如 12:45",
+  "a time of day, such as 12:45": "是一天中的时刻，如 12:45",
   "from 0:01 to 12:00 (for twenty minutes type 0:20)": "在 0:01 到 12:00 之间（二十分钟请输入 0:20）",
   "from 0 to 3 days (for five hours type 5:00)": "在 0 到 3 天之间（五小时请输入 5:00）",
   "a whole number from 1 to 20": "是 1 到 20 的整数",
@@ -84,6 +84,10 @@ const fixedBeings: Readonly<Record<FixedBeing, string>> = {
   "filled beside each value (0 for an exact one)": "在每个值旁边填写（准确的值填 0）",
   "filled in beside every area": "在每个面积旁边填写",
   "filled in every row": "每一行都填写",
+  "wide enough for a million readings at most": "足够宽，使读数不超过一百万个",
+  "500 at most": "不超过 500 个",
+  "near enough to be reached within ten times the time so far": "足够近，在已过时间的十倍之内达到",
+  "few enough for 500 firings in all": "足够少，总共不超过 500 次炒制",
   "typed while the weights do not slow down": "在重量下降尚未变慢时填写",
   given: "给出",
   "a column for each reading": "每个读数一列",
@@ -101,46 +105,20 @@ function being(what: Being, named: Named): string {
       return `${being(what.being, named)}，这是${apart(named(what.name))}的误差`;
     case "at most moisture":
       return `不大于 ${shown(what.moisture)}（叶的含水率）${what.asLossOf === undefined ? "" : `，因为这是按${losses[what.asLossOf]}计的损失`}`;
-    case "at most before oven":
-      return `不大于 ${shown(what.weight)}（入烘箱前的重量）`;
-    case "above dish":
-      return `大于 ${shown(what.weight)}（空盘的重量）`;
-    case "at least dry matter":
-      return `不小于 ${shown(what.weight)}（干物质）`;
-    case "at most dry leaf":
-      return `不大于 ${shown(what.weight)}（鲜叶一点水都没有时也只能得到这么多）`;
+    case "limit":
+      return `${sides[what.is]} ${shown(what.limit)}（${limits[what.what]}）`;
     case "at most steps":
       return `不大于 ${shown(what.weight)}（十亿个 ${shown(what.readability)} 的分度）`;
     case "whole steps":
       return `是 ${shown(what.readability)} 的整数倍，即秤的整数个分度`;
     case "at least":
       return `不小于 ${shown(what.least)}（${named(what.argument)}）`;
-    case "at least weighed":
-      return `不小于 ${what.count}（称过的包数）`;
     case "at most":
       return `不大于 ${shown(what.most)}（${named(what.argument)}）`;
-    case "at most fresh":
-      return `不大于 ${shown(what.weight)}（鲜叶重量）`;
-    case "below all dry matter":
-      return `小于 ${shown(what.weight)}（这么多就含有鲜叶的全部干物质）`;
     case "above dry matter left":
       return `大于其他各行留给 ${quoted(what.stage)} 的干物质 ${shown(what.weight)}`;
     case "few charges":
       return `足够大，使 ${shown(what.weight)}（重量）最多分成 ${what.most} 锅`;
-    case "few readings":
-      return `足够宽，使读数不超过 ${what.most} 个`;
-    case "few weights":
-      return `不超过 ${what.most} 个`;
-    case "below target":
-      return `小于 ${shown(what.weight)}（目标重量）`;
-    case "at most first":
-      return `不大于 ${shown(what.weight)}（第一个重量）`;
-    case "above rest":
-      return `大于 ${shown(what.weight)}（这些读数最后停住的重量）`;
-    case "nearer":
-      return `更近一些，在已过时间的 ${what.times} 倍之内达到`;
-    case "few firings":
-      return `足够少，总共不超过 ${what.most} 次炒制`;
     case "between breaks":
       return `不长于 ${span(what.seconds)}（两次休息之间的时间）`;
     case "few turns":
@@ -156,10 +134,24 @@ function being(what: Being, named: Named): string {
     case "one for all groups":
       return `是各组共用的一个数，或在旁边给出${apart(named(what.names)).trimEnd()}`;
     case "given with":
-    case "given beside":
       return `与${apart(named(what.argument))}一同给出`;
   }
 }
+
+const sides = { "at least": "不小于", "at most": "不大于", above: "大于", below: "小于" } as const;
+
+const limits: Readonly<Record<LimitName, string>> = {
+  "the dry matter": "干物质",
+  "the weight before the oven": "入烘箱前的重量",
+  "the weight of the dish alone": "空盘的重量",
+  "what fresh leaf without water would give": "鲜叶一点水都没有时也只能得到这么多",
+  "the fresh weight": "鲜叶重量",
+  "which holds all the dry matter of the fresh leaf": "这么多就含有鲜叶的全部干物质",
+  "the target weight": "目标重量",
+  "the first weight": "第一个重量",
+  "where these readings come to rest": "这些读数最后停住的重量",
+  "as many as were weighed": "称过的包数",
+};
 
 const losses = { weight: "重量", points: "百分点" } as const;
 
@@ -229,12 +221,6 @@ function finding(found: Finding, named: Named): string {
       return `相差 ${shown(found.spread)}`;
     case "goes":
       return `第 ${found.place} 个从 ${shown(found.from)} 变为 ${shown(found.to)}`;
-    case "moments":
-      return `第 ${found.place} 个从 ${moment(found.from)} 变为 ${moment(found.to)}`;
-    case "firings":
-      return `合计 ${found.count} 次`;
-    case "one bud":
-      return `一个芽重 ${shown(found.weight)}，上下可差 ${shown(found.margin)}`;
     case "areas":
       return `得到 ${found.count} 个没有名称的面积`;
     case "lots": {
