@@ -29,7 +29,7 @@ import {
   within,
 } from "../quantities";
 import { oneCertBalance, safeguardsBalance } from "../sources";
-import { percent, step, sumOf, workingNumber } from "../working";
+import { step, sumOf, workingNumber } from "../working";
 
 /** Rounding of sums, as a share of all that is added up. */
 const noise = 1e-9;
@@ -199,7 +199,7 @@ export const stockBalancePage = {
               u,
               weightError,
             ),
-            step(`how far it may lie from 0 at ${percent(sure)}`, "z × u", { z, u }, z * u, looseWeight),
+            step("how far from 0 it may lie by chance", "z × u", { z, u }, z * u, looseWeight),
           ]),
       step(
         "what is unaccounted for",

@@ -3,6 +3,7 @@ import { balance } from "./functions/balance";
 import { charges } from "./functions/charges";
 import { formulas } from "./functions/formulas";
 import { moisture } from "./functions/moisture";
+import { packing } from "./functions/packing";
 import { quantities } from "./functions/quantities";
 import { season } from "./functions/season";
 import { steps } from "./functions/steps";
@@ -20,6 +21,7 @@ const pages = {
   ...targets,
   ...charges,
   ...yields,
+  ...packing,
   ...balance,
   ...season,
   ...uncertainty,

@@ -66,4 +66,36 @@ export const balance = {
     "最后一行从左起依次是：结论、γ、自由度和 p。答案会溢出；在工作表的“表格”里请只取一个单元格：INDEX(TEA.BALANCEFIT(A2:A5, B2:B5, C2:C5, 0.5, 0.01, , , , , FALSE), 5, 1) 是称重四次的一批的结论。",
   "the same dry tea on three scales, each good to 1 g: the fit is their mean, and they agree":
     "同一份干茶用三台秤称，每台的误差为 1 克：平差结果是三个读数的平均值，读数相符",
+
+  // STOCKBALANCE
+  "A book of stock: what came in against what went out and is left, with the error of the difference.":
+    "库存账：收进的与付出和剩下的相比，附差额的误差。",
+  "what each row is: opening stock, a month's making, a buyer": "每一行是什么：期初库存、某月所制、某位买家",
+  '"opening", "in", "out" or "closing", one for each row':
+    '每行一个："opening"（期初）、"in"（入）、"out"（出）或 "closing"（期末）',
+  "weight of each row, in one unit; 0 is 0, and a blank one makes the whole balance wait":
+    "各行的重量，单位相同；0 就是 0，空着则整个平衡等待",
+  "tea from one unit of this row's weight: 1 for tea, and your own figure for leaf; one for all, or beside the rows; a blank is 1":
+    "这一行每一份重量合多少茶：茶为 1，叶填您自己的数；一个管全部，或与各行并列；空白为 1",
+  "error of each weight, one standard uncertainty; one for all, or beside the rows; a blank is 0":
+    "各重量的误差，一个标准不确定度；一个管全部，或与各行并列；空白为 0",
+  "error of each outturn, one standard uncertainty; one for all, or beside the rows; a blank is 0":
+    "各制成率的误差，一个标准不确定度；一个管全部，或与各行并列；空白为 0",
+  "how often a true book should agree; 95 % is nineteen in twenty": "真实的账应有多大把握相符；95 % 即二十本中有十九本",
+  "Use it at the end of the year, or when someone asks how your sales fit your making: a row for the opening stock, what was made, each buyer, what was given away, and the closing stock. The last row says what is unaccounted for, its error, and a verdict.":
+    "年终用，或有人问您卖的与制的是否对得上时用：期初库存、所制、每位买家、送出的、期末库存，各占一行。最后一行给出对不上的数、它的误差和结论。",
+  'The verdict is "agrees", "more in than out" or "more out than in". Without any errors it is "not judged: no errors given": a difference says little until you know how large it may be by chance. SCALEERROR gives the error of one weighing; the error of a total of n like weighings is √n of it.':
+    '结论是 "agrees"（相符）、"more in than out"（收多于付）或 "more out than in"（付多于收）。没有填任何误差时是 "not judged: no errors given"（未填误差，不作判断）：不知道碰巧能差多少，差额说明不了什么。SCALEERROR 给出一次称重的误差；n 次同样称重的总和，误差是它的 √n 倍。',
+  "An agreement is only as sharp as its error. With leaf at an outturn that is known to a hundredth, anything within 2 % of the season agrees: it then shows that the tea can come from the leaf, never that it did. The share of variance shows which row the sharpness hangs on.":
+    "相符有多准，全看误差有多小。叶的制成率只知道到百分之一时，全季的 2 % 以内都算相符：那只说明茶可以出自这些叶，绝不说明确实出自它们。方差份额显示准不准取决于哪一行。",
+  "Errors count as independent of each other: a scale that reads 1 % high throughout is not seen, for it does so on both sides. Stocks take up moisture: restate them to one moisture with TARGETWEIGHT first.":
+    "各误差视为互不相关：秤一直偏高 1 % 是看不出来的，因为收付两边都偏高。库存会吸潮：请先用 TARGETWEIGHT 换算到同一含水率。",
+  "No tolerance of any auditor is known to us, and none is built in. A book that agrees may still be wrong in two places, and one that does not may be honest: look for a row that is missing or written twice.":
+    "我们不知道任何审核方的允差，也没有内置。相符的账可能有两处错，不相符的账也可能是诚实的：请看看有没有漏写或重写的行。",
+  "A stock that is not counted yet makes the whole balance wait; 0 is a stock that has run out. The answer is a table, and a spill cannot stand inside a worksheet table: there ask for one cell, =INDEX(TEA.STOCKBALANCE(A2:A6, B2:B6, C2:C6, , D2:D6, , , FALSE), 6, 1) is the verdict of five rows.":
+    "还没有盘点的库存使整个平衡等待；0 是已经用完的库存。答案是一张表，而工作表的“表格”里不能有溢出：在那里请只取一个单元格，=INDEX(TEA.STOCKBALANCE(A2:A6, B2:B6, C2:C6, , D2:D6, , , FALSE), 6, 1) 是五行账的结论。",
+  "Refused: a book without a row that comes in (opening or in) or without one that goes out (out or closing), a row without a name or a direction, and an outturn above 1.":
+    "会拒绝：没有收进的行（期初或入）或没有付出的行（出或期末）的账，没有名称或方向的行，以及大于 1 的制成率。",
+  "an invented farm's year: 10 g unaccounted for, with an error of 13 g":
+    "某个虚构茶园的一年：10 克对不上，误差为 13 克",
 } as const satisfies SomeTwins;

@@ -80,4 +80,29 @@ export const formulas = {
   "⌈duration / interval⌉ − 1": "⌈时长 / 间隔⌉ − 1",
   "start + interval": "开始 + 间隔",
   "start + k × interval": "开始 + k × 间隔",
+  "w₁ = Σw / Σc; buds = W / w₁; low, high = W / (w₁ ± t(n − 1) × u), u = s / √Σc, s² = Σ((w − w₁c)² / c) / (n − 1); time = buds / rate / 24":
+    "w₁ = Σw / Σc；芽数 = W / w₁；low、high = W / (w₁ ± t(n − 1) × u)，u = s / √Σc，s² = Σ((w − w₁c)² / c) / (n − 1)；时间 = 芽数 / 每小时芽数 / 24",
+  "buds / rate / 24": "芽数 / 每小时芽数 / 24",
+  buds: "芽数",
+  "fill = N × (1 − Md) / (1 − Mf) + z × s, raised to a step of the scale; units = as many as wanted, or ⌊rest / fill⌋":
+    "装填量 = N × (1 − Md) / (1 − Mf) + z × s，向上取到秤的分度；包数 = 想要的包数，或 ⌊余量 / 装填量⌋",
+  "d × steps": "d × 分度数",
+  "units × fill = tea": "包数 × 装填量 = 茶",
+  "mean ≥ limit; short: N − w > T; far short: N − w > 2T; limit = N, or N − t₀.₉₉₅(n − 1) × s / √n for a sample of 100 packages and more":
+    "平均值 ≥ 限值；短少：N − w > T；严重短少：N − w > 2T；限值 = N，对 100 包以上的抽样则为 N − t₀.₉₉₅(n − 1) × s / √n",
+  "a = w × o; U = Σ(opening, in) − Σ(out, closing); u² = Σ((o × u_w)² + (w × u_o)²); agrees when |U| ≤ z × u":
+    "a = w × o；U = Σ(期初, 入) − Σ(出, 期末)；u² = Σ((o × u_w)² + (w × u_o)²)；|U| ≤ z × u 时相符",
+  "in − out": "收 − 付",
+  "x̄ ± t(n − 1) × s / √n, s² = Σ(x − x̄)² / (n − 1); needed: the least N ≥ 2 with t(N − 1) × s / √N ≤ halfWidth":
+    "x̄ ± t(n − 1) × s / √n，s² = Σ(x − x̄)² / (n − 1)；needed：使 t(N − 1) × s / √N ≤ halfWidth 的最小的 N ≥ 2",
+  "due = end of the round before + rest; the firing that could start first is next, at the first moment that is not before it is due, has a free pan and leaves it clear of the break; ties to the earlier due, then the lower charge":
+    "该下锅的时刻 = 上一轮结束 + 静置；下一个炒的是能最先开始的一锅，在不早于该下锅、有空锅、整次炒制不碰休息的最早时刻；同时的先炒该下锅早的，再先炒锅号小的",
+  "charges × rounds": "锅数 × 轮数",
+  "charges × minutes": "锅数 × 分钟",
+  count: "次数",
+  "start + firing = end": "开始 + 炒制 = 结束",
+  "early = t + x × (W − τ) / (W₋ − W); late = t + x × ln((W − E′) / (τ − E′)) / ln((W₋ − E′) / (W − E′)), E′ = (E + τ) / 2; likely = t₁ + (t − t₁) × (ln Rτ / ln R)^(1/n), R = (W − E) / (W₁ − E); without E, W = W₁ − b × (1 − e^(−k(t − t₁)))":
+    "最早 = t + x × (W − τ) / (W₋ − W)；最晚 = t + x × ln((W − E′) / (τ − E′)) / ln((W₋ − E′) / (W − E′))，E′ = (E + τ) / 2；大约 = t₁ + (t − t₁) × (ln Rτ / ln R)^(1/n)，R = (W − E) / (W₁ − E)；没有 E 时 W = W₁ − b × (1 − e^(−k(t − t₁)))",
+  "t + minutes": "t + 分钟",
+  "t₁ + minutes": "t₁ + 分钟",
 } as const satisfies SomeTwins;

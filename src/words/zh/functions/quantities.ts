@@ -18,4 +18,7 @@ export const quantities: Readonly<Record<string, string>> = {
   "spreadsheet time (1 is a day; 5:00 is five hours)": "电子表格的时间（1 是一天；5:00 是五小时）",
   "as the function says": "由函数规定",
   "as the function named says": "由指明的函数规定",
+  "pieces an hour": "每小时个数",
+  "the unit of the readings": "读数的单位",
+  "tea from one unit of leaf, a share of one": "一份叶所得的茶，以比例计",
 };

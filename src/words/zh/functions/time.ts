@@ -17,4 +17,58 @@ export const time = {
     "会拒绝：14.2 这样的开始时刻，它既不是时刻（小于 1），也不是现今的日期（大于 20000）：请输入 14:20。还有：时长超过三天、间隔不到一分钟、翻动超过 500 次。间隔与时长一样长，结束之前就一次也不翻，答案为 #N/A。",
   "from 13:00 for 2:00, turned every 0:40: at 13:40 and 14:20":
     "从 13:00 开始，共 2:00，每 0:40 翻一次：13:40 和 14:20",
+
+  // DAYPLAN
+  "When each charge goes into which pan, round by round, and which rests run over.":
+    "每一锅各轮何时下哪口锅，哪些静置会超时。",
+  "time of the first firing, such as 9:00, or a date with a time": "第一次炒制的时刻，如 9:00，或日期加时间",
+  "number of charges: CHARGECOUNT gives it": "锅数：由 CHARGECOUNT 给出",
+  "how long one firing takes, one for each round, with loading and brushing: 0:20 is twenty minutes":
+    "每轮一次炒制要多久，每轮一个，下锅和刷锅在内：0:20 是二十分钟",
+  "the least wrap or rest after each round, beside it; one for all, or blank for none; the last is not waited for":
+    "每轮之后最短的包裹或静置，与各轮并列；一个管全部，空白为没有；最后一轮之后的不等",
+  "how many pans can be tended at once; left out, one": "同时照看得过来的锅有几口；省略为一口",
+  "time of day at which a daily break begins; left out with breakEnd, there is none":
+    "每天休息开始的时刻；与 breakEnd 一起省略则没有休息",
+  "time of day at which it ends; the next morning where it is the smaller":
+    "休息结束的时刻；若比开始的小，就是第二天早上",
+  "Use it in the morning, when you know how many charges the leaf makes: type when the pan is hot, how long a firing of each round takes, and how long the leaf rests after it. The table is the card by the pans: when each charge is due, when it starts and ends, in which pan, and how late it is.":
+    "早上知道叶要分几锅时用：填锅何时烧热，每轮炒一次要多久，之后叶要静置多久。这张表就是锅边的卡片：每一锅何时该下，何时开始、何时结束，在哪口锅，晚了多少。",
+  "A rest is a minimum. A wrap that grows too long is flagged as overruns, never prevented: take fewer charges, another pan, or another time for the break, and look again. In the first round late is fresh leaf that waits, which is shown and not flagged. Rests run on through breaks.":
+    "静置是最短时间。包裹得太久会标为 overruns（超时），但不会加以阻止：请减少锅数、加一口锅，或换个时间休息，再看一次。第一轮的 late 是鲜叶在等，只显示，不标出。休息时静置照样进行。",
+  "It is a rule, not the best of all plans: whatever can start first does. Of 150 small days in one pan, tried in every order, it was the shortest in 146 and at worst 7 % longer; now and then (14 of 10,000 days) a shorter rest ends the day later.":
+    "这是一条规则，不是最好的安排：谁能最先开始就先炒谁。用一口锅的 150 个小日程把每种次序都试过，它在 146 个里最短，最差的长 7 %；偶尔（10,000 天里有 14 天）静置缩短反而收工更晚。",
+  "Pans are those that you can tend at once. Loading and brushing the pan belong to the firing time. A firing may end as the break begins, and begin as it ends; a short one may pass a long one that no longer fits before the break.":
+    "锅数是同时照看得过来的锅。下锅和刷锅都算在炒制时间里。炒制可以正好在休息开始时结束，也可以正好在休息结束时开始；休息前排不下长的一锅，短的一锅可以先炒。",
+  "The last row has the number of firings, the first start, the last end, and the longest overrun. In one cell, the end of the day: =INDEX(TEA.DAYPLAN(A2,B2,D2:D4,E2:E4,,,,FALSE),B2*3+1,6), with three rounds. Set the formats to hh:mm, and [h]:mm for late; past midnight the clocks count on and show the right hour.":
+    "最后一行是炒制次数、最早的开始、最晚的结束和最长的超时。只用一个单元格取收工时刻：=INDEX(TEA.DAYPLAN(A2,B2,D2:D4,E2:E4,,,,FALSE),B2*3+1,6)，这里有三轮。格式设为 hh:mm，late 设为 [h]:mm；过了半夜会接着算，显示的时刻仍然正确。",
+  "A blank firstStart or a blank number of charges makes the table wait. Refused: more than 500 firings, a firing under 0:01 or over 12:00, a rest over three days, one end of a break without the other, and a firing longer than the time between two breaks.":
+    "firstStart 或锅数空着，表就等待。会拒绝：炒制超过 500 次，一次炒制不到 0:01 或超过 12:00，静置超过三天，休息只填一头，以及比两次休息之间还长的炒制。",
+  "two charges from 10:00, 0:30 and then 0:20, with a wrap of 1:00: done at 12:20":
+    "10:00 起两锅，先 0:30 后 0:20，中间包裹 1:00：12:20 完成",
+
+  // DRYINGTIME
+  "When leaf in drying will reach a weight, from timed weights: early, likely and late.":
+    "干燥中的叶何时会降到某个重量，由各时刻的重量推算：最早、大约和最晚。",
+  "times of the readings, or dates with times; they rise": "各次称重的时刻，或日期加时间；逐个递增",
+  "weights at these times; a row that is not weighed yet is passed over": "这些时刻的重量；还没有称的行跳过",
+  "weight to be reached: TARGETWEIGHT gives it": "要达到的重量：由 TARGETWEIGHT 给出",
+  "weight at which drying would come to rest, below the target and not below the dry matter; without it, it is sought in the readings":
+    "一直烘下去最后停住的重量，小于目标，不小于干物质；省略则由读数推求",
+  "Use it in the last drying: type the time and the weight each time you weigh, and read when to look again. Early is the time at the pace of the last two readings, likely the time to expect, late the time if it slows down as far as it may. A card may be ruled ahead: rows without a weight are passed over, and a cell that needs more readings waits.":
+    "最后烘干时用：每次称重填上时刻和重量，看什么时候该再去看。early 是按最近两次的速度推算的时刻，likely 是大约的时刻，late 是慢到不能再慢时的时刻。卡片可以先画好：没有重量的行跳过，读数还不够的格子等待。",
+  "It is a forecast and no bound. It holds while heat, depth and turning stay as they are. When the fire sinks, leaf comes later than late; while it still warms up, sooner than early: begin the list once the weight falls steadily. docs/how-sure.md says how often.":
+    "这是预测，不是界限。火力、厚薄和翻动保持不变，它才成立。火弱下去，会比 late 还晚；还在升温时，会比 early 还早：请等重量平稳下降了再开始记。docs/how-sure.md 说明各占几成。",
+  "The end weight decides. TARGETWEIGHT(weight, moisture, 2.5%) gives one, with your own figure for 2.5 %. With the dry weight in its place, likely comes about a tenth of the whole time too early.":
+    "最后停住的重量最要紧。TARGETWEIGHT(weight, moisture, 2.5%) 可以给出，2.5 % 请换成您自己的数。若填成干重，likely 会早到全部时间的十分之一左右。",
+  "Without an end weight trust early only, unless the weight slowed down from the first reading on. If the end weight that is found lies below DRYMATTER, it is wrong. While the weights do not slow down, likely and end weight are #N/A.":
+    "没有填 endWeight 时只可信 early，除非重量从第一次读数起就在变慢。推求出的停住重量若小于 DRYMATTER，那就是错的。重量下降还没有变慢时，likely 和 end weight 为 #N/A。",
+  "Likely and late take four readings with an end weight, early two; without one the fit takes four. Weights that rise make the whole answer #N/A, with the place named: leaf takes up no water in a warm dryer, so look at the scale. Two equal weights at the end leave no pace. A time more than ten times as far as the readings reach is #N/A in its cell.":
+    "填了 endWeight，likely 要四个读数，early 和 late 两个就够；没有填，推求要四个。重量上升，整个答案为 #N/A，并指出是哪一个：叶在热的烘具里不会吸水，请看看秤。最后两个重量相同，就没有速度可言。比读数所跨时间的十倍还远的时刻，那一格为 #N/A。",
+  "The answers are clocks, for cells of the format hh:mm. It is a row of four, and a spill cannot stand inside a worksheet table: there ask for one of them, =INDEX(TEA.DRYINGTIME(A2:A13, B2:B13, E2, E3), 1, 2) is the likely time.":
+    "答案是时刻，单元格格式设为 hh:mm。答案是一行四个，而工作表的“表格”里不能有溢出：在那里请只取一个，=INDEX(TEA.DRYINGTIME(A2:A13, B2:B13, E2, E3), 1, 2) 是大约的时刻。",
+  "Refused: times that do not rise (past midnight type the date with the time), a target above the first weight, an end weight that is not below the target, and more than 500 readings.":
+    "会拒绝：不递增的时刻（过了半夜请输入日期加时刻），大于第一个重量的目标，不小于目标的 endWeight，以及超过 500 个读数。",
+  "an invented lot on its way to 166 g: between 14:35 and 15:38, likely at 15:17":
+    "一批虚构的茶，要降到 166 克：在 14:35 到 15:38 之间，大约 15:17",
 } as const satisfies SomeTwins;

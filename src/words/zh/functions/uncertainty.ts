@@ -53,4 +53,25 @@ export const uncertainty = {
     "500 克 ± 3 克，含水率 60 % ± 0.8 个百分点：干物质 200 克 ± 4.2 克，误差几乎全部来自含水率",
   "in a row, with TEA. before the name: an outturn of 20 % ± 0.04 points":
     "排成一行，名称前带 TEA.：制成率 20 % ± 0.04 个百分点",
+
+  // SAMPLEMEAN
+  "Mean of repeated readings with its range and standard error, and how many readings to take.":
+    "重复读数的平均值、范围和标准误差，以及该读几次。",
+  "readings of the same thing; blank cells are passed over": "同一样东西的各次读数；空白单元格跳过",
+  "how near, either way, you want to know the mean; without it no number of readings is given":
+    "想把平均值知道到上下多近；省略则不给读数的次数",
+  "how often the true mean should lie inside the range; 95 % is nineteen times in twenty":
+    "真实的平均值应有多大把握落在范围内；95 % 即二十次中有十九次",
+  "Use it wherever you measure one thing several times: oven moistures of one basket, hundred-bud weights, one bag on the scale ten times. The standard error is the number that weightError, freshMoistureError and the other errors of these functions ask for.":
+    "凡是同一样东西量了几次都可以用：一篮叶的几个烘箱含水率、百芽重、一袋茶上秤十次。标准误差就是这些函数的 weightError、freshMoistureError 等误差所要的数。",
+  "With 95 %, the range holds the true mean nineteen times in twenty, if the readings scatter by chance. It tells nothing of what all readings share: repeats of one dish on one scale say nothing about a scale that reads 1 % high, or about a basket that was not mixed.":
+    "填 95 % 时，只要读数是随机离散的，二十次中有十九次范围包住真实的平均值。各次读数共有的偏差，它看不出来：一个盘在一台秤上重复称，说明不了秤是否偏高 1 %，也说明不了篮里有没有拌匀。",
+  "Type halfWidth, in the unit of the readings, and the last cell says how many readings make the range that narrow, those taken included: it is at most the number of readings once the range is narrow enough. It takes the scatter seen so far as the true one. Five readings know the scatter to a third only, so take half of what is asked, and ask again.":
+    "填 halfWidth（单位与读数相同），最后一格就说要读几次才能使范围这么窄，已读的计算在内：范围够窄时，它不大于已有的次数。它把眼下看到的离散当作真的。五次读数对离散只知道到三分之一，所以先读所要求的一半，再问一次。",
+  "Blank cells are passed over, so that the list may be ruled ahead; a 0 is a reading. One reading gives its own value and nothing else. Where more than a million readings would be needed, that cell is #N/A and the others stand.":
+    "空白单元格跳过，所以可以先把格子画好；0 是读数。只有一个读数，就只给它自己的值。要读一百万次以上时，那一格为 #N/A，其余照给。",
+  "The answer is a row of seven, and a spill cannot stand inside a worksheet table: there ask for one of them, =INDEX(TEA.SAMPLEMEAN(A2:A11), 1, 4) is the standard error.":
+    "答案是一行七个数，而工作表的“表格”里不能有溢出：在那里请只取一个，=INDEX(TEA.SAMPLEMEAN(A2:A11), 1, 4) 是标准误差。",
+  "five hundred-bud weights of an invented farm; to know the mean to 0.1 g takes 32 of them":
+    "某个虚构茶园的五个百芽重；要把平均值知道到 0.1 克，得称 32 份",
 } as const satisfies SomeTwins;

@@ -129,4 +129,30 @@ export const yields = {
   "The cost is no more exact than the two weights are. Nothing is rounded, and nothing is refused because the lot looks dear.":
     "成本不会比那两个重量更准。不作取整，也不会因为一批茶看着贵就拒绝。",
   "5 kg at 60 and 90 for fuel and hands, 1.25 kg of tea": "5 公斤，单价 60，燃料和人工 90，成茶 1.25 公斤",
+
+  // BUDCOUNT
+  "How many buds make a weight, with the range from your samples, and how long the picking takes.":
+    "一份重量合多少个芽，附由取样得出的范围，以及采摘要多久。",
+  "how many buds each sample holds": "每份样各有多少个芽",
+  "weights of the samples, beside their counts": "各份样的重量，与个数并列",
+  "weight that is wanted, in the unit and the state of the samples: fresh with fresh, finished with finished":
+    "想要的重量，单位和状态与样相同：鲜叶对鲜叶，成茶对成茶",
+  "buds that all pickers together pick in an hour; without it no time is given":
+    "所有采工合起来每小时采多少个芽；省略则不给时间",
+  "how often the true number should lie inside the range; 95 % is nineteen times in twenty":
+    "真实的个数应有多大把握落在范围内；95 % 即二十次中有十九次",
+  "Use it to tell the pickers how much is wanted, or a customer what is in a tin. Draw samples blindly from the whole basket, count and weigh each, and type how much you want. Four samples of a hundred say far more than one of four hundred, for only several can show how they scatter.":
+    "用来告诉采工要采多少，或告诉客人一罐里有多少个芽。从整篮里随手取几份样，逐份数个数、称重量，再填想要的重量。四份各一百个，远胜一份四百个：只有几份并列，才看得出彼此相差多少。",
+  "The range is what the samples scatter, not what the season does: buds grow heavier within days, so count anew for each flush. With 95 %, it holds the true number nineteen times in twenty where the samples were drawn by chance from the leaf it is asked for.":
+    "范围只反映各份样的离散，不反映时节的变化：芽几天之内就会变重，每一轮都要重新数。填 95 % 时，只要样是从所问的叶里随机取的，二十次中有十九次真实的个数落在范围内。",
+  "Fresh buds hold for fresh weight only. For finished tea, weigh finished buds, or turn the weight into fresh leaf with FRESHNEEDED first.":
+    "鲜芽的个数只适用于鲜重。要算成茶，请称干芽，或先用 FRESHNEEDED 把重量换成鲜叶。",
+  "pickingRate is buds an hour of all pickers together: the time is then a span, for a cell of the format [h]:mm. Nothing is rounded: show the numbers of buds without decimals.":
+    "pickingRate 是所有采工合起来每小时的芽数：所得的时间是时长，单元格格式设为 [h]:mm。什么都不取整：芽数请显示为不带小数。",
+  "One sample gives no range. Where so few or so uneven samples might as well weigh nothing, high is #N/A, and the others stand. A row without a count and without a weight is passed over.":
+    "只有一份样就没有范围。样太少或太不整齐，连“一个芽没有重量”都不能排除时，上限为 #N/A，其余照给。个数和重量都空着的行跳过。",
+  "The answer is a row of five, and a spill cannot stand inside a worksheet table: there ask for one of them, =INDEX(TEA.BUDCOUNT(A2:A5, B2:B5, D2), 1, 3) is the number of buds.":
+    "答案是一行五个数，而工作表的“表格”里不能有溢出：在那里请只取一个，=INDEX(TEA.BUDCOUNT(A2:A5, B2:B5, D2), 1, 3) 是芽数。",
+  "four samples of an invented farm: some 16,800 buds for 1500 g, and seven hours of picking at 2400 an hour":
+    "某个虚构茶园的四份样：1500 克约合 16,800 个芽，每小时采 2400 个，要采七小时",
 } as const satisfies SomeTwins;
