@@ -1,7 +1,9 @@
 import { openInNode } from "../engine/node-workbook";
 import type { Workbook } from "../workbook/workbook";
 import { writeWorkbook } from "../xlsx/write-workbook";
+import { dayAndPacking } from "./day-and-packing";
 import { excelCheck } from "./excel-check";
+import { moistureBench } from "./moisture-bench";
 import { oneLot } from "./one-lot";
 import { seasonBook } from "./season";
 
@@ -9,6 +11,8 @@ import { seasonBook } from "./season";
 export const sampleBooks: Readonly<Record<string, () => Workbook>> = {
   "one-lot.xlsx": oneLot,
   "season.xlsx": seasonBook,
+  "day-and-packing.xlsx": dayAndPacking,
+  "moisture-bench.xlsx": moistureBench,
   "excel-check.xlsx": excelCheck,
 };
 
