@@ -247,7 +247,7 @@ export const pieces = number({
 });
 
 export const piecesAnHour = number({
-  name: "pieces an hour",
+  name: "picking rate",
   kind: explained("number"),
   bounds: { above: 0 },
   requirement: "a number above 0",
@@ -346,7 +346,7 @@ export const looseSpan = number({
   name: "loose time span",
   kind: explained("span"),
   bounds: { atLeast: 0 },
-  requirement: "a time span of 0 or more, such as 0:30 for half an hour",
+  requirement: "0 or more",
   unit: explained("spreadsheet time (1 is a day; 5:00 is five hours)"),
   format: explained("[h]:mm"),
 });
@@ -355,7 +355,7 @@ export const timeOfDay = number({
   name: "time of day",
   kind: explained("time of day"),
   bounds: { atLeast: 0, below: 1 },
-  requirement: "a time of day from 0:00 to 23:59, such as 12:45",
+  requirement: "a time of day, such as 12:45",
   unit: explained("spreadsheet time (1 is a day)"),
   format: explained("hh:mm"),
 });
