@@ -9,7 +9,6 @@ import {
   measuredList,
   optional,
   parameter,
-  type Step,
 } from "../define";
 import { DomainError, inPlace, must, mustBe, noAnswer } from "../errors";
 import { approachFit } from "../numeric/approach-fit";
@@ -237,6 +236,52 @@ function shortWorking(readings: readonly Reading[], target: number, row: readonl
   ];
 }
 
+/** Late and likely, from where drying would end. */
+function stepsWithEnd(readings: readonly Reading[], τ: number, E: number) {
+  const [before, last] = readings.slice(-2) as [Reading, Reading];
+  const first = readings[0] as Reading;
+  const half = (E + τ) / 2;
+  const exponent = readings.length < fewestForFit ? undefined : pageExponent(readings, E);
+  const share = (of: number): number => (of - E) / (first.weight - E);
+  return [
+    step("a rest half as far below the target as the end weight", "(E + τ) / 2", { E, τ }, half, weight),
+    step(
+      "minutes more when it slows in step with what is left above that rest",
+      "x × ln((W − E′) / (τ − E′)) / ln((W₋ − E′) / (W − E′))",
+      { x: minutes(last.time - before.time), W: last.weight, "W₋": before.weight, τ, "E′": half },
+      minutes(inStep(before, last, τ, half) - last.time),
+      plainNumber,
+    ),
+    ...(exponent === undefined
+      ? []
+      : [
+          step(
+            "minutes from the first reading by all of them, n from how the logarithm of what is left grows",
+            "x × (ln(Rτ) / ln(R))^(1 / n)",
+            { x: minutes(last.time - first.time), Rτ: share(τ), R: share(last.weight), n: exponent },
+            minutes((byPage(readings, τ, E) as number) - first.time),
+            plainNumber,
+          ),
+        ]),
+  ];
+}
+
+/** Where drying would end, when the readings have to say it themselves. */
+function stepsToRest(readings: readonly Reading[]) {
+  const first = readings[0] as Reading;
+  const rest = restOf(readings);
+  if (!isRest(rest)) return [];
+  return [
+    step(
+      "where the readings come to rest, by least squares",
+      "W₁ − b",
+      { "W₁": first.weight, b: first.weight - rest.weight },
+      rest.weight,
+      weight,
+    ),
+  ];
+}
+
 export const dryingTimePage = {
   summary: "When leaf in drying will reach a weight, from timed weights: early, likely and late.",
   parameters: {
@@ -253,57 +298,16 @@ export const dryingTimePage = {
     const readings = readingsOf(times, weights);
     const [last, before] = [readings[readings.length - 1], readings[readings.length - 2]];
     if (last === undefined || before === undefined || last.weight <= τ) return shortWorking(readings, τ, row);
-    const x = minutes(last.time - before.time);
-    const steps: Step[] = [step("still to lose", "W − τ", { W: last.weight, τ }, last.weight - τ, weight)];
+    const toLose = step("still to lose", "W − τ", { W: last.weight, τ }, last.weight - τ, weight);
     if (last.weight === before.weight) {
-      return [...steps, step("the last two readings are alike: there is no pace", "W₋ − W", "0", row)];
+      return [toLose, step("the last two readings are alike: there is no pace", "W₋ − W", "0", row)];
     }
-    const values = { x, W: last.weight, "W₋": before.weight, τ };
+    const values = { x: minutes(last.time - before.time), W: last.weight, "W₋": before.weight, τ };
     const pace = minutes(atLastPace(before, last, τ) - last.time);
-    steps.push(
-      step("minutes more at the pace of the last two readings", "x × (W − τ) / (W₋ − W)", values, pace, plainNumber),
-    );
-    if (E !== undefined) {
-      const half = (E + τ) / 2;
-      steps.push(
-        step("a rest half as far below the target as the end weight", "(E + τ) / 2", { E, τ }, half, weight),
-        step(
-          "minutes more when it slows in step with what is left above that rest",
-          "x × ln((W − E′) / (τ − E′)) / ln((W₋ − E′) / (W − E′))",
-          { ...values, "E′": half },
-          minutes(inStep(before, last, τ, half) - last.time),
-          plainNumber,
-        ),
-      );
-    }
-    const first = readings[0] as Reading;
-    const exponent = E === undefined || readings.length < fewestForFit ? undefined : pageExponent(readings, E);
-    if (E !== undefined && exponent !== undefined) {
-      const share = (of: number): number => (of - E) / (first.weight - E);
-      steps.push(
-        step(
-          "minutes from the first reading by all of them, n from how the logarithm of what is left grows",
-          "x × (ln(Rτ) / ln(R))^(1 / n)",
-          { x: minutes(last.time - first.time), Rτ: share(τ), R: share(last.weight), n: exponent },
-          minutes((byPage(readings, τ, E) as number) - first.time),
-          plainNumber,
-        ),
-      );
-    }
-    const rest = E === undefined ? restOf(readings) : "";
-    if (isRest(rest)) {
-      steps.push(
-        step(
-          "where the readings come to rest, by least squares",
-          "W₁ − b",
-          { "W₁": first.weight, b: first.weight - rest.weight },
-          rest.weight,
-          weight,
-        ),
-      );
-    }
     return [
-      ...steps,
+      toLose,
+      step("minutes more at the pace of the last two readings", "x × (W − τ) / (W₋ − W)", values, pace, plainNumber),
+      ...(E === undefined ? stepsToRest(readings) : stepsWithEnd(readings, τ, E)),
       step("the moments, the likely one never outside the others", "t + minutes", `… + ${workingNumber(pace)}`, row),
     ];
   },
