@@ -135,7 +135,7 @@ export type Result =
   /** One value; ranges as arguments give one value each. */
   | { readonly shape: "cell"; readonly quantity: Quantity }
   /** One row of values; a column of arguments gives a row each. */
-  | { readonly shape: "row"; readonly columns: readonly Column[] }
+  | { readonly shape: "row"; readonly columns: readonly Column[]; readonly picture?: Picture }
   /** One column of values. */
   | { readonly shape: "column"; readonly quantity: Quantity }
   /** Rows under headings. */
@@ -161,6 +161,30 @@ export type Picture =
   /** Water and dry matter of each row. */
   | { readonly shows: "stages" | "meanings"; readonly name: string; readonly weight: string; readonly moisture: string }
   | { readonly shows: "charges"; readonly name: string; readonly load: string }
+  /** Bars by pan over the hours; what overruns is marked. */
+  | {
+      readonly shows: "day";
+      readonly charge: string;
+      readonly pan: string;
+      readonly start: string;
+      readonly end: string;
+      readonly note: string;
+      /** Parameters. */
+      readonly breakStart: string;
+      readonly breakEnd: string;
+    }
+  /** Timed weights on their way to a target, with the range of its moment: parameters, and columns for the range. */
+  | {
+      readonly shows: "drying";
+      readonly times: string;
+      readonly weights: string;
+      readonly target: string;
+      readonly early: string;
+      readonly likely: string;
+      readonly late: string;
+    }
+  /** Packages against what they state: parameters. */
+  | { readonly shows: "fills"; readonly weights: string; readonly nominal: string; readonly tolerance: string }
   /** The outturns of the lots that were given; a chart in the workbook shows a column by the names in the first one. */
   | {
       readonly shows: "lots";

@@ -60,9 +60,12 @@ export function answersOf(
   unread: Readonly<Record<string, unknown>> = {},
 ): readonly JobAnswer[] | undefined {
   if (brokenFields(readings, unread).length > 0) return undefined;
-  return job.functions.map((spec) => {
+  const answers: JobAnswer[] = [];
+  for (const spec of job.functions) {
     const given = spec.parameters.map((parameter) => {
       if (parameter === headers) return false;
+      const feeding = answers.find((answer) => answer.spec === job.feeds?.[parameter.name]);
+      if (feeding) return feeding.grid[0]?.[0] ?? null;
       const reading = readings.get(parameter.name);
       if (reading === undefined) return null;
       if ("picked" in reading) {
@@ -75,14 +78,15 @@ export function answersOf(
     const grid = bindInPhrases(spec)(...given);
     const first = grid[0]?.[0] as CellValue;
     const isSingle = grid.length === 1 && grid[0]?.every((value) => sameError(value, first));
-    return {
+    answers.push({
       spec,
       given,
       grid,
       refusal: isSingle && first instanceof CellError ? first : undefined,
       waits: grid.length === 1 && (grid[0]?.every((value) => value === "") ?? false),
-    };
-  });
+    });
+  }
+  return answers;
 }
 
 const sameError = (one: unknown, other: unknown): boolean =>

@@ -171,6 +171,9 @@ class JobBlock {
     this.#put(0, messages.answers[spec.id] ?? spec.id, { look: "label" });
     if (result.shape === "cell") {
       const format = this.#answerFormat(result.quantity);
+      for (const [name, feeding] of Object.entries(job.feeds ?? {})) {
+        if (feeding === spec) this.#references.set(name, this.#address(1));
+      }
       this.#put(1, this.#formula(spec), { look: "answer", ...(format !== "General" && { format }) });
       this.#put(2, this.#unit(result.quantity), { look: "label" });
       this.#row += 1;

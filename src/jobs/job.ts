@@ -19,6 +19,8 @@ export interface Job {
   readonly more?: readonly string[];
   /** Lists that are typed side by side, row by row. */
   readonly lists?: readonly Readonly<Record<string, readonly string[] | ExampleWords>>[];
+  /** Inputs that an earlier function of the job answers, by the names of their parameters: one cell each. */
+  readonly feeds?: Readonly<Record<string, FunctionSpec>>;
   /** Rows kept free below the answer, into which it can grow when an input changes. */
   readonly spareRows?: number;
   /** Beside those of its functions' pages. */

@@ -5,10 +5,15 @@ import { dust, paidWeight } from "../core/cautions";
 import { chargeCount } from "../core/charges/charge-count";
 import { chargePlan } from "../core/charges/charge-plan";
 import { moistureNow } from "../core/moisture/moisture-now";
+import { packCheck } from "../core/packing/pack-check";
+import { packPlan } from "../core/packing/pack-plan";
 import { seasonTable } from "../core/season/season-table";
 import { dryingSteps } from "../core/targets/drying-steps";
 import { firingTarget } from "../core/targets/firing-target";
 import { lossMeanings } from "../core/targets/loss-meanings";
+import { targetWeight } from "../core/targets/target-weight";
+import { dayPlan } from "../core/time/day-plan";
+import { dryingTime } from "../core/time/drying-time";
 import { turnTimes } from "../core/time/turn-times";
 import { finishedBand } from "../core/yields/finished-band";
 import { finishedCheck } from "../core/yields/finished-check";
@@ -69,6 +74,40 @@ const turning: Job = {
   spareRows: 12,
 };
 
+const planTheDay: Job = {
+  id: "day",
+  functions: [chargeCount, dayPlan],
+  feeds: { charges: chargeCount },
+  inputs: { weight: "1680", panLoad: "280", firstStart: "9:15", pans: "2", breakStart: "12:45", breakEnd: "13:30" },
+  more: ["maxLoad", "readability"],
+  lists: [{ firingTimes: ["0:22", "0:18", "0:15"], rests: ["2:30", "1:45", ""] }],
+  spareRows: 12,
+};
+
+const readyWhen: Job = {
+  id: "ready",
+  functions: [targetWeight, dryingTime],
+  feeds: { targetWeight },
+  inputs: { weight: "420", moisture: "40 %", targetMoisture: "5 %", endWeight: "258.5" },
+  lists: [
+    {
+      times: ["9:00", "9:20", "9:40", "10:00", "10:20", "", "", "", "", ""],
+      weights: ["420", "381.5", "351", "327.5", "309.5", "", "", "", "", ""],
+    },
+  ],
+};
+
+const fillTheTins: Job = {
+  id: "tins",
+  functions: [packPlan, packCheck],
+  inputs: { finishedWeight: "1842.6", scatter: "0.15", readability: "0.1", nominal: "50", tolerance: "4.5" },
+  more: ["finishedMoisture", "driestMoisture", "packages"],
+  lists: [
+    { nominals: ["50", "20"], units: ["30", ""] },
+    { netWeights: ["", "", "", "", "", "", "", "", "", "", "", ""] },
+  ],
+};
+
 const season: Job = {
   id: "season",
   functions: [seasonTable],
@@ -114,6 +153,9 @@ export const jobs: readonly Job[] = [
   routeToTea,
   finishedAddsUp,
   turning,
+  planTheDay,
+  readyWhen,
+  fillTheTins,
   season,
   balance,
   fit,

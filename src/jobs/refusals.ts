@@ -44,6 +44,8 @@ export function itemOf({ must, found, place }: Extract<Reason, { argument: strin
       return found.row;
     case "twice":
       return found.rows[1];
+    case "goes":
+      return found.place;
     case "rise":
       return found.step;
     default:

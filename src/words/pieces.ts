@@ -92,5 +92,25 @@ export interface PieceMessages {
     readonly flag: string;
     readonly flags: Readonly<Record<"high" | "low" | "more out than in" | "", string>>;
     readonly tooHeavy: string;
+    readonly dayTitle: string;
+    readonly day: (firings: number, pans: number, hours: string) => string;
+    readonly dayOverruns: (count: number) => string;
+    readonly dayBreak: (from: string, to: string) => string;
+    readonly overruns: string;
+    readonly pan: string;
+    readonly start: string;
+    readonly end: string;
+    readonly dryingTitle: string;
+    readonly drying: (readings: number, weights: string, target: string) => string;
+    readonly dryingRange: (early: string, late: string) => string;
+    readonly dryingLikely: (likely: string) => string;
+    readonly time: string;
+    readonly target: string;
+    readonly fillsTitle: string;
+    readonly fills: (packages: number, weights: string, nominal: string) => string;
+    readonly fillsShort: (count: number, least: string) => string;
+    readonly package: string;
+    readonly nominal: string;
+    readonly short: string;
   };
 }

@@ -104,7 +104,10 @@ function expectAnswers(workbook: ReturnType<typeof opened>, block: Block, answer
 describe.each(named)("the job $id", ({ job }) => {
   test("starts with an answer, and its block gives the same numbers", async () => {
     const { answers, block } = written(job);
-    for (const { refusal, waits } of answers) expect({ refusal, waits }).toEqual({ refusal: undefined, waits: false });
+    for (const { refusal } of answers) expect(refusal).toBeUndefined();
+    // Tins are weighed when they are filled.
+    const waiting = answers.filter(({ waits }) => waits).map(({ spec }) => spec.id);
+    expect(waiting).toEqual(job.id === "tins" ? ["PACKCHECK"] : []);
     const workbook = opened(block);
     await workbook.calculate();
     expectAnswers(workbook, block, answers);
@@ -159,7 +162,7 @@ describe.each(named)("the job $id", ({ job }) => {
   });
 
   test("asks for every required argument of its functions, and for none that they do not have", () => {
-    const asked = fieldsOf(job).map(({ name }) => name);
+    const asked = [...fieldsOf(job).map(({ name }) => name), ...Object.keys(job.feeds ?? {})];
     for (const { id, parameters } of job.functions) {
       for (const { name, optional } of parameters) if (!optional) expect(asked, id).toContain(name);
     }
@@ -581,6 +584,61 @@ describe("a form", () => {
     const [field] = inputsOf(job) as [Field];
     expect(isExample(field, {}, inEnglish)).toBe(true);
     expect(isExample(field, withRows({}, field, ["1180"]), inEnglish)).toBe(false);
+  });
+});
+
+describe("the jobs of the clock and the tin", () => {
+  const shown = (id: string, entries: Entries = {}) => written(jobNamed(id), entries).answers.map(({ grid }) => grid);
+  const clockOf = (value: unknown): string => {
+    const minutes = Math.round((value as number) * 1440);
+    return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
+  };
+
+  test("plan a day that ends at 16:06, with four wraps that the break makes overrun, by 1:01", () => {
+    const [charges, plan] = shown("day");
+    expect(charges).toEqual([[6]]);
+    const total = plan?.at(-1) ?? [];
+    expect([String(total[0]), total[1], clockOf(total[5]), clockOf(total[6])]).toEqual(["total", 18, "16:06", "1:01"]);
+    expect(plan?.slice(0, -1).filter((row) => String(row[7]) === "overruns").length).toBe(4);
+  });
+
+  test("hand one function's answer to the next: in the form, and as the address of its cell in the sheet", async () => {
+    const weight = inputsOf(jobNamed("day"))[0] as Field;
+    const [charges, plan] = shown("day", withRows({}, weight, ["840"]));
+    expect(charges).toEqual([[3]]);
+    expect(plan?.length).toBe(3 * 3 + 1);
+    const { block } = written(jobNamed("day"));
+    const count = block.cells.find(({ content }) => String(content).startsWith("=TEA.CHARGECOUNT"));
+    const address = addressOf(at.row + (count?.row ?? 0), at.column + (count?.column ?? 0));
+    const formula = block.cells.find(({ content }) => String(content).startsWith("=TEA.DAYPLAN"))?.content;
+    expect(formula).toContain(`,${address},`);
+  });
+
+  test("wait together, and refuse by the field that is wrong", () => {
+    const [weight, , firstStart] = inputsOf(jobNamed("day")) as [Field, Field, Field];
+    const { answers } = written(jobNamed("day"), withRows({}, weight, [""]));
+    expect(answers.map(({ waits }) => waits)).toEqual([true, true]);
+    expect(written(jobNamed("day"), withRows({}, firstStart, [""])).answers.map(({ waits }) => waits)).toEqual([
+      false,
+      true,
+    ]);
+  });
+
+  test("expect the tea between 11:09 and 13:05, likely at 12:31, and leave room for later readings", () => {
+    const [target, moments] = shown("ready");
+    expect(Number(target?.[0]?.[0])).toBeCloseTo(265.2632, 4);
+    expect(moments?.[0]?.slice(0, 3).map(clockOf)).toEqual(["11:09", "12:31", "13:05"]);
+  });
+
+  test("fill thirty and sixteen tins, and check them once they are weighed", () => {
+    const [plan, check] = shown("tins");
+    expect(plan?.map((row) => row[1])).toEqual([50.3, 20.3, "", ""]);
+    expect(plan?.map((row) => row[2])).toEqual([30, 16, "", 46]);
+    expect(check).toEqual([["", "", "", "", "", ""]]);
+    const netWeights = listsOf(jobNamed("tins"))[1]?.[0] as Field;
+    const weighed = shown("tins", withRows({}, netWeights, ["50.1", "49.9", "50.3"]))[1];
+    expect(weighed?.[0]?.map((value) => String(value)).slice(0, 1)).toEqual(["agrees"]);
+    expect(cautionsOf(jobNamed("tins")).map(({ id }) => id)).toContain("sale-limit");
   });
 });
 

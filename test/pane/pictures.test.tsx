@@ -2,9 +2,12 @@ import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, test } from "vitest";
 import { bindInPhrases } from "../../src/cells/bind";
 import { chargePlan } from "../../src/core/charges/charge-plan";
+import { packCheck } from "../../src/core/packing/pack-check";
 import { seasonTable } from "../../src/core/season/season-table";
 import { dryingSteps } from "../../src/core/targets/drying-steps";
 import { lossMeanings } from "../../src/core/targets/loss-meanings";
+import { dayPlan } from "../../src/core/time/day-plan";
+import { dryingTime } from "../../src/core/time/drying-time";
 import { turnTimes } from "../../src/core/time/turn-times";
 import { AnswerPicture } from "../../src/pane/pictures/answer-picture";
 import { ChargesPicture } from "../../src/pane/pictures/charges-picture";
@@ -23,6 +26,59 @@ const tableOf = (markup: string): string[][] =>
   [...markup.matchAll(/<tr>(.*?)<\/tr>/g)].map(([, row]) =>
     [...(row as string).matchAll(/<t[hd][^>]*>(.*?)<\/t[hd]>/g)].map(([, cell]) => cell as string),
   );
+
+const calledAsGiven = (spec: Parameters<typeof bindInPhrases>[0], given: readonly unknown[]) => (
+  <AnswerPicture spec={spec} given={given} rows={bindInPhrases(spec)(...given)} unit="g" />
+);
+
+describe("the pictures of the clock and the tin", () => {
+  const at = (hours: number, minutes = 0): number => (hours * 60 + minutes) / 1440;
+  const day = [at(9, 15), 6, [[at(0, 22)], [at(0, 18)], [at(0, 15)]], [[at(2, 30)], [at(1, 45)], [null]], 2] as const;
+  const list = (values: readonly (number | null)[]) => values.map((value) => [value]);
+
+  test("show the day by pans, its breaks and what overruns, in words and as a table", () => {
+    const markup = markupOf(calledAsGiven(dayPlan, [...day, at(12, 45), at(13, 30), false]));
+    expect(alternativeOf(markup)).toBe(
+      "18 firings in 2 pans, 09:15–16:06. 4 rests run over. Break from 12:45 to 13:30.",
+    );
+    expect(tableOf(markup).slice(0, 2)).toEqual([
+      ["Charge", "Pan", "Start", "End", "Flag"],
+      ["1", "1", "09:15", "09:37", ""],
+    ]);
+    expect(tableOf(markup).filter((row) => row[4] === "overruns").length).toBe(4);
+    expect(alternativeOf(markupOf(calledAsGiven(dayPlan, [...day, null, null, false])))).not.toContain("Break");
+  });
+
+  test("show a break of every night that the day reaches into", () => {
+    const given = [at(20), 1, [[at(1)], [at(1)]], at(30), 1, at(22), at(6), false];
+    expect(alternativeOf(markupOf(calledAsGiven(dayPlan, given)))?.match(/Break/g)?.length).toBe(2);
+  });
+
+  test("show a drying with its readings, its target and the range", () => {
+    const minutes = (values: readonly number[]) => list(values.map((minute) => at(9, minute)));
+    const given = [minutes([0, 20, 40, 60, 80, 100]), list([420, 381.5, 351, 327.5, 309.5, null]), 265.3, 258.5];
+    const markup = markupOf(calledAsGiven(dryingTime, given));
+    expect(alternativeOf(markup)).toBe(
+      "5 readings, 420 g → 309.5 g; the target is 265.3 g. It comes between 11:09 and 13:05. Likely at 12:31.",
+    );
+    expect(tableOf(markup).length).toBe(1 + 5 + 3);
+    expect(alternativeOf(markupOf(calledAsGiven(dryingTime, [...given.slice(0, 3), null])))).not.toContain("between");
+  });
+
+  test("show fills against what the tins state, and name those that are short", () => {
+    const markup = markupOf(calledAsGiven(packCheck, [list([50.1, 49.8, 45.2]), 50, 4.5]));
+    expect(alternativeOf(markup)).toBe(
+      "3 packages, 45.2 g–50.1 g; they state 50 g. 1 below 45.5 g, short by more than the tolerance.",
+    );
+    expect(tableOf(markup).at(-1)).toEqual(["3", "45.2 g", "short"]);
+    expect(alternativeOf(markupOf(calledAsGiven(packCheck, [list([50.1, 45.5]), 50, 4.5])))).not.toContain("below");
+  });
+
+  test("speak Chinese", () => {
+    const markup = markupOf(calledAsGiven(dayPlan, [...day, at(12, 45), at(13, 30), false]), "zh");
+    expect(alternativeOf(markup)).toBe("2 口锅共炒 18 次，09:15–16:06。 4 次静置超时。 12:45 到 13:30 休息。");
+  });
+});
 
 describe("the pictures", () => {
   test("a lot by stages has a text alternative and a table of dry matter and water", () => {

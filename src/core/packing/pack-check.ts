@@ -51,6 +51,7 @@ export const packCheck = defineFunction({
       explained({ name: "short", quantity: tally }),
       explained({ name: "far short", quantity: tally }),
     ],
+    picture: explained({ shows: "fills", weights: "netWeights", nominal: "nominal", tolerance: "tolerance" }),
   },
   calculate: (netWeights, nominal, tolerance, packages, shortShare): Answer[] => {
     const n = netWeights.length;

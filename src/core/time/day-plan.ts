@@ -4,6 +4,7 @@ import {
   type Answer,
   defineFunction,
   exactly,
+  explained,
   type FunctionPage,
   headers,
   measured,
@@ -61,6 +62,17 @@ export const dayPlan = defineFunction({
       { name: "late", quantity: looseSpan },
       { name: "note", quantity: text },
     ],
+    lastRow: explained({ is: "total" }),
+    picture: explained({
+      shows: "day",
+      charge: "charge",
+      pan: "pan",
+      start: "start",
+      end: "end",
+      note: "note",
+      breakStart: "breakStart",
+      breakEnd: "breakEnd",
+    }),
   },
   calculate: (firstStart, charges, firingTimes, rests, pans, breakStart, breakEnd): Answer[][] => {
     const firings = planned(firstStart, charges, firingTimes, rests, pans, breakStart, breakEnd);

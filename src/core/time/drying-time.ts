@@ -59,6 +59,15 @@ export const dryingTime = defineFunction({
       explained({ name: "late", quantity: clock }),
       explained({ name: "end weight", quantity: weight }),
     ],
+    picture: explained({
+      shows: "drying",
+      times: "times",
+      weights: "weights",
+      target: "targetWeight",
+      early: "early",
+      likely: "likely",
+      late: "late",
+    }),
   },
   calculate: (times, weights, targetWeight, endWeight): Answer[] => {
     if (endWeight !== undefined && endWeight >= targetWeight) {

@@ -198,5 +198,29 @@ export const englishPieces: PieceMessages = {
     flag: "Flag",
     flags: { high: "high", low: "low", "more out than in": "more out than in", "": "" },
     tooHeavy: "above the limit",
+    dayTitle: "The day by pans",
+    day: (firings, pans, hours) =>
+      `${firings} ${firings === 1 ? "firing" : "firings"} in ${pans} ${pans === 1 ? "pan" : "pans"}, ${hours}.`,
+    dayOverruns: (count) =>
+      count === 0 ? "No rest runs over." : count === 1 ? "One rest runs over." : `${count} rests run over.`,
+    dayBreak: (from, to) => `Break from ${from} to ${to}.`,
+    overruns: "overruns",
+    pan: "Pan",
+    start: "Start",
+    end: "End",
+    dryingTitle: "Weight as it dries",
+    drying: (readings, weights, target) =>
+      `${readings} ${readings === 1 ? "reading" : "readings"}, ${weights}; the target is ${target}.`,
+    dryingRange: (early, late) => `It comes between ${early} and ${late}.`,
+    dryingLikely: (likely) => `Likely at ${likely}.`,
+    time: "Time",
+    target: "target",
+    fillsTitle: "Net weights against what the packages state",
+    fills: (packages, weights, nominal) =>
+      `${packages} ${packages === 1 ? "package" : "packages"}, ${weights}; they state ${nominal}.`,
+    fillsShort: (count, least) => `${count} below ${least}, short by more than the tolerance.`,
+    package: "Package",
+    nominal: "stated",
+    short: "short",
   },
 };
