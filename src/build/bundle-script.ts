@@ -16,7 +16,7 @@ const plainLanguage = "es2018";
 
 /** Long names of parts of objects that never leave the script: they become short ones. */
 const ownNames =
-  /^(argument|bounds|firstLeftOut|leftOut|moistureError|parameters|quantity|question|removedMoisture|requirement|weightError)$/;
+  /^(argument|atLeast|atMost|atNoLoss|bounds|calculate|columns|degrees|degreesOfFreedom|deviations|dryLoss|elsewhere|factor|fallback|filled|firing|firstLeftOut|fitting|isByMedian|leftOut|leftovers|median|moistureError|oneForAll|optional|parameter|parameters|predictionError|quantity|question|reader|refusal|removed|removedMoisture|requirement|result|rounds|saying|scatter|seconds|shared|slopeError|smooth|solution|squares|stages|variance|wanted|weightError|withSwapped)$/;
 
 const shared: BuildOptions = {
   bundle: true,

@@ -2,6 +2,8 @@
  * What a language lacks is found by the compiler, which reads this file in `npm run lint`: where it finds nothing, an
  * expected error is one itself.
  */
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import { expect, test } from "vitest";
 import type { FixedSaying, Saying } from "../../src/core/phrases";
 import type { Being, Doing, Finding, FixedBeing } from "../../src/core/refusals";
@@ -46,6 +48,17 @@ const stale = {
   // @ts-expect-error A text that no page says any more.
   "The times at which the leaf was turned.": "茶叶翻动的时刻。",
 } as const satisfies SomeTwins;
+
+test("no language reads a sentence back to rewrite it", () => {
+  const files = readdirSync("src/words/zh", { recursive: true, encoding: "utf8" }).filter((path) =>
+    path.endsWith(".ts"),
+  );
+  expect(files.length).toBeGreaterThan(10);
+  for (const file of files) {
+    const code = readFileSync(join("src/words/zh", file), "utf8");
+    expect(code, file).not.toMatch(/\.(replace|replaceAll|match|matchAll|exec|test|search)\(|RegExp|: Patterns/);
+  }
+});
 
 test("nothing but the compiler minds what was forgotten", () => {
   expect([being, phrase]).toEqual([chineseBeing, chinesePhrase]);
