@@ -31,6 +31,7 @@ export function askHowToSort(question: SortQuestion, attempt: (answer: SortAnswe
   column.append(...question.headings.map((heading, place) => new Option(heading, String(place))));
   column.selectedIndex = question.offered;
   const directions = document.createElement("fieldset");
+  directions.setAttribute("aria-labelledby", rows.id);
   const choices = (["up", "down"] as const).map((direction) => {
     const choice = input("radio", "direction");
     choice.checked = direction === "up";

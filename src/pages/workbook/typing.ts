@@ -1,5 +1,16 @@
-import type { Plugin, PluginCtor } from "@univerjs/core";
-import { EditorBridgeService, IEditorBridgeService, UniverSheetsUIPlugin } from "@univerjs/preset-sheets-core";
+import { ICommandService, type Injector, type Plugin, type PluginCtor } from "@univerjs/core";
+import {
+  EditorBridgeService,
+  IEditorBridgeService,
+  InsertColMutation,
+  InsertRowMutation,
+  MoveColsMutation,
+  MoveRowsMutation,
+  RemoveColMutation,
+  RemoveRowMutation,
+  ReorderRangeMutation,
+  UniverSheetsUIPlugin,
+} from "@univerjs/preset-sheets-core";
 
 /**
  * The engine's go-between for cells and their editor, which leaves an open editor alone.
@@ -22,4 +33,28 @@ export function withSteadyTyping(plugin: PluginCtor<Plugin> | Configured): Confi
   const [kind, configuration = {}] = Array.isArray(plugin) ? (plugin as Configured) : [plugin as PluginCtor<Plugin>];
   if (kind !== UniverSheetsUIPlugin) return [kind, configuration];
   return [kind, { ...configuration, override: [[IEditorBridgeService, { useClass: SteadyEditor }]] }];
+}
+
+/** What brings other content under the selected cell without writing it. */
+const moves: ReadonlySet<string> = new Set(
+  [
+    InsertRowMutation,
+    RemoveRowMutation,
+    InsertColMutation,
+    RemoveColMutation,
+    MoveRowsMutation,
+    MoveColsMutation,
+    ReorderRangeMutation,
+  ].map(({ id }) => id),
+);
+
+/**
+ * Has the editor and the formula bar hold what stands in the selected cell once rows have moved: the engine loads them
+ * anew only after writing, and Enter in an editor with the old content would put it over the new.
+ */
+export function followMoves(injector: Injector): void {
+  const editor = injector.get(IEditorBridgeService);
+  injector.get(ICommandService).onCommandExecuted(({ id }) => {
+    if (moves.has(id)) editor.refreshEditCellState();
+  });
 }
