@@ -89,7 +89,7 @@ describe.skipIf(!found)("sorting a table on the workbook page", () => {
     await expect.poll(() => shown(page, "Lots", "E2"), patience).toBe("2069.4");
   });
 
-  test("and rows that are put in have the selected cell opened with what it holds now", async () => {
+  test("has the selected cell opened with what it holds now", async () => {
     await openSeason();
     await select(page, "Lots", "E5");
     const lookInto = async () => {
@@ -103,12 +103,6 @@ describe.skipIf(!found)("sorting a table on the workbook page", () => {
     await askToSort();
     await page.click("dialog label:has-text('Largest')");
     await page.click("dialog button:has-text('Sort')");
-    await expect.poll(() => shown(page, "Lots", "E5"), patience).toBe("1856.3");
-    expect(await lookInto()).toBe(1856.3);
-    await page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.getActiveSheet().insertRowsBefore(1, 1));
-    await expect.poll(() => shown(page, "Lots", "E6"), patience).toBe("1856.3");
-    await select(page, "Lots", "E5");
-    await page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.getActiveSheet().deleteRows(1, 1));
     await expect.poll(() => shown(page, "Lots", "E5"), patience).toBe("1856.3");
     expect(await lookInto()).toBe(1856.3);
   });

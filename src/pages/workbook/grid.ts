@@ -34,7 +34,7 @@ import { keepClicksApart } from "./double-clicks";
 import { followRows } from "./follow-rows";
 import { keepNotes } from "./notes";
 import { startTouch } from "./touch";
-import { followMoves, withSteadyTyping } from "./typing";
+import { followSorting, withSteadyTyping } from "./typing";
 import { words } from "./words";
 
 export type Api = FUniver;
@@ -109,7 +109,7 @@ export async function openGrid(container: string, workbook: Workbook): Promise<G
   const spills = spillsOf(injector, book.getId());
   keepNotes(api, injector);
   followRows({ api, injector });
-  followMoves(injector);
+  followSorting(injector);
   prepareSorting(injector);
 
   const rawValue = (sheet: string, row: number, column: number) => {

@@ -2,12 +2,6 @@ import { ICommandService, type Injector, type Plugin, type PluginCtor } from "@u
 import {
   EditorBridgeService,
   IEditorBridgeService,
-  InsertColMutation,
-  InsertRowMutation,
-  MoveColsMutation,
-  MoveRowsMutation,
-  RemoveColMutation,
-  RemoveRowMutation,
   ReorderRangeMutation,
   UniverSheetsUIPlugin,
 } from "@univerjs/preset-sheets-core";
@@ -35,26 +29,13 @@ export function withSteadyTyping(plugin: PluginCtor<Plugin> | Configured): Confi
   return [kind, { ...configuration, override: [[IEditorBridgeService, { useClass: SteadyEditor }]] }];
 }
 
-/** What brings other content under the selected cell without writing it. */
-const moves: ReadonlySet<string> = new Set(
-  [
-    InsertRowMutation,
-    RemoveRowMutation,
-    InsertColMutation,
-    RemoveColMutation,
-    MoveRowsMutation,
-    MoveColsMutation,
-    ReorderRangeMutation,
-  ].map(({ id }) => id),
-);
-
 /**
- * Has the editor and the formula bar hold what stands in the selected cell once rows have moved: the engine loads them
+ * Has the editor and the formula bar hold what stands in the selected cell once rows were sorted: the engine loads them
  * anew only after writing, and Enter in an editor with the old content would put it over the new.
  */
-export function followMoves(injector: Injector): void {
+export function followSorting(injector: Injector): void {
   const editor = injector.get(IEditorBridgeService);
   injector.get(ICommandService).onCommandExecuted(({ id }) => {
-    if (moves.has(id)) editor.refreshEditCellState();
+    if (id === ReorderRangeMutation.id) editor.refreshEditCellState();
   });
 }
