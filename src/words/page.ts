@@ -110,6 +110,11 @@ export interface PageWords {
     readonly keepsNothing: string;
     readonly tooLarge: string;
     readonly notRead: string;
+    /** The button that gives the file back. */
+    readonly save: string;
+    readonly notSaved: (reason: string) => string;
+    /** Why rows, sheets and names are not moved about in a file of the maker's own. */
+    readonly staysInPlace: string;
   };
   readonly typed: {
     readonly doubtful: (typed: string, readings: readonly string[]) => string;

@@ -1,6 +1,9 @@
 import { readFile } from "node:fs/promises";
 import { describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
+import { differencesOfText } from "../../src/command-line/round-trip/differences";
+import { Archive, type Entry } from "../../src/xlsx/container/archive";
+import type { Edit } from "../../src/xlsx/patch/edit";
 import { readWorkbook } from "../../src/xlsx/read-workbook";
 import { bookWithNames } from "../xlsx/book-with-names";
 import { shown, typeOver, untilReady } from "./workbook-driver";
@@ -14,9 +17,10 @@ describe.skipIf(!found)("a file with names and table references", { timeout: 180
 
   test("opens, follows what is typed, is kept over a reload, and is downloaded with both", async () => {
     const { page, end } = await visits.begin();
-    await page.setInputFiles("#file", { name: "book.xlsx", mimeType: "", buffer: Buffer.from(await bookWithNames()) });
+    const given = await bookWithNames();
+    await page.setInputFiles("#file", { name: "book.xlsx", mimeType: "", buffer: Buffer.from(given) });
     const question = await page.textContent(".question p");
-    expect(question).toContain("names gone, working out of the names above.");
+    expect(question).toContain("Kept in the file, but not shown here: names gone; working out of the names above.");
     await page.getByRole("button", { name: "Open it" }).click();
     await page.waitForURL(/workbook=own-file/);
     await untilReady(page);
@@ -29,7 +33,17 @@ describe.skipIf(!found)("a file with names and table references", { timeout: 180
     await untilReady(page);
     await expect.poll(() => shown(page, "Sums", "A1"), patience).toBe("2700");
     const [download] = await Promise.all([page.waitForEvent("download"), page.click("#download")]);
-    const { names, sheets } = readWorkbook(await readFile(await download.path()));
+    expect(download.suggestedFilename()).toBe("book.xlsx");
+    const saved = await readFile(await download.path());
+    const { names, sheets } = readWorkbook(saved);
+    // The cells that follow from the typed one are on both sheets; of every other part the bytes are the same.
+    const [before, after] = [new Archive(given), new Archive(new Uint8Array(saved))];
+    const changed = before.entries.filter((entry) => {
+      const now = after.entry(entry.path);
+      return !now || !Buffer.from(raw(before, entry)).equals(raw(after, now));
+    });
+    expect(changed.map(({ path }) => path)).toEqual(["xl/worksheets/sheet1.xml", "xl/worksheets/sheet2.xml"]);
+    expect(differencesOfText({ before: given, after: new Uint8Array(saved), edited: editedCells })).toEqual([]);
     expect(names).toContainEqual({ name: "usual", formula: "=0.5+0.25" });
     expect(names).toContainEqual({ name: "here", formula: "=Lots!$B$2", sheet: "Sums" });
     expect(sheets[1]?.cells.slice(0, 2)).toMatchObject([
@@ -41,4 +55,38 @@ describe.skipIf(!found)("a file with names and table references", { timeout: 180
     expect(share).toMatchObject({ formula: "=Lots[[#This Row],[made]]/Lots[[#This Row],[fresh]]", value: 0.352 });
     await end();
   });
+
+  test("is refused what would move its cells about, with the reason", async () => {
+    const { page, end } = await visits.begin();
+    await page.setInputFiles("#file", { name: "book.xlsx", mimeType: "", buffer: Buffer.from(await bookWithNames()) });
+    await page.getByRole("button", { name: "Open it" }).click();
+    await page.waitForURL(/workbook=own-file/);
+    await untilReady(page);
+    const done = await page.evaluate(() => {
+      const { api } = (globalThis as unknown as { workbookGrid: { api: InsertingApi } }).workbookGrid;
+      return api.executeCommand("sheet.command.insert-row-before").catch(() => false);
+    });
+    expect(done).toBe(false);
+    expect(await page.textContent("#status")).toContain(
+      "In a file of your own, cells are changed and nothing is moved",
+    );
+    await typeOver(page, "Lots", "A1", "batch");
+    await page.click("#download");
+    await expect.poll(() => page.textContent("#status"), patience).toContain("Lots!A1 is a heading of the table Lots");
+    await end();
+  });
 });
+
+interface InsertingApi {
+  executeCommand(id: string): Promise<boolean>;
+}
+
+const raw = ({ bytes }: Archive, { localAt, dataAt, packedSize }: Entry): Uint8Array =>
+  bytes.subarray(localAt, dataAt + packedSize);
+
+const at = (row: number, column: number): Edit => ({ sheet: "", row, column });
+/** The typed weight and its share; sums of the weights, and what is made of them. */
+const editedCells = new Map([
+  ["xl/worksheets/sheet1.xml", [at(1, 1), at(1, 3)]],
+  ["xl/worksheets/sheet2.xml", [at(0, 0), at(3, 0), at(5, 0), at(6, 0)]],
+]);

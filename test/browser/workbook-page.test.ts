@@ -280,15 +280,15 @@ describe.skipIf(!found)("the workbook page", () => {
     expect(await shown(page, "Lot", "F5")).toBe("4");
   });
 
-  test("before a file opens, the page says what of it a download from here leaves out", async () => {
+  test("before a file opens, the page says what of it is kept without being shown", async () => {
     const file = new ExcelJS.Workbook();
     file.addWorksheet("Book").getCell("A1").value = { text: "the pan", hyperlink: "https://example.org" };
     file.addWorksheet("Old", { state: "hidden" });
     const buffer = Buffer.from(await file.xlsx.writeBuffer());
     await page.setInputFiles("#file", { name: "ledger.xlsx", mimeType: "", buffer });
     const question = await page.textContent(".question p");
-    expect(question).toContain("Left out of a download from here: data validation, conditional formats");
-    expect(question).toContain("This file has some of what is left out: links.");
+    expect(question).toContain("Saving gives the same file back");
+    expect(question).toContain("Kept in the file, but not shown here: links.");
     await page.getByRole("button", { name: "Cancel" }).click();
     expect(page.url()).not.toContain("own-file");
   });

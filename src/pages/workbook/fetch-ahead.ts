@@ -8,6 +8,8 @@ export async function fetchAhead(): Promise<void> {
     () => import("../../xlsx/spreadsheet-writer").then(({ spreadsheetWriter }) => spreadsheetWriter()),
     () => import("../../xlsx/write-workbook"),
     () => import("../../xlsx/read-workbook"),
+    () => import("../../xlsx/patch/patchable-book"),
+    () => import("../../xlsx/patch/edits-between"),
     () => import("../../pane/mount-pane"),
     () => import("./embedded-workbook-host"),
     () => import("./chart-picture"),

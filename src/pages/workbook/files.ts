@@ -1,13 +1,14 @@
 import type { Workbook } from "../../workbook/workbook";
 import type { ReadFile } from "../../xlsx/read-workbook";
+import type { Original } from "./kept-work";
 
 const spreadsheet = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
 // Reading and writing .xlsx is large: each is fetched when it is first wanted, or before that (fetch-ahead.ts).
 
-export async function readXlsx(content: ArrayBuffer, name: string): Promise<ReadFile> {
+export async function readXlsx(content: Uint8Array, name: string): Promise<ReadFile> {
   const { readFile } = await import("../../xlsx/read-workbook");
-  const { workbook, notShown } = readFile(new Uint8Array(content));
+  const { workbook, notShown } = readFile(content);
   return { workbook: { ...workbook, name }, notShown };
 }
 
@@ -15,6 +16,29 @@ export async function downloadXlsx(workbook: Workbook, fileName: string): Promis
   const { writeWorkbook } = await import("../../xlsx/write-workbook");
   download(new Blob([new Uint8Array(await writeWorkbook(workbook))], { type: spreadsheet }), fileName);
 }
+
+/** What would be out of date in a file once it is saved with changes; throws a Refusal where a change cannot be saved. */
+export async function savedOwn(original: Original, now: Workbook): Promise<SavedOwn> {
+  const [{ PatchableBook }, { editsBetween }, { leftFormulas }] = await Promise.all([
+    import("../../xlsx/patch/patchable-book"),
+    import("../../xlsx/patch/edits-between"),
+    import("../../engine/left-formulas"),
+  ]);
+  const before = original.asOpened ?? now;
+  const book = new PatchableBook(original.bytes);
+  const edits = editsBetween(before, now);
+  const asksForCalculation = edits.length > 0 && leftFormulas(before, { keepsChanging: false }).size > 0;
+  const bytes = edits.length > 0 ? book.saved(edits, { asksForCalculation }) : original.bytes;
+  return { bytes, warnings: edits.length > 0 ? book.warnings() : [] };
+}
+
+export interface SavedOwn {
+  readonly bytes: Uint8Array;
+  readonly warnings: readonly string[];
+}
+
+export const downloadBytes = (bytes: Uint8Array, fileName: string): void =>
+  download(new Blob([new Uint8Array(bytes)], { type: spreadsheet }), fileName);
 
 /** For kept work that this page cannot read: everything in it, as text. */
 export function downloadAsText(content: unknown, fileName: string): void {

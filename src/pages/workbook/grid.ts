@@ -26,6 +26,7 @@ import { keepColumnIndexShort } from "../../engine/column-index";
 import { ErrorMessages } from "../../engine/error-messages";
 import { type Evaluation, evaluationIn } from "../../engine/evaluation";
 import { descriptionsFor, executorsFor } from "../../engine/executors";
+import type { LeftFormulas } from "../../engine/left-formulas";
 import { constantOf, snapshotOf, workbookOf } from "../../engine/snapshot";
 import { prepareSorting } from "../../engine/sort-table";
 import { type Spills, spillsOf } from "../../engine/spills";
@@ -75,8 +76,11 @@ function progressWords() {
   };
 }
 
-/** Shows a workbook in the element with this id; done when it is calculated and takes clicks and keys. */
-export async function openGrid(container: string, workbook: Workbook): Promise<Grid> {
+/**
+ * Shows a workbook in the element with this id; done when it is calculated and takes clicks and keys. `left`: formulas
+ * that keep the results that they came with.
+ */
+export async function openGrid(container: string, workbook: Workbook, left?: LeftFormulas): Promise<Grid> {
   keepColumnIndexShort();
   const errors = new ErrorMessages();
   // As the page around it and the pane.
@@ -104,7 +108,7 @@ export async function openGrid(container: string, workbook: Workbook): Promise<G
   const api = FUniver.newAPI(univer);
   darkScheme.addEventListener("change", ({ matches }) => api.toggleDarkMode(matches));
   const formulas = api.getFormula();
-  const book = api.createWorkbook(snapshotOf(workbook));
+  const book = api.createWorkbook(snapshotOf(workbook, "workbook", left));
   const injector = univer.__getInjector();
   const spills = spillsOf(injector, book.getId());
   keepNotes(api, injector);
@@ -142,7 +146,8 @@ export async function openGrid(container: string, workbook: Workbook): Promise<G
   injector.get(FormulaCalculationSessionController);
   injector.get(TriggerCalculationController);
   // A workbook without formulas is never calculated.
-  if (workbook.sheets.some(({ cells }) => cells.some(({ formula }) => formula !== undefined))) await isCalculated;
+  if (workbook.sheets.some(({ cells }) => cells.some((cell) => cell.formula !== undefined && !left?.has(cell))))
+    await isCalculated;
   errors.settle(rawValue);
   await injector.get(LifecycleService).onStage(LifecycleStages.Rendered);
   const element = document.getElementById(container);

@@ -51,6 +51,23 @@ export async function forget(key: string): Promise<void> {
   dropLastMoment(key);
 }
 
+/** The file that a workbook of the maker's own came from. */
+export interface Original {
+  readonly fileName: string;
+  /** As they came: a save changes cells in them, and nothing else. */
+  readonly bytes: Uint8Array;
+  /** The workbook when the engine had first worked it out: what differs from it was changed since. */
+  readonly asOpened?: Workbook;
+}
+
+const originalKey = (key: string): string => `${key}/original`;
+
+export const keepOriginal = (key: string, original: Original): Promise<void> =>
+  set(originalKey(key), original, store());
+
+/** undefined for work that came from no file, or was kept before files were. */
+export const readOriginal = (key: string): Promise<Original | undefined> => get<Original>(originalKey(key), store());
+
 const asideKey = (key: string): string => `${key}/set-aside`;
 
 /** Moves what cannot be read out of the way, to be downloaded. */

@@ -31,6 +31,8 @@ export function sayHeader(): void {
   document.documentElement.lang = languages[language()].tag;
   document.title = parts.title;
   for (const id of ["card", "sort", "print", "download", "open", "back"] as const) byId(id).textContent = parts[id];
+  // Set for a file of the maker's own, which is not made anew.
+  if (document.documentElement.dataset.saves === "file") byId("download").textContent = words().ownFile.save;
   const texts = { h1: parts.title, "#pane-button": parts.pane, summary: parts.menu } as const;
   const help = { ".touch-help": parts.touchHelp, ".key-help": parts.keyHelp } as const;
   for (const [selector, text] of Object.entries({ ...texts, ...help })) {

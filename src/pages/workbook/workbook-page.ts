@@ -1,5 +1,6 @@
 /** The workbook in the browser: what is kept or the sample, in the grid, under a header of our own. */
 import "./workbook-page.css";
+import type { LeftFormulas } from "../../engine/left-formulas";
 import type { Workbook } from "../../workbook/workbook";
 import { ask } from "./ask";
 import { showCellMessages } from "./cell-messages";
@@ -10,11 +11,21 @@ import { downloadAsText, downloadXlsx } from "./files";
 import { hasCardNumbers, isCard, printFiringCard } from "./firing-card";
 import { type Grid, openGrid } from "./grid";
 import { prepareHeader } from "./header";
-import { forget, type KeptWork, readKept, readSetAside, setAside } from "./kept-work";
+import {
+  forget,
+  type KeptWork,
+  keepOriginal,
+  type Original,
+  readKept,
+  readOriginal,
+  readSetAside,
+  setAside,
+} from "./kept-work";
 import { prepareKeys } from "./keys";
 import { settle } from "./last-moment";
 import { canLeave, goTo } from "./leave-page";
-import { isTooLarge, openOwn, ownKey } from "./own-file";
+import { isTooLarge, openOwn, ownKey, saveOwn } from "./own-file";
+import { keepInPlace } from "./own-limits";
 import { preparePane } from "./pane-beside-grid";
 import type { Problems } from "./problems";
 import { readTyped } from "./read-typed";
@@ -50,12 +61,13 @@ async function open(): Promise<void> {
   if (!sample && !kept) return location.replace(location.pathname);
   const workbook = kept?.workbook ?? (await readSample(sample ?? sampleWorkbooks[0]));
   showLinks(own);
-  const grid = await openGrid("grid", workbook);
+  const original = key === ownKey ? await readOriginal(ownKey).catch(() => undefined) : undefined;
+  const grid = await openGrid("grid", workbook, original && (await leftIn(workbook)));
   byId("first-sight").remove();
   const { problems, remark } = showCellMessages(grid, byId("line"), byId("said"));
   readTyped(grid.injector, remark);
   startSaving(key, grid, kept?.savedAt);
-  prepareActions(grid, problems, own !== undefined);
+  prepareActions(grid, problems, own !== undefined, original && (await openedFor(original, grid)));
   prepareHeader(grid);
   prepareSortEntry(grid, remark);
   prepareKeys(grid);
@@ -67,6 +79,20 @@ async function open(): Promise<void> {
   Object.assign(globalThis, { workbookGrid: grid });
   document.documentElement.dataset.ready = "yes";
   void fetchAhead();
+}
+
+async function leftIn(workbook: Workbook): Promise<LeftFormulas> {
+  const { leftFormulas } = await import("../../engine/left-formulas");
+  return leftFormulas(workbook, { keepsChanging: false });
+}
+
+/** A file of the maker's own: what it comes to before anything is changed is kept beside it. */
+async function openedFor(original: Original, grid: Grid): Promise<Original> {
+  keepInPlace(grid.api);
+  if (original.asOpened) return original;
+  const opened = { ...original, asOpened: grid.workbook() };
+  await keepOriginal(ownKey, opened);
+  return opened;
 }
 
 /** What was kept, if it can be read. What cannot is set aside before anything else is kept in its place. */
@@ -107,7 +133,7 @@ function showLinks(own: KeptWork | undefined): void {
   );
 }
 
-function prepareActions(grid: Grid, problems: Problems, hasOwn: boolean): void {
+function prepareActions(grid: Grid, problems: Problems, hasOwn: boolean, original: Original | undefined): void {
   const name = sample?.key ?? grid.workbook().name;
   const hasCard = grid.workbook().sheets.some(isCard);
   onClick("print", hasCard, async () => {
@@ -122,6 +148,7 @@ function prepareActions(grid: Grid, problems: Problems, hasOwn: boolean): void {
   });
   onClick("download", true, async () => {
     await grid.finishTyping();
+    if (original) return saveOwn(original, grid.workbook());
     try {
       await downloadXlsx(grid.workbook(), `${name} ${new Date().toLocaleDateString("sv")}.xlsx`);
     } catch (problem) {
@@ -137,6 +164,10 @@ function prepareActions(grid: Grid, problems: Problems, hasOwn: boolean): void {
     await forget(key);
     location.reload();
   });
+  if (original) {
+    document.documentElement.dataset.saves = "file";
+    sayHeader();
+  }
   const chooser = byId("file") as HTMLInputElement;
   onClick("open", true, () => chooser.click());
   chooser.addEventListener("change", () => {
@@ -144,6 +175,7 @@ function prepareActions(grid: Grid, problems: Problems, hasOwn: boolean): void {
     chooser.value = "";
     if (file) void openOwn(file, hasOwn);
   });
+  takeDropped((file) => openOwn(file, hasOwn));
 }
 
 /** Work that an earlier or later version kept and that cannot be read here stays until the maker has it. */
@@ -153,6 +185,20 @@ async function offerSetAside(): Promise<void> {
   showNotice(words().keeping.unreadable, [
     [words().keeping.downloadKept, () => downloadAsText(contents, `${key} kept work.json`)],
   ]);
+}
+
+/** A file that is dropped anywhere on the page is opened like one that is chosen. */
+function takeDropped(open: (file: File) => unknown): void {
+  const hasFiles = ({ dataTransfer }: DragEvent) => dataTransfer?.types.includes("Files") === true;
+  addEventListener("dragover", (event) => {
+    if (hasFiles(event)) event.preventDefault();
+  });
+  addEventListener("drop", (event) => {
+    if (!hasFiles(event)) return;
+    event.preventDefault();
+    const file = event.dataTransfer?.files[0];
+    if (file) void open(file);
+  });
 }
 
 function onClick(id: string, enabled: boolean, action: () => unknown): void {

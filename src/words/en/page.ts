@@ -125,12 +125,11 @@ export const englishPage: PageWords = {
   },
   ownFile: {
     question: (name, notShown, hasOwn) => [
-      `Open “${name}” here? The page works on a copy: the file itself is not changed.`,
-      "Kept: values, formulas, names, number formats, simple looks, notes, what is hidden, tables, and charts of columns or dots. Formulas that name table columns show addresses here; a download has the names again.",
-      "Left out of a download from here: data validation, conditional formats, links, pictures, shapes, other kinds of charts, pivot tables, macros, and what else the grid has no place for.",
+      `Open “${name}” here? The page works on a copy that it keeps; the file itself is not changed.`,
+      "Saving gives the same file back: the cells that you changed, what follows from them, and every other part as it was, byte for byte, whether it can be seen here or not. Only cells are changed: rows, columns and sheets stay where they are.",
       notShown.length > 0
-        ? `This file has some of what is left out: ${notShown.join(", ")}.`
-        : "Of these, none was found in this file.",
+        ? `Kept in the file, but not shown here: ${notShown.join("; ")}.`
+        : "All that is in this file is shown here.",
       ...(hasOwn
         ? ["It takes the place of the file that you opened before: what you typed into that one is lost here."]
         : []),
@@ -142,6 +141,10 @@ export const englishPage: PageWords = {
     keepsNothing: "This browser keeps nothing for this page, so a file of your own cannot be opened here.",
     tooLarge: "It is too large for this page: reading it needs more memory than the browser has for it.",
     notRead: "It could not be read as an .xlsx workbook.",
+    save: "Save the file",
+    notSaved: (reason) => `Nothing was saved; your work is still here. ${reason}`,
+    staysInPlace:
+      "In a file of your own, cells are changed and nothing is moved: what other parts of the file say of rows, sheets and names would no longer be true. Do that in your spreadsheet program, and open the file here again.",
   },
   typed: {
     doubtful: (typed, readings) => `${typed} can mean ${readings.join(" or ")}, so it stays a text: type one of them`,
