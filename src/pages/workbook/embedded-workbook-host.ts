@@ -137,8 +137,18 @@ export class EmbeddedWorkbookHost implements WorkbookHost {
       .getSheets()
       .map((sheet) => sheet.getSheetName());
     const name = freeSheetName(wish, taken);
-    this.#book().insertSheet(name);
+    this.#insertSheet(name);
     return name;
+  }
+
+  /** A file of the maker's own takes none (own-limits.ts). */
+  #insertSheet(name: string): void {
+    try {
+      this.#book().insertSheet(name);
+    } catch {
+      // Said below.
+    }
+    if (!this.#book().getSheetByName(name)) throw new HostProblem("not here", "not allowed by the grid");
   }
 
   async spillAround({ sheet, row, column }: CellPlace): Promise<CellArea | undefined> {
