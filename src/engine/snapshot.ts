@@ -104,6 +104,7 @@ function worksheetOf(
   left: LeftFormulas,
 ): Partial<IWorksheetData> & { id: string } {
   const isSpilled = spilledPlaces(sheet.cells, left);
+  const merges = mergesFor(sheet.merges);
   const cellData: Record<number, Record<number, ICellData>> = {};
   for (const cell of sheet.cells) {
     const here = left.has(cell) ? undefined : formulaHere(cell, sheet.name, tables);
@@ -127,12 +128,26 @@ function worksheetOf(
     ...(sheet.isHidden && { hidden: BooleanNumber.TRUE }),
     columnData: withHidden(mapValues(sheet.columnWidths, columnDataOf), sheet.hiddenColumns),
     rowData: withHidden(mapValues(sheet.rowHeights, rowDataOf), sheet.hiddenRows),
-    mergeData: sheet.merges.map(rangeOf),
+    mergeData: merges.given.map(rangeOf),
     ...(sheet.frozenRows && {
       freeze: { xSplit: 0, ySplit: sheet.frozenRows, startRow: sheet.frozenRows, startColumn: 0 },
     }),
-    custom: keptOf(sheet),
+    custom: { ...keptOf(sheet), ...(merges.kept.length > 0 && { merges: merges.kept }) },
   };
+}
+
+/** The engine keeps an entry for each cell under a merge: a merge of the whole sheet would take all memory. */
+const mostMergedCells = 500_000;
+
+/** As many merges as there is room for; the others are kept for the file. */
+function mergesFor(merges: readonly Area[]): { given: readonly Area[]; kept: readonly Area[] } {
+  let room = mostMergedCells;
+  const given = merges.filter(({ rows, columns }) => {
+    const fits = rows * columns <= room;
+    if (fits) room -= rows * columns;
+    return fits;
+  });
+  return { given, kept: given.length === merges.length ? [] : merges.filter((merge) => !given.includes(merge)) };
 }
 
 /** What a sheet has that the engine does not. */
@@ -226,6 +241,7 @@ function sheetOf(sheet: Partial<IWorksheetData>, id: string, styleOf: StyleReade
   }
   if (spills) addSpills(cells, spills, id);
   const { page, tables, charts } = keptIn(sheet);
+  const { merges: keptMerges = [] } = (sheet.custom ?? {}) as { merges?: readonly Area[] };
   const frozenRows = sheet.freeze?.ySplit;
   const hiddenRows = hiddenIn(sheet.rowData);
   const hiddenColumns = hiddenIn(sheet.columnData);
@@ -234,7 +250,7 @@ function sheetOf(sheet: Partial<IWorksheetData>, id: string, styleOf: StyleReade
     cells: [...cells.values()].sort((one, other) => one.row - other.row || one.column - other.column),
     columnWidths: mapValues(sheet.columnData ?? {}, characters),
     rowHeights: mapValues(sheet.rowData ?? {}, points),
-    merges: (sheet.mergeData ?? []).map(areaOfRange),
+    merges: [...(sheet.mergeData ?? []).map(areaOfRange), ...keptMerges],
     ...(sheet.hidden === BooleanNumber.TRUE && { isHidden: true }),
     ...(hiddenRows.length > 0 && { hiddenRows }),
     ...(hiddenColumns.length > 0 && { hiddenColumns }),

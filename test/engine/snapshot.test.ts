@@ -91,3 +91,14 @@ describe("a workbook in the engine's form", () => {
     expect(workbookOf(snapshot).sheets[0]?.cells[1]).toEqual({ row: 2, column: 1, value: 6, formula: "=A3*$A$1" });
   });
 });
+
+it("gives the engine no merge that takes all memory, and keeps it", () => {
+  const merges = [
+    { row: 0, column: 0, rows: 1_048_576, columns: 16_384 },
+    { row: 3, column: 0, rows: 1, columns: 2 },
+  ];
+  const sheet = { name: "Lots", cells: [{ row: 0, column: 0, value: 1 }], columnWidths: {}, rowHeights: {}, merges };
+  const snapshot = snapshotOf({ name: "Farm", sheets: [sheet] });
+  expect(Object.values(snapshot.sheets)[0]?.mergeData).toHaveLength(1);
+  expect(workbookOf(snapshot).sheets[0]?.merges).toEqual([merges[1], merges[0]]);
+});
