@@ -20,14 +20,17 @@ interface Component {
 
 /** npm reads the lockfile, and calls the project by the folder that it lies in: here it gets its name. */
 export function billOfMaterials(project: string): string {
-  const bill = withShippedTools(npmsBill(project, ["--omit", "dev"]), npmsBill(project, []));
-  const { name } = JSON.parse(readFileSync(join(project, "package.json"), "utf8")) as { name: string };
+  const { name, dependencies } = JSON.parse(readFileSync(join(project, "package.json"), "utf8")) as {
+    name: string;
+    dependencies: Readonly<Record<string, string>>;
+  };
+  const bill = ofTheProduct(npmsBill(project), dependencies);
   Object.assign(bill.metadata.component, { name, type: "application" });
   return `${JSON.stringify(bill, null, 1)}\n`;
 }
 
-function npmsBill(project: string, more: readonly string[]): Bill {
-  const written = execFileSync("npm", ["sbom", "--sbom-format", "cyclonedx", "--package-lock-only", ...more], {
+function npmsBill(project: string): Bill {
+  const written = execFileSync("npm", ["sbom", "--sbom-format", "cyclonedx", "--package-lock-only"], {
     cwd: project,
     encoding: "utf8",
     maxBuffer: 2 ** 28,
@@ -36,20 +39,27 @@ function npmsBill(project: string, more: readonly string[]): Bill {
   return JSON.parse(written) as Bill;
 }
 
-/** npm leaves out every tool; of some, a part is in what is shipped. */
-function withShippedTools(bill: Bill, withTools: Bill): Bill {
-  const tools = withTools.components.filter(({ name }) => name in shippedTools).map(asPart);
-  const refs = tools.map((tool) => tool["bom-ref"]);
+/**
+ * What the product needs, and the tools of which a part is in what is shipped. npm can leave tools out by itself, but
+ * leaves out with them what a tool and the product share.
+ */
+function ofTheProduct(bill: Bill, dependencies: Readonly<Record<string, string>>): Bill {
+  const needs = new Map(bill.dependencies.map(({ ref, dependsOn = [] }) => [ref, dependsOn]));
   const root = bill.metadata.component["bom-ref"];
+  const named = (has: (name: string) => boolean): string[] =>
+    bill.components.flatMap(({ name, "bom-ref": ref }) => (needs.get(root)?.includes(ref) && has(name) ? [ref] : []));
+  const own = named((name) => name in dependencies);
+  // What a tool itself needs is not shipped.
+  const tools = named((name) => name in shippedTools);
+  const parts = new Set(own);
+  for (const ref of parts) for (const needed of needs.get(ref) ?? []) parts.add(needed);
+  const all = new Set([...parts, ...tools]);
   return {
     ...bill,
-    components: [...bill.components, ...tools],
+    components: bill.components.filter((component) => all.has(component["bom-ref"])).map(asPart),
     dependencies: [
-      ...bill.dependencies.map(({ ref, dependsOn = [] }) =>
-        ref === root ? { ref, dependsOn: [...dependsOn, ...refs] } : { ref, dependsOn },
-      ),
-      // What a tool itself needs is not shipped.
-      ...refs.map((ref) => ({ ref, dependsOn: [] })),
+      { ref: root, dependsOn: [...own, ...tools] },
+      ...[...all].map((ref) => ({ ref, dependsOn: parts.has(ref) ? (needs.get(ref) ?? []) : [] })),
     ],
   };
 }

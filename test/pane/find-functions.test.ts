@@ -16,8 +16,11 @@ describe("searching the functions", () => {
   });
 
   test("finds by name, with or without the namespace and whatever the case", () => {
-    expect(found("targetw")).toEqual(["TARGETWEIGHT"]);
+    expect(found("outtu")).toContain("OUTTURN");
+    // DRYINGTIME takes a targetWeight.
+    expect(found("targetw")).toEqual(["TARGETWEIGHT", "DRYINGTIME"]);
     expect(found("TEA.TargetWeight")).toEqual(["TARGETWEIGHT"]);
+    expect(found("tea.bud")).toEqual(found("BUD"));
   });
 
   test("finds by a word of the summary and by an argument or its meaning", () => {

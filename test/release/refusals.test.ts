@@ -21,7 +21,7 @@ import { changelogProblems, refusals, unlistedCorrections } from "../../src/rele
 
 const project = mkdtempSync(join(tmpdir(), "tea-project-"));
 const next = { version: "1.2.3", signatures: catalogue.map(({ spec }) => signatureRecord(spec)) };
-const generated = ["docs", "package-lock.json", "signatures.json", "src/pane/pane.css", "src/pane/fluent-tokens.css"];
+const copied = ["docs", "last-release.json", "package-lock.json", "signatures.json", "src"];
 
 const rooms = ["src/core", "src/pages/leaf"];
 
@@ -33,7 +33,7 @@ function write(path: string, text: string): void {
 beforeEach(() => {
   rmSync(project, { recursive: true });
   mkdirSync(project);
-  for (const path of generated) cpSync(path, join(project, path), { recursive: true });
+  for (const path of copied) cpSync(path, join(project, path), { recursive: true });
   symlinkSync(resolve("node_modules"), join(project, "node_modules"), "dir");
   write("docs/changelog.md", "# Changelog\n\n## 1.2.3\n");
   const compilerOptions = { composite: true, emitDeclarationOnly: true, lib: ["ES2023"], types: [] };

@@ -13,7 +13,7 @@ import { mustBe, noAnswer } from "../errors";
 import { meanAndScatter } from "../numeric/mean-and-scatter";
 import { studentQuantile } from "../numeric/student";
 import { Phrase } from "../phrases";
-import { count, scatterOf, share, tally, text, weight } from "../quantities";
+import { count, scatterOf, share, tally, text, weight, weightDifference } from "../quantities";
 import { ukPackagedGoods, ukPackagedGoodsGuidance, ukPackageSchedule } from "../sources";
 import { step, sumOf, workingNumber } from "../working";
 
@@ -46,7 +46,7 @@ export const packCheck = defineFunction({
     columns: [
       explained({ name: "verdict", quantity: text }),
       explained({ name: "mean", quantity: weight }),
-      explained({ name: "limit", quantity: weight }),
+      explained({ name: "limit", quantity: weightDifference }),
       explained({ name: "scatter", quantity: scatterOf }),
       explained({ name: "short", quantity: tally }),
       explained({ name: "far short", quantity: tally }),
@@ -299,7 +299,7 @@ export const packCheckPage = {
     },
     {
       status: "exact",
-      given: [column(twelve), 50],
+      given: [column(twelve), 50, null],
       expected: { error: "#VALUE!", message: "tolerance must be a weight above 0; got a blank" },
       working: "none is supplied here",
       ...exactly,

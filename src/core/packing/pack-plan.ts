@@ -106,9 +106,11 @@ function dryingFactor(finished = 0, driest = finished): number {
 const margin = (scatter: number, confidence: number): number =>
   scatter === 0 ? 0 : normalQuantile(confidence) * scatter;
 
-/** The next step that the scale shows. */
+/** The next step that the scale shows, one at least. */
 const raised = (fill: number, readability: number | undefined): number =>
-  readability === undefined ? fill : weightOfSteps(Math.ceil(fill / readability - noiseOfSteps), readability);
+  readability === undefined
+    ? fill
+    : weightOfSteps(Math.max(1, Math.ceil(fill / readability - noiseOfSteps)), readability);
 
 const headings = ["nominal", "fill", "units", "missing", "tea", "above nominal"];
 

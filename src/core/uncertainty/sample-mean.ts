@@ -217,11 +217,11 @@ export const sampleMeanPage = {
     },
     {
       status: "exact",
-      given: [[[9.1], ["9,2"]]],
+      given: [[[9.1], ["9.2"]]],
       expected: {
         error: "#VALUE!",
         message:
-          'repeats must be a number; got the text "9,2" (it looks like a number but is stored as text: type it again as a number) in place 2 of the list',
+          'repeats must be a number; got the text "9.2" (it looks like a number but is stored as text: type it again as a number) in place 2 of the list',
       },
       working: "text is never guessed into a number",
       ...exactly,

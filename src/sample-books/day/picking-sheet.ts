@@ -24,8 +24,8 @@ export function pickingSheet(): Sheet {
     put(`B${row}`, sample?.[1] ?? null, input(grams));
     put(`C${row}`, `=IF(AND(ISNUMBER(A${row}),ISNUMBER(B${row})),100*B${row}/A${row},"")`, result("0.00"));
   }
-  block(builder, "A10", "What is wanted", "B10:C10");
-  inputs(builder, 11, [
+  block(builder, "A13", "What is wanted", "B13:C13");
+  inputs(builder, 14, [
     ["Finished tea", 400, grams, "g"],
     ["Moisture of the leaf", 0.77, percent],
     ["Moisture of the tea", 0.05, percent],
