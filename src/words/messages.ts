@@ -1,4 +1,4 @@
-import type { FunctionSpec, Parameter } from "../core/define";
+import type { FunctionSpec, Group, Parameter } from "../core/define";
 import type { Named } from "../core/english-refusals";
 import type { Saying } from "../core/phrases";
 import type { Hint, Reason } from "../core/refusals";
@@ -117,7 +117,7 @@ export interface Messages extends PieceMessages {
     readonly count: (count: number) => string;
     /** Above the parts of a function's page. */
     readonly headings: Readonly<Record<"arguments" | "answer" | "use" | "examples" | "cautions", string>>;
-    readonly groups: Readonly<Record<string, string>>;
+    readonly groups: Readonly<Record<Group, string>>;
     /** What an argument accepts, its unit, and what a blank does. */
     readonly limits: (parameter: Parameter) => string;
     readonly gives: (spec: FunctionSpec) => string;

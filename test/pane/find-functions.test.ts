@@ -20,6 +20,7 @@ describe("searching the functions", () => {
     // DRYINGTIME takes a targetWeight.
     expect(found("targetw")).toEqual(["TARGETWEIGHT", "DRYINGTIME"]);
     expect(found("TEA.TargetWeight")).toEqual(["TARGETWEIGHT"]);
+    expect(found("TargetWeight")).toEqual(["TARGETWEIGHT"]);
     expect(found("tea.bud")).toEqual(found("BUD"));
   });
 

@@ -323,6 +323,7 @@ export const english: Messages = {
       uncertainty: "uncertainty",
       units: "units",
       time: "time",
+      packing: "packing",
     },
     limits: (parameter) => {
       const { unit } = parameter.quantity;

@@ -20,6 +20,7 @@ export const chineseReference: Messages["reference"] = {
     uncertainty: "不确定度",
     units: "单位",
     time: "时间",
+    packing: "包装",
   },
   limits: (parameter) => {
     const { unit, requirement } = parameter.quantity;
