@@ -1,3 +1,4 @@
+import "../workbook/zod-under-policy";
 import * as z from "zod";
 import type { Messages } from "../words/messages";
 import type { Field } from "./job";

@@ -1,7 +1,5 @@
-import * as z from "zod";
-
-// The page's policy forbids the scripts that it would otherwise write for itself.
-z.config({ jitless: true });
+import "../workbook/zod-under-policy";
+import type * as z from "zod";
 
 /**
  * What the pane keeps in the browser between visits. A browser that forbids storage, or what is no longer

@@ -1,3 +1,4 @@
+import "../workbook/zod-under-policy";
 import * as z from "zod";
 import { weightUnits } from "../jobs/shown-number";
 import { languageIds } from "../words/languages";

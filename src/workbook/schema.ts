@@ -3,6 +3,7 @@
  * formulas are written as in a cell, `=TEA.OUTTURN(B4,B5)`. This one schema makes the types (workbook.ts) and checks
  * what a browser kept: a field stands here or nowhere.
  */
+import "./zod-under-policy";
 import { z } from "zod";
 
 export const area = z.object({ row: z.int(), column: z.int(), rows: z.int(), columns: z.int() });

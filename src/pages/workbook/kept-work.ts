@@ -17,9 +17,6 @@ export type Kept =
   | { readonly is: "work"; readonly work: KeptWork }
   | { readonly is: "unreadable"; readonly content: unknown };
 
-// The page's security policy forbids code made from text, which the library would try otherwise.
-z.config({ jitless: true });
-
 const keptWork = z.object({ version: z.literal(1), savedAt: z.date(), workbook });
 
 /** Opened at the first use, so that a browser that forbids storage refuses there. */
