@@ -43,7 +43,7 @@ describe.skipIf(!found)("the working beside a workbook that is touched when it w
     expect(await page.evaluate(() => host.evaluated)).toEqual([]);
     await page.keyboard.press("Enter");
     await page.waitForSelector(".working .problem:not(:empty)");
-    expect(await page.textContent(".working .problem")).toContain("cannot be worked out");
+    expect(await page.textContent(".working .problem")).toContain("cannot work out");
     expect(await page.locator(".working .steps").count()).toBe(0);
 
     await page.evaluate(() => Object.assign(host.expressions, { "IF(A1,0.75,0.6)": 0.75 }));
