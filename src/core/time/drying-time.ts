@@ -322,7 +322,7 @@ export const dryingTimePage = {
   },
   guide: [
     "Use it in the last drying: type the time and the weight each time you weigh, and read when to look again. Early is the time at the pace of the last two readings, likely the time to expect, late the time if it slows down as far as it may. A card may be ruled ahead: rows without a weight are passed over, and a cell that needs more readings waits.",
-    "It is a forecast and no bound. It holds while heat, depth and turning stay as they are. When the fire sinks, leaf comes later than late; while it still warms up, sooner than early: begin the list once the weight falls steadily. docs/how-sure.md says how often.",
+    "It is a forecast and no bound. It holds while heat, depth and turning stay as they are. When the fire sinks, leaf comes later than late; while it still warms up, sooner than early: begin the list once the weight falls steadily.",
     "The end weight decides. TARGETWEIGHT(weight, moisture, 2.5%) gives one, with your own figure for 2.5 %. With the dry weight in its place, likely comes about a tenth of the whole time too early.",
     "Without an end weight trust early only, unless the weight slowed down from the first reading on. If the end weight that is found lies below DRYMATTER, it is wrong. While the weights do not slow down, likely and end weight are #N/A.",
     "Likely and late take four readings with an end weight, early two; without one the fit takes four. Weights that rise make the whole answer #N/A, with the place named: leaf takes up no water in a warm dryer, so look at the scale. Two equal weights at the end leave no pace. A time more than ten times as far as the readings reach is #N/A in its cell.",

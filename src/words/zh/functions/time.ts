@@ -57,8 +57,8 @@ export const time = {
     "一直烘下去最后停住的重量，小于目标，不小于干物质；省略则由读数推求",
   "Use it in the last drying: type the time and the weight each time you weigh, and read when to look again. Early is the time at the pace of the last two readings, likely the time to expect, late the time if it slows down as far as it may. A card may be ruled ahead: rows without a weight are passed over, and a cell that needs more readings waits.":
     "最后烘干时用：每次称重填上时刻和重量，看什么时候该再去看。early 是按最近两次的速度推算的时刻，likely 是大约的时刻，late 是慢到不能再慢时的时刻。卡片可以先画好：没有重量的行跳过，读数还不够的格子等待。",
-  "It is a forecast and no bound. It holds while heat, depth and turning stay as they are. When the fire sinks, leaf comes later than late; while it still warms up, sooner than early: begin the list once the weight falls steadily. docs/how-sure.md says how often.":
-    "这是预测，不是界限。火力、厚薄和翻动保持不变，它才成立。火弱下去，会比 late 还晚；还在升温时，会比 early 还早：请等重量平稳下降了再开始记。docs/how-sure.md 说明各占几成。",
+  "It is a forecast and no bound. It holds while heat, depth and turning stay as they are. When the fire sinks, leaf comes later than late; while it still warms up, sooner than early: begin the list once the weight falls steadily.":
+    "这是预测，不是界限。火力、厚薄和翻动保持不变，它才成立。火弱下去，会比 late 还晚；还在升温时，会比 early 还早：请等重量平稳下降了再开始记。",
   "The end weight decides. TARGETWEIGHT(weight, moisture, 2.5%) gives one, with your own figure for 2.5 %. With the dry weight in its place, likely comes about a tenth of the whole time too early.":
     "最后停住的重量最要紧。TARGETWEIGHT(weight, moisture, 2.5%) 可以给出，2.5 % 请换成您自己的数。若填成干重，likely 会早到全部时间的十分之一左右。",
   "Without an end weight trust early only, unless the weight slowed down from the first reading on. If the end weight that is found lies below DRYMATTER, it is wrong. While the weights do not slow down, likely and end weight are #N/A.":
