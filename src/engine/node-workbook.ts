@@ -1,19 +1,13 @@
-import { LocaleType, LogLevel, Univer } from "@univerjs/core";
-import { FUniver } from "@univerjs/core/facade";
+import { LocaleType, LogLevel } from "@univerjs/core";
 import { CalculationMode, UniverSheetsNodeCorePreset } from "@univerjs/preset-sheets-node-core";
 import { CellError, type CellValue } from "../cells/values";
-import { catalogue } from "../core/catalogue";
 import type { SortedTable, Sorting } from "../sorting/sorted-table";
 import { placeOf } from "../workbook/addresses";
 import type { Workbook } from "../workbook/workbook";
-import { keepColumnIndexShort } from "./column-index";
-import { ErrorMessages } from "./error-messages";
-import { evaluationIn } from "./evaluation";
-import { descriptionsFor, executorsFor } from "./executors";
 import type { LeftFormulas } from "./left-formulas";
-import { constantData, constantOf, snapshotOf, workbookOf } from "./snapshot";
-import { prepareSorting, sortTable } from "./sort-table";
-import { spillsOf } from "./spills";
+import { openEngine } from "./open-engine";
+import { constantData, snapshotOf, workbookOf } from "./snapshot";
+import { sortTable } from "./sort-table";
 
 /** A workbook that calculates, without a page. */
 export interface NodeWorkbook {
@@ -45,31 +39,15 @@ let opened = 0;
 
 /** `left`: formulas that keep the results that they came with. */
 export function openInNode(workbook: Workbook, left?: LeftFormulas): NodeWorkbook {
-  keepColumnIndexShort();
-  const errors = new ErrorMessages();
-  const univer = new Univer({
-    locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: {} },
-    logLevel: LogLevel.SILENT,
-  });
-  const preset = UniverSheetsNodeCorePreset({
-    formula: {
-      function: executorsFor(catalogue, errors),
-      description: descriptionsFor(catalogue),
-      initialFormulaComputing: CalculationMode.NO_CALCULATION,
+  const { univer, api, book, injector, errors, spills, evaluation, rawValue } = openEngine({
+    settings: { locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} }, logLevel: LogLevel.SILENT },
+    plugins: (formula) => {
+      const initialFormulaComputing = CalculationMode.NO_CALCULATION;
+      return UniverSheetsNodeCorePreset({ formula: { ...formula, initialFormulaComputing } }).plugins;
     },
+    snapshot: snapshotOf(workbook, `workbook-${++opened}`, left),
   });
-  for (const plugin of preset.plugins) {
-    if (Array.isArray(plugin)) univer.registerPlugin(...plugin);
-    else univer.registerPlugin(plugin);
-  }
-  const api = FUniver.newAPI(univer);
-  const book = api.createWorkbook(snapshotOf(workbook, `workbook-${++opened}`, left));
   const formulas = api.getFormula();
-  const spills = spillsOf(univer.__getInjector(), book.getId());
-  prepareSorting(univer.__getInjector());
-
-  const evaluation = evaluationIn(univer.__getInjector(), book.getId(), errors);
 
   const facade = (name: string) => {
     const sheet = book.getSheetByName(name);
@@ -77,13 +55,6 @@ export function openInNode(workbook: Workbook, left?: LeftFormulas): NodeWorkboo
     return sheet;
   };
   const sheetNamed = (name: string) => facade(name).getSheet();
-
-  // The cell itself, not the engine's getValue(), which rounds.
-  const rawValue = (sheetId: string, row: number, column: number) => {
-    const cell = book.getSheetBySheetId(sheetId)?.getSheet().getCellMatrix().getValue(row, column);
-    const data = cell && constantOf(cell) !== undefined ? cell : spills.cellAt(sheetId, row, column);
-    return data ? constantOf(data) : undefined;
-  };
 
   const calculateOnce = async () => {
     // Asked for beforehand: after the end, the engine would wait half a second for another calculation to begin.
@@ -121,7 +92,7 @@ export function openInNode(workbook: Workbook, left?: LeftFormulas): NodeWorkboo
     },
     deleteRows: (sheet, row, count = 1) => void facade(sheet).deleteRows(row - 1, count),
     insertRows: (sheet, row, count = 1) => void facade(sheet).insertRows(row - 1, count),
-    sort: (sorting) => sortTable(univer.__getInjector(), book.getId(), workbookOf(book.save(), spills), sorting),
+    sort: (sorting) => sortTable(injector, book.getId(), workbookOf(book.save(), spills), sorting),
     undo: () => void book.undo(),
     redo: () => void book.redo(),
     evaluate: (expression, sheet, address) =>

@@ -8,9 +8,8 @@ import {
   LocaleType,
   LogLevel,
   mergeLocales,
-  Univer,
 } from "@univerjs/core";
-import { FUniver } from "@univerjs/core/facade";
+import type { FUniver } from "@univerjs/core/facade";
 import {
   CalculationMode,
   FormulaCalculationSessionController,
@@ -21,15 +20,12 @@ import {
 import engineWords from "@univerjs/preset-sheets-core/locales/en-US";
 import { greenTheme } from "@univerjs/themes";
 import "@univerjs/preset-sheets-core/lib/index.css";
-import { catalogue } from "../../core/catalogue";
-import { keepColumnIndexShort } from "../../engine/column-index";
-import { ErrorMessages } from "../../engine/error-messages";
-import { type Evaluation, evaluationIn } from "../../engine/evaluation";
-import { descriptionsFor, executorsFor } from "../../engine/executors";
+import type { ErrorMessages } from "../../engine/error-messages";
+import type { Evaluation } from "../../engine/evaluation";
 import type { LeftFormulas } from "../../engine/left-formulas";
-import { constantOf, snapshotOf, workbookOf } from "../../engine/snapshot";
-import { prepareSorting } from "../../engine/sort-table";
-import { type Spills, spillsOf } from "../../engine/spills";
+import { openEngine } from "../../engine/open-engine";
+import { snapshotOf, workbookOf } from "../../engine/snapshot";
+import type { Spills } from "../../engine/spills";
 import type { Workbook } from "../../workbook/workbook";
 import { keepClicksApart } from "./double-clicks";
 import { followRows } from "./follow-rows";
@@ -81,48 +77,34 @@ function progressWords() {
  * that keep the results that they came with.
  */
 export async function openGrid(container: string, workbook: Workbook, left?: LeftFormulas): Promise<Grid> {
-  keepColumnIndexShort();
-  const errors = new ErrorMessages();
   // As the page around it and the pane.
   const darkScheme = matchMedia("(prefers-color-scheme: dark)");
-  const univer = new Univer({
-    theme: greenTheme,
-    darkMode: darkScheme.matches,
-    locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: mergeLocales(engineWords, { "sheets-formula": { progress: progressWords() } }) },
-    logLevel: LogLevel.WARN,
-  });
-  const { plugins } = UniverSheetsCorePreset({
-    container,
-    header: true,
-    toolbar: false,
-    formulaBar: true,
-    footer: { menus: false, statisticBar: false },
-    formula: {
-      function: executorsFor(catalogue, errors),
-      description: descriptionsFor(catalogue),
-      initialFormulaComputing: CalculationMode.FORCED,
+  const { api, book, injector, errors, spills, evaluation, rawValue } = openEngine({
+    settings: {
+      theme: greenTheme,
+      darkMode: darkScheme.matches,
+      locale: LocaleType.EN_US,
+      locales: { [LocaleType.EN_US]: mergeLocales(engineWords, { "sheets-formula": { progress: progressWords() } }) },
+      logLevel: LogLevel.WARN,
     },
+    plugins: (formula) => {
+      const { plugins } = UniverSheetsCorePreset({
+        container,
+        header: true,
+        toolbar: false,
+        formulaBar: true,
+        footer: { menus: false, statisticBar: false },
+        formula: { ...formula, initialFormulaComputing: CalculationMode.FORCED },
+      });
+      return plugins.map(withSteadyTyping);
+    },
+    snapshot: snapshotOf(workbook, "workbook", left),
   });
-  for (const plugin of plugins) univer.registerPlugin(...withSteadyTyping(plugin));
-  const api = FUniver.newAPI(univer);
   darkScheme.addEventListener("change", ({ matches }) => api.toggleDarkMode(matches));
   const formulas = api.getFormula();
-  const book = api.createWorkbook(snapshotOf(workbook, "workbook", left));
-  const injector = univer.__getInjector();
-  const spills = spillsOf(injector, book.getId());
   keepNotes(api, injector);
   followRows({ api, injector });
   followSorting(injector);
-  prepareSorting(injector);
-
-  const rawValue = (sheet: string, row: number, column: number) => {
-    const cell = book.getSheetBySheetId(sheet)?.getSheet().getCellMatrix().getValue(row, column);
-    const value = cell ? constantOf(cell) : undefined;
-    if (value !== undefined) return value;
-    const spilled = spills.cellAt(sheet, row, column);
-    return spilled && constantOf(spilled);
-  };
 
   const listeners = new Set<() => void>();
   let changed = false;
@@ -180,7 +162,7 @@ export async function openGrid(container: string, workbook: Workbook, left?: Lef
     workbook: () => workbookOf(book.save(), spills),
     shown: (sheetName, row, column) => book.getSheetByName(sheetName)?.getRange(row, column).getDisplayValue() ?? "",
     value: rawValue,
-    evaluation: evaluationIn(injector, book.getId(), errors),
+    evaluation,
     finishTyping: async () => {
       if (book.isCellEditing()) await book.endEditingAsync(true);
     },
