@@ -1,5 +1,5 @@
 import "../workbook/zod-under-policy";
-import * as z from "zod";
+import * as z from "zod/mini";
 import type { Messages } from "../words/messages";
 import type { Field } from "./job";
 import { startingWeight, type WeightUnit } from "./shown-number";
@@ -18,11 +18,11 @@ export type Row = z.infer<typeof row>;
 
 const entry = z.object({
   /** What was typed, also while cells are picked instead: the way back to typing finds it again. */
-  texts: z.array(row).optional(),
+  texts: z.optional(z.array(row)),
   /** The cells of the sheet that stand in for what is typed. */
-  picked: area.optional(),
+  picked: z.optional(area),
   /** Other lists of the row were picked without this one: nothing stands for it, until one of them is typed again. */
-  leftOut: z.literal(true).optional(),
+  leftOut: z.optional(z.literal(true)),
 });
 
 /** What someone put into one field; a single field is a list of one. */

@@ -1,6 +1,3 @@
-import "../workbook/zod-under-policy";
-import type * as z from "zod";
-
 /**
  * What the pane keeps in the browser between visits. A browser that forbids storage, or what is no longer
  * understood, gives the usual instead: nothing depends on it.
@@ -10,7 +7,12 @@ export interface Kept<Value> {
   write(value: Value): void;
 }
 
-export function kept<Value>(name: string, schema: z.ZodType<Value>, usual: Value): Kept<Value> {
+/** What checks it when it is read again, and throws. */
+interface Schema<Value> {
+  parse(kept: unknown): Value;
+}
+
+export function kept<Value>(name: string, schema: Schema<Value>, usual: Value): Kept<Value> {
   const key = `tea-mass-balance ${name}`;
   return {
     read() {

@@ -1,5 +1,5 @@
 import "../workbook/zod-under-policy";
-import * as z from "zod";
+import * as z from "zod/mini";
 import { weightUnits } from "../jobs/shown-number";
 import { languageIds } from "../words/languages";
 import { kept } from "./kept";
@@ -9,10 +9,10 @@ export type Tab = (typeof tabs)[number];
 
 const settings = z.object({
   /** Absent: that of the host. */
-  language: z.enum(languageIds).optional(),
+  language: z.optional(z.enum(languageIds)),
   tab: z.enum(tabs),
   /** The job that is open; absent, the list of them is. */
-  job: z.string().optional(),
+  job: z.optional(z.string()),
   unit: z.enum(weightUnits),
 });
 

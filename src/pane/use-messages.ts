@@ -1,9 +1,12 @@
 import { createContext, useContext } from "react";
-import { languageIds } from "../words/languages";
 import type { Messages } from "../words/messages";
-import { messagesIn } from "../words/messages-in";
 
-export const MessagesContext = createContext<Messages>(messagesIn[languageIds[0]]);
+/** Set by whatever page shows parts of the pane, which knows the language: no words are fetched for another. */
+export const MessagesContext = createContext<Messages | undefined>(undefined);
 
 /** The words of the pane in the language that it speaks now. */
-export const useMessages = (): Messages => useContext(MessagesContext);
+export function useMessages(): Messages {
+  const messages = useContext(MessagesContext);
+  if (messages === undefined) throw new Error("nothing around this says which language is spoken");
+  return messages;
+}

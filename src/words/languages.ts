@@ -1,21 +1,18 @@
-/** THE list of languages. A further one is a folder with the same words, a line here, and one in messages-in.ts. */
-import { englishPage } from "./en/page";
-import type { PageWords } from "./page";
-import { chinesePage } from "./zh/page";
-
+/**
+ * THE list of languages. A further one is a folder with the same words, a line here, and one in each of messages-in.ts
+ * and page-in.ts.
+ */
 export interface LanguageOfWords {
   /** As those who speak it call it. */
   readonly name: string;
   /** As the attribute `lang` names it. */
   readonly tag: string;
-  /** The workbook page around its grid; what the pane says is larger, and fetched with the pane. */
-  readonly page: PageWords;
 }
 
 /** By the beginning of the name that a host gives its language: `zh-CN` is `zh`. The first stands in for any other. */
 export const languages = {
-  en: { name: "English", tag: "en", page: englishPage },
-  zh: { name: "中文", tag: "zh-Hans", page: chinesePage },
+  en: { name: "English", tag: "en" },
+  zh: { name: "中文", tag: "zh-Hans" },
 } as const satisfies Readonly<Record<string, LanguageOfWords>>;
 
 export type Language = keyof typeof languages;

@@ -137,3 +137,6 @@ export interface Messages extends PieceMessages {
   /** What a function says in its answer, for reading beside the cell. */
   readonly phrase: (saying: Saying) => string;
 }
+
+/** What the pane says without the pages of functions. */
+export type PaneWords = Omit<Messages, "says">;

@@ -2,11 +2,13 @@ import { expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
 import { languages } from "../../src/words/languages";
 import { messagesIn } from "../../src/words/messages-in";
+import { pageWordsIn } from "../../src/words/page-in";
 import { workbookVisits } from "./workbook-visits";
 
 const found = await findBrowser();
 const visits = workbookVisits(found);
-const { en, zh } = languages;
+const en = { ...languages.en, page: pageWordsIn.en };
+const zh = { ...languages.zh, page: pageWordsIn.zh };
 
 test.skipIf(!found)("the workbook page speaks as its pane does, also after another visit", async () => {
   const { page, end } = await visits.begin();

@@ -1,3 +1,4 @@
+import type { ReactElement } from "react";
 import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, test } from "vitest";
 import { catalogue } from "../../src/core/catalogue";
@@ -9,7 +10,11 @@ import { CautionsPage } from "../../src/pane/cautions-page";
 import { FunctionEntry } from "../../src/pane/function-entry";
 import { FunctionReference } from "../../src/pane/function-reference";
 import { Pane } from "../../src/pane/pane";
+import { MessagesContext } from "../../src/pane/use-messages";
 import { english } from "../../src/words/en/messages";
+
+const inEnglish = (part: ReactElement): string =>
+  renderToStaticMarkup(<MessagesContext.Provider value={english}>{part}</MessagesContext.Provider>);
 
 const asText = (markup: string): string =>
   markup
@@ -23,7 +28,7 @@ const asText = (markup: string): string =>
 
 describe("the pane", () => {
   test.each(catalogue.map((entry) => ({ id: entry.spec.id, entry })))("explains $id", ({ entry }) => {
-    const text = asText(renderToStaticMarkup(<FunctionEntry entry={entry} />));
+    const text = asText(inEnglish(<FunctionEntry entry={entry} />));
     const { spec, page } = entry;
     for (const words of [signature(spec), page.summary, page.formula, ...page.guide])
       expect(text).toContain(words.replaceAll(/\s+/g, " "));
@@ -39,13 +44,11 @@ describe("the pane", () => {
   test("opens on the jobs, and says how many functions there are", () => {
     const text = asText(renderToStaticMarkup(<Pane host={undefined} />));
     for (const { id } of jobs) expect(text).toContain(english.jobs[id]?.title);
-    expect(asText(renderToStaticMarkup(<FunctionReference catalogue={catalogue} />))).toContain(
-      `${catalogue.length} functions`,
-    );
+    expect(asText(inEnglish(<FunctionReference catalogue={catalogue} />))).toContain(`${catalogue.length} functions`);
   });
 
   test("shows every caution, and that local codes come first", () => {
-    const text = asText(renderToStaticMarkup(<CautionsPage />));
+    const text = asText(inEnglish(<CautionsPage />));
     for (const { title, text: words } of cautions) {
       expect(text).toContain(title);
       expect(text).toContain(words);

@@ -1,13 +1,13 @@
 import { describe, expect, test } from "vitest";
-import { languages } from "../../src/words/languages";
 import type { Fault, PageWords } from "../../src/words/page";
+import { pageWordsIn } from "../../src/words/page-in";
 
 const fault = (is: Fault["is"], rest: Partial<Fault> = {}): Fault => ({
   ...{ is, value: undefined, label: undefined, reason: undefined, waiting: undefined },
   ...rest,
 });
 
-const { en, zh } = languages;
+const { en, zh } = pageWordsIn;
 
 describe("what holds answers up", () => {
   const blank = fault("blank", { label: "Fresh weight", waiting: { first: "B9", count: 14 } });
@@ -20,7 +20,7 @@ describe("what holds answers up", () => {
   const formula = fault("formula", { reason: "B4 must be", waiting: { first: "B9", count: 1 } });
 
   test("is said in English", () => {
-    const { afterAddress, atCell, waitsFor } = en.page.fault;
+    const { afterAddress, atCell, waitsFor } = en.fault;
     expect(afterAddress(blank)).toBe(", fresh weight, is blank: 14 cells wait for it");
     expect(atCell({ ...blank, label: undefined })).toBe("This is blank: 14 cells wait for it");
     expect(afterAddress(typed)).toBe(
@@ -34,7 +34,7 @@ describe("what holds answers up", () => {
   });
 
   test("is said in Chinese", () => {
-    const { afterAddress, atCell, waitsFor } = zh.page.fault;
+    const { afterAddress, atCell, waitsFor } = zh.fault;
     expect(afterAddress({ ...blank, label: "鲜叶重量" })).toBe("（鲜叶重量） 是空的：有 14 个单元格在等它");
     expect(atCell(fault("text", { value: "350 g" }))).toBe("这里是文本“350 g”");
     expect(waitsFor("B4", fault("value", { value: 3, label: "鲜叶重量" }))).toBe("在等 B4（鲜叶重量），它是 3");
@@ -49,8 +49,8 @@ function textsOf(node: unknown): string[] {
 }
 
 test("the page has no English in Chinese, but for names of files, keys and programs", () => {
-  const texts = textsOf(zh.page);
-  expect(texts.length).toBe(textsOf(en.page).length);
+  const texts = textsOf(zh);
+  expect(texts.length).toBe(textsOf(en).length);
   for (const text of texts)
     expect(text.replaceAll(/\.xlsx|Esc|Tab|Shift\+F6|F6|\b[AZ]\b/g, "")).not.toMatch(/[A-Za-z]/);
 });
@@ -70,5 +70,5 @@ test("what has numbers and names in it keeps them", () => {
     printing.withoutNumbers("X1"),
   ];
   const figures = (text: string) => text.match(/[A-Z]?\d(?:[\d.,:]*\d)?/g)?.sort();
-  expect(said(zh.page).map(figures)).toEqual(said(en.page).map(figures));
+  expect(said(zh).map(figures)).toEqual(said(en).map(figures));
 });

@@ -3,6 +3,7 @@ import { keptSettings } from "../../pane/settings";
 import type { SortingRefusal } from "../../sorting/sorted-table";
 import { type Language, languageOf, languages } from "../../words/languages";
 import type { Fault, PageWords } from "../../words/page";
+import { pageWordsIn } from "../../words/page-in";
 import { addressOf } from "../../workbook/addresses";
 import type { Hindrance } from "./hindrances";
 import { keyOf, type Spot } from "./known-workbook";
@@ -16,7 +17,7 @@ const language = (): Language => {
 };
 
 /** What is said now. */
-export const words = (): PageWords => languages[language()].page;
+export const words = (): PageWords => pageWordsIn[language()];
 
 /** Speaks another language from now on. What stands above the grid follows with the next cell. */
 export function speak(other: Language): void {
