@@ -117,8 +117,7 @@ class HeadedSheet {
         if (this.#isDate(down, right + 1) || this.#isAmongErrors(down, right)) continue;
         const at = this.#at(down, right + 1);
         if (this.#isOfBook(this.#at(down, right), at)) continue;
-        const behind = this.#wordAt(down, right + 2) ?? "";
-        const unit = unitIn(word) ?? unitIn(behind) ?? this.#unitOfFormat(down, right + 1);
+        const unit = unitIn(word) ?? this.#unitBehind(down, right + 1) ?? this.#unitOfFormat(down, right + 1);
         // “Fresh leaf spread” may be a height, and “finished rolling” a time.
         if (isWeight(role) && unit === undefined && !saysWeight(word)) continue;
         this.found.set(keyOf(at), { ...at, role, heading: word, unit, headingRow: undefined, series: undefined });
@@ -236,6 +235,12 @@ class HeadedSheet {
   /** A date or a time, also one that is still to be filled in. */
   #isDate(down: number, right: number): boolean {
     return isDateFormat(this.#area.formats[down]?.[right] ?? "");
+  }
+
+  /** A unit that stands at the right of a number, also where a formula writes it there. */
+  #unitBehind(down: number, right: number): WeightUnit | undefined {
+    const behind = this.#valueAt(down, right + 1);
+    return isWords(behind) ? unitIn(behind) : undefined;
   }
 
   #unitOfFormat = (down: number, right: number) => unitInFormat(this.#area.formats[down]?.[right] ?? "");

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { findBrowser, openBrowser } from "../../src/build/open-browser";
 import { serve } from "../../src/build/serve";
 import { buildPageOnce, pageFolder } from "../../src/build/workbook-page-build";
-import { openWorkbook, shown, typeOver, values } from "./workbook-driver";
+import { openWorkbook, select, shown, typeOver, values } from "./workbook-driver";
 
 const found = await findBrowser();
 const patience = { timeout: 20_000 };
@@ -35,8 +35,17 @@ describe.skipIf(!found)("numbers typed into cells", () => {
       await typeOver(page, "Lot", "B9", "1.234,5");
       await expect.poll(async () => (await values(page, "Lot")).get("B9"), patience).toBe(1234.5);
       expect(await shown(page, "Lot", "B9")).toBe("1234.5");
+      await typeOver(page, "Lot", "B9", "1.240");
+      await expect.poll(async () => (await values(page, "Lot")).get("B9"), patience).toBe("1.240");
+      await expect.poll(() => page.textContent("#line"), patience).toContain("1.240 can mean 1240 or 1,240");
       await typeOver(page, "Lot", "M40", "0,755");
       await expect.poll(() => shown(page, "Lot", "M40"), patience).toBe("0.755");
+      await typeOver(page, "Lot", "M42", "1,234");
+      await expect.poll(() => shown(page, "Lot", "M42"), patience).toBe("1.234");
+      await select(page, "Lot", "M42");
+      await page.keyboard.press("F2");
+      await page.keyboard.press("Enter");
+      await expect.poll(async () => (await values(page, "Lot")).get("M42"), patience).toBe(1.234);
       await typeOver(page, "Lot", "M41", "=TEA.TARGETWEIGHT(320;0,75;0,6)");
       await expect.poll(() => shown(page, "Lot", "M41"), patience).toBe("200");
     });

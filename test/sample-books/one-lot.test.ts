@@ -121,7 +121,12 @@ describe("the sample lot", () => {
   });
 
   it.each<[string, Record<string, null>, number, string]>([
-    ["airing", { [given.aired]: null }, 1106.6, "Assumed: not aired"],
+    [
+      "airing",
+      { [given.aired]: null },
+      1106.6,
+      "Assumed: not aired, although 104.5 g are neither sifted out nor for the pan",
+    ],
     [
       "airing and sifting",
       { [given.aired]: null, [given.siftOuts]: null, [given.forPan]: null },
@@ -156,6 +161,16 @@ describe("the sample lot", () => {
     // 1240 g at 76 % hold 297.6 g dry matter; less 3 %, at 5.2 %: 297.6 · 0.97 / 0.948.
     expect(onLot(found.expected)).toBeCloseTo((297.6 * 0.97) / 0.948, 9);
     expect(onLot(found.missing)).toBe("");
+  });
+
+  it("asks beside a weight that cannot be, but not about a step of the scale", async () => {
+    await lotWith({ [given.aired]: 1300 });
+    expect(onLot("C10")).toBe(" g: more than the fresh leaf?");
+    await lotWith({ [given.aired]: 1240.1, [given.forPan]: 1240.3, [given.siftOuts]: 0 });
+    expect(onLot("C10")).toMatch(/^ g($| {2}·)/);
+    expect(onLot("C12")).toBe(" g: more than there was?");
+    await lotWith({ [given.fresh]: null, [given.aired]: "350 g" });
+    expect(onLot("C10")).toBe(" g");
   });
 
   it("says which numbers are still the sample's: all at first, then those that nobody has typed over", async () => {

@@ -31,6 +31,14 @@ describe("aired leaf heavier than fresh", () => {
         ["After airing overnight", 1361.2, "g"],
       ]),
     ).toEqual([`${rule}: B2`]);
+    // A formula that writes the unit beside the number.
+    const unit: Cell = { formula: '=IF(ISBLANK(B2)," assumed: not aired"," g")', value: " g" };
+    expect(
+      found([
+        ["Fresh weight", 1240, unit],
+        ["After airing overnight", 1361.2, unit],
+      ]),
+    ).toEqual([`${rule}: B2`]);
     expect(
       found([
         ["批次", "鲜叶（克）", "摊放后（克）"],

@@ -104,10 +104,12 @@ export class KnownWorkbook {
     return texts;
   }
 
-  /** The constants that a formula passes on as they are, such as one of two weights. */
+  /** The constants that a formula passes on as they are, such as one of two weights, or a text in the place of one. */
   originsOf(area: SheetArea): readonly Constant[] {
     const passed = isOneCell(area) ? this.cellAt(area)?.value : undefined;
-    if (typeof passed !== "number") return [];
+    const isPassable =
+      typeof passed === "number" || (typeof passed === "string" && passed !== "" && !isErrorCode(passed));
+    if (!isPassable) return [];
     const seen = new Map([[keyOf(area), area]]);
     for (const at of seen.values()) {
       const { formula, value } = this.cellAt(at) ?? {};

@@ -19,6 +19,9 @@ export function readTyped(injector: Injector, remark: (text: string) => void): v
       remark("");
       if (typeof cell?.f === "string") return next({ ...cell, f: withCommasBetween(cell.f) });
       if (typeof cell?.v !== "string" || cell.p || isText(cell)) return next(cell);
+      // What stood in the cell, as the editor shows it, was not typed.
+      const before = worksheet.getCellRaw(row, col)?.v;
+      if (typeof before === "number" && cell.v === String(before)) return next(cell);
       const read = typedCell(cell.v, decimalMark);
       if (read.is === "other") return next(cell);
       if (read.remark) remark(`${addressOf(row, col)}: ${read.remark}`);

@@ -8,9 +8,9 @@ export type TypedCell =
   | { readonly is: "other" };
 
 /**
- * Reads numbers as people write them where the decimal mark is this one: 1,234 is a number only where the comma marks
- * decimals; elsewhere it may as well be 1234, and stays a text. What has one reading only is read in any language.
- * Dates, times and texts are left to the engine.
+ * Reads numbers as people write them where the decimal mark is this one. Thousands or thousandths, nobody can know:
+ * 1,240 stays a text where decimals have a point, and 1.240 where they have a comma. What has one reading only is read
+ * in any language. Dates, times and texts are left to the engine.
  */
 export function typedCell(text: string, decimalMark: string): TypedCell {
   const typed = text.normalize("NFKC").trim();
@@ -18,28 +18,29 @@ export function typedCell(text: string, decimalMark: string): TypedCell {
   const [, digits = "", sign] = /^(.*?)\s*(%?)$/.exec(typed) ?? [];
   const readings = typedNumbers(digits);
   const isPercent = sign === "%";
-  const behind = isPercent ? "%" : "";
   const asDecimal = readings.find((reading) => reading.includes("."));
   const [first, ...others] = readings;
   if (first === undefined) return { is: "other" };
   // No share is written with a mark between thousands.
-  const plain = (others.length === 0 || asDecimal === undefined) && !isPercent ? first : (asDecimal ?? first);
-  if (others.length > 0 && decimalMark !== "," && !isPercent) {
-    return {
-      is: "doubtful",
-      remark: words().typed.doubtful(typed, readings),
-    };
+  const doubted = isPercent ? undefined : decimalMark === "," ? doubtedPoint(digits) : others.length > 0 && readings;
+  if (doubted) {
+    const written = doubted.map((reading) => reading.replace(".", decimalMark));
+    return { is: "doubtful", remark: words().typed.doubtful(typed, written) };
   }
-  const isDoubted =
-    decimalMark === ","
-      ? /^[-−+]?[1-9]\d{0,2}\.\d{3}$/.test(digits)
-      : asDecimal !== undefined && digits.lastIndexOf(",") > digits.lastIndexOf(".");
-  return {
-    is: "number",
-    plain,
-    isPercent,
-    ...(isDoubted && { remark: words().typed.readAs(typed, `${plain}${behind}`) }),
-  };
+  const plain = asDecimal ?? first;
+  const isRemarkable = decimalMark !== "," && hasDecimalComma(digits, asDecimal);
+  const remark = isRemarkable ? words().typed.readAs(typed, `${plain}${isPercent ? "%" : ""}`) : undefined;
+  return { is: "number", plain, isPercent, ...(remark && { remark }) };
+}
+
+/** Whether a comma was taken for the mark before decimals. */
+const hasDecimalComma = (digits: string, asDecimal: string | undefined): boolean =>
+  asDecimal !== undefined && digits.lastIndexOf(",") > digits.lastIndexOf(".");
+
+/** Both readings of 1.240, for those who write a point between thousands. */
+function doubtedPoint(digits: string): readonly string[] | undefined {
+  if (!/^[-−+]?[1-9]\d{0,2}\.\d{3}$/.test(digits)) return undefined;
+  return [digits.replace(".", ""), digits];
 }
 
 /** The mark before decimals in a language. */

@@ -33,9 +33,10 @@ function inShort(builder: SheetBuilder): void {
 /** What stands in for weights that were left blank, in words. */
 function whatIsAssumed(): string {
   const { fresh, aired, siftOuts, forPan } = given;
+  const unseen = `IF(N(${found.missing})>0,", although "&TEXT(${found.missing},"0.0")&" g are neither sifted out nor for the pan","")`;
   const sifting = `IF(ISBLANK(${forPan}),"nothing sifted out","sift-outs are what is left over")`;
   const parts = [
-    `IF(ISBLANK(${aired}),"not aired","")`,
+    `IF(ISBLANK(${aired}),"not aired"&${unseen},"")`,
     `IF(ISBLANK(${siftOuts}),${sifting},"")`,
     `IF(AND(ISBLANK(${forPan}),NOT(ISBLANK(${siftOuts}))),"all the rest is for the pan","")`,
   ];
@@ -83,9 +84,9 @@ function whatRemains(builder: SheetBuilder): void {
     "E16",
     "Missing at the sieve",
     look.label,
-    "Aired leaf that is neither with the sift-outs nor with the leaf for the pan: spilled, or a reading that is off. It needs all three weighings.",
+    "Aired leaf that is neither with the sift-outs nor with the leaf for the pan: spilled, or a reading that is off. It needs the weighings of both. Where no weight after airing was written down, the fresh weight stands for it, and what the leaf lost overnight counts as missing.",
   );
-  put(found.missing, once([aired, siftOuts, forPan], `${aired}-${siftOuts}-${forPan}`), look.result(grams));
+  put(found.missing, once([siftOuts, forPan, found.aired], `${found.aired}-${siftOuts}-${forPan}`), look.result(grams));
 }
 
 function chargePlan(builder: SheetBuilder): void {

@@ -15,6 +15,8 @@ export interface LotInput {
   readonly unit: string;
   /** Said instead of the unit while the cell is blank. */
   readonly whileBlank?: string;
+  /** What cannot be, as a condition, and what is said then instead of the unit. */
+  readonly cannotBe?: readonly [condition: string, said: string];
   readonly note?: string;
 }
 
@@ -24,8 +26,12 @@ const typed = (
   value: number | null,
   format: string,
   unit: string,
-  rest: Pick<LotInput, "whileBlank" | "note"> = {},
+  rest: Pick<LotInput, "whileBlank" | "cannotBe" | "note"> = {},
 ): LotInput => ({ address, label, value, style: look.input(format), unit, ...rest });
+
+/** Whether one weight exceeds another by more than a step of the scale. */
+const isMore = (one: string, other: string): string =>
+  `IF(AND(ISNUMBER(${one}),ISNUMBER(${other}),ISNUMBER(${given.fresh})),${one}>${other}+N(${given.readability}),FALSE)`;
 
 const ofLot: readonly LotInput[] = [
   { address: "B5", label: "Lot", value: 14, style: { ...look.input("0"), align: "left" }, unit: "" },
@@ -38,6 +44,7 @@ const weighed: readonly LotInput[] = [
   }),
   typed(given.aired, "After airing overnight", 1136.2, grams, "g", {
     whileBlank: "assumed: not aired",
+    cannotBe: [isMore(given.aired, given.fresh), "g: more than the fresh leaf?"],
     note: "Airing takes water only: the dry matter is the same as before, in less weight. The fresh leaf's moisture no longer holds for this weight. Leave it blank where nothing was aired: the fresh weight stands in for it, marked as assumed.",
   }),
   typed(given.siftOuts, "Sift-outs", 28.9, grams, "g", {
@@ -46,6 +53,7 @@ const weighed: readonly LotInput[] = [
   }),
   typed(given.forPan, "For the pan (sifted)", 1106.6, grams, "g", {
     whileBlank: "assumed: all the rest",
+    cannotBe: [isMore(given.forPan, found.aired), "g: more than there was?"],
     note: "In whole steps of the scale, since the charges are. Left blank, it is the leaf after airing less the sift-outs.",
   }),
   typed(given.finished, "Finished weight written down", 279.6, grams, "g", {
@@ -156,12 +164,16 @@ export function lotInputs(builder: SheetBuilder): void {
 }
 
 /** Label, cell and unit; the unit says too whether the number is still the sample's. */
-function line({ put }: SheetBuilder, { address, label, value, style, unit, whileBlank, note }: LotInput): void {
+function line(
+  { put }: SheetBuilder,
+  { address, label, value, style, unit, whileBlank, cannotBe, note }: LotInput,
+): void {
   const row = address.slice(1);
   put(`A${row}`, label, look.label);
   put(address, value, style, note);
   const filled = value === null ? `" ${unit}"` : `" ${unit}"&${sampleMark(address)}`;
-  const shown = whileBlank === undefined ? filled : `IF(ISBLANK(${address})," ${whileBlank}",${filled})`;
+  const known = cannotBe === undefined ? filled : `IF(${cannotBe[0]}," ${cannotBe[1]}",${filled})`;
+  const shown = whileBlank === undefined ? known : `IF(ISBLANK(${address})," ${whileBlank}",${known})`;
   put(`C${row}`, `=${shown}`, look.unit);
 }
 

@@ -110,6 +110,22 @@ describe("what holds answers up", () => {
     ]);
   });
 
+  test("the cause is where the text was typed, also when a formula passes it on", () => {
+    const sheets = {
+      Lot: {
+        A10: "After airing overnight",
+        B10: "350 g",
+        F12: 1240,
+        F13: { formula: "=IF(ISBLANK(B10),F12,B10)", value: "350 g" },
+        G13: { formula: "=TEA.MOISTURENOW(1240,0.76,F13)", value: "#VALUE!" },
+        H13: { formula: "=F13*G13", value: "#VALUE!" },
+      },
+    };
+    expect(said(sheets, { "Lot!G13": mustBe("weightNow", "a weight above 0", "350 g") })).toEqual([
+      'Lot!B10, after airing overnight, holds the text “350 g”: G13 and 1 more cell wait for it. “After airing overnight” must be a weight above 0; got the text "350 g"',
+    ]);
+  });
+
   test("a mistake comes before a blank, and a formula may be its own mistake", () => {
     const sheets = {
       Lot: { A1: 1, C1: "=B1", C2: "=C1", C3: "=C1", D1: { formula: "=TEA.WATER(5,76)", value: "#VALUE!" } },

@@ -29,10 +29,16 @@ describe("a number typed where decimals have a comma", () => {
     expect(remarkOn(text, ",")).toBeUndefined();
   });
 
-  test("a point before three digits is read as the sheet writes it, and said", () => {
-    expect(held("1.234", ",")).toBe(1.234);
-    expect(remarkOn("1.234", ",")).toBe("1.234 is read as 1.234, with decimals behind the point");
-  });
+  test.each([
+    ["1.240", "1240 or 1,240"],
+    ["-12.500", "-12500 or -12,500"],
+  ])(
+    "%s may be thousands or thousandths: it stays a text, and both are offered as they are typed here",
+    (text, both) => {
+      expect(held(text, ",")).toBe("doubtful");
+      expect(remarkOn(text, ",")).toBe(`${text} can mean ${both}, so it stays a text: type one of them`);
+    },
+  );
 });
 
 describe("a number typed where decimals have a point", () => {
