@@ -134,7 +134,7 @@ describe("the season", () => {
     expect(table.slice(1, 6).map(([name]) => name)).toEqual(expect.arrayContaining(plots.map(({ name }) => name)));
     expect(table[6]?.slice(0, 4)).toEqual(["total", book.length - openLots - 1, openLots, 1]);
     expect(open.value("Season", "E17")).toMatch(
-      new RegExp(`^in full: rows left out: 1, .*in place ${rowOf(planted.swapped)} `),
+      new RegExp(`^in full: rows left out: 1, .*“Finished, g”.*in place ${rowOf(planted.swapped)} `),
     );
   });
 
@@ -215,13 +215,32 @@ describe("the season", () => {
     expect(open.value("Proof", largestDifference)).toBeGreaterThan(1e-3);
   });
 
-  it("waits for the land of a new plot", async () => {
-    const { "Season!B12": _, ...withoutLand } = sixthPlot();
-    await seasonWith(withoutLand);
+  it.each(["in the list", "in the book alone"])("waits for the land of a new plot that is named %s", async (where) => {
+    const { "Season!B12": _, "Season!A12": name, ...lot } = sixthPlot();
+    await seasonWith(where === "in the list" ? { "Season!A12": name as string, ...lot } : lot);
     await isWhole();
+    expect(open.value("Season", "A12")).toBe("New rows");
+    expect([open.value("Season", "A13"), open.value("Season", "A14")]).toEqual(["", ""]);
+    expect(open.value("Season", "C12")).toBe("land?");
     expect(open.value("Season", "E12")).toBe("New rows");
     expect([open.value("Season", "M12"), open.value("Season", "N12")]).toEqual(["", ""]);
     expect([open.value("Season", "M13"), open.value("Season", "N13")]).toEqual(["", ""]);
+  });
+
+  it("lists each new plot of the book once, however its name is written", async () => {
+    const row = (lot: number) => rowOf(book.length + lot);
+    const plotsOf = ["New rows", "new rows ", "Gully", " hedge"];
+    await seasonWith({
+      "Season!A7": "Wall ",
+      ...Object.fromEntries(
+        plotsOf.flatMap((plot, lot) => [
+          [`Lots!C${row(lot + 1)}`, plot],
+          [`Lots!E${row(lot + 1)}`, 500],
+        ]),
+      ),
+    });
+    const added = [open.value("Season", "A12"), open.value("Season", "A13"), open.value("Season", "A14")];
+    expect(added.map((plot) => String(plot).toLowerCase())).toEqual(["gully", "new rows", ""]);
   });
 
   it("needs no flag once the bad lots are mended, and forecasts the same from all lots as from those unflagged", async () => {

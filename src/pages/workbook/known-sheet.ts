@@ -28,13 +28,13 @@ export class KnownSheet {
   constructor({ name, cells }: Sheet) {
     this.name = name;
     let [rows, columns] = [1, 1];
+    for (const cell of cells) for (const place of placesOf(cell)) this.#spilled.add(place);
     for (const cell of cells) {
       rows = Math.max(rows, cell.row + 1);
       columns = Math.max(columns, cell.column + 1);
       this.#cells.set(placeIn(cell.row, cell.column), cell);
-      for (const place of placesOf(cell)) this.#spilled.add(place);
       if (cell.value === undefined || cell.value === "") continue;
-      if (cell.formula === undefined) this.#begun.add(cell.row);
+      if (cell.formula === undefined && !this.isSpilled(cell.row, cell.column)) this.#begun.add(cell.row);
       const row = this.#rows.get(cell.row);
       if (row) row.push(cell);
       else this.#rows.set(cell.row, [cell]);

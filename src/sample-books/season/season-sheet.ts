@@ -29,7 +29,11 @@ export function seasonSheet(): Sheet {
     "Wren Terrace is an invented farm, and every number here is invented. It all comes from the sheet Lots.",
     remark,
   );
-  put("A3", "Weights in g, land in m², so finished per area is in g for each m².", remark);
+  put(
+    "A3",
+    "Weights in g, land in m², so finished per area is in g for each m². A plot that is new in the book joins the list below: give its land.",
+    remark,
+  );
 
   put("A5", "The plots", section);
   styleRest("B5:C5", section);
@@ -38,13 +42,10 @@ export function seasonSheet(): Sheet {
   put(`C${headRow}`, "g per m²", columnHead, "From the table beside it; the chart takes it from here.");
   for (let row = firstPlotRow; row <= lastPlotRow; row += 1) {
     const plot = plots[row - firstPlotRow];
-    put(`A${row}`, plot?.name ?? null, input());
+    put(`A${row}`, plot?.name ?? newPlot(row), input());
     put(`B${row}`, plot?.area ?? null, input("0"));
-    put(
-      `C${row}`,
-      `=IF(A${row}="","",IFERROR(INDEX(${tableColumn("N")},MATCH(A${row},${tableColumn("E")},0)),""))`,
-      result(perArea),
-    );
+    const told = `IFERROR(INDEX(${tableColumn("N")},MATCH(A${row},${tableColumn("E")},0)),"")`;
+    put(`C${row}`, `=IF(A${row}="","",IF(ISBLANK(B${row}),"land?",${told}))`, { ...result(perArea), align: "right" });
   }
 
   put(
@@ -66,7 +67,7 @@ export function seasonSheet(): Sheet {
   const total = `MATCH("total",${tableColumn("E")},0)`;
   put(
     "E17",
-    `=IFERROR(IF(INDEX(${tableColumn("H")},${total})=0,"no row of the book is left out","in full: "&INDEX(${tableColumn("E")},${total}+1)),"")`,
+    `=IFERROR(IF(INDEX(${tableColumn("H")},${total})=0,"no row of the book is left out","in full: "&${named(`INDEX(${tableColumn("E")},${total}+1)`)}),"")`,
     remark,
   );
 
@@ -114,6 +115,19 @@ export function seasonSheet(): Sheet {
     },
   });
 }
+
+/**
+ * A plot of the book that no row above names, or nothing. LOOKUP takes whole columns also where a formula is not marked
+ * as one of arrays.
+ */
+function newPlot(row: number): string {
+  const [book, above] = [onLots(lots.plot), `$A$${headRow}:$A${row - 1}`];
+  return `=IFERROR(TRIM(LOOKUP(2,1/(ISNA(MATCH(TRIM(${book}),TRIM(${above}),0))*(TRIM(${book})<>"")),${book})),"")`;
+}
+
+/** What a function says of its arguments, by the headings of the book. */
+const named = (said: string): string =>
+  `SUBSTITUTE(SUBSTITUTE(${said},"finishedWeights","“Finished, g”"),"freshWeights","“Fresh, g”")`;
 
 const tableColumn = (column: string): string => `$${column}$${firstPlotRow}:$${column}$${lastTableRow}`;
 const absolute = (address: string): string => address.replace(/([A-Z]+)(\d+)/, "$$$1$$$2");
