@@ -9,6 +9,7 @@ import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { buildFunctions } from "../build/add-in";
 import { growthOfFit } from "./balance-fit";
+import { compareDayPlan } from "./day-plan";
 import { compareRowsOfCells, growthOfRows } from "./rows-of-cells";
 import type { Comparison } from "./side-by-side";
 
@@ -42,6 +43,7 @@ async function measure() {
   const rowsOfCells = compareRowsOfCells();
   const rowsGrowth = growthOfRows(counts);
   const fitGrowth = growthOfFit(stages);
+  const day = compareDayPlan();
   const { compareSeasonTable, growthOfSeason } = await import("./season-table");
   const seasonGrowth = growthOfSeason(counts);
   const season = compareSeasonTable();
@@ -51,6 +53,7 @@ async function measure() {
   const { compareColumnsOfCells } = await import("./cells-in-the-engine");
   const ratios: Comparison[] = [
     ...rowsOfCells,
+    day,
     ...season,
     ...(startUp?.ratios ?? []),
     await compareWithWorksheetFormulas(),

@@ -4,6 +4,7 @@ import type { CellContent, ReadArea } from "../host/workbook-host";
 import { areaWithin, partsOf } from "../workbook/references";
 import type { Area } from "../workbook/workbook";
 import { formulaReading, type TeaCall } from "../working/formula-reading";
+import { dryingLists } from "./drying-lists";
 import { type At, headedCells } from "./headed-cells";
 import type { KnownCell, TeaFormula } from "./known-cell";
 import { type Airing, airingsOf, grouped, type Lot, lotsOf } from "./lots";
@@ -19,6 +20,8 @@ export interface KnownSheet {
   readonly aired: readonly Airing[];
   /** Weighings below each other, in the order of the work: weight and moisture of each. */
   readonly stages: readonly (readonly { readonly weight: KnownCell; readonly moisture: KnownCell }[])[];
+  /** Weights of one charge, from time to time as it dries. */
+  readonly dryings: readonly (readonly KnownCell[])[];
   readonly valueAt: (at: At) => CellContent;
   readonly formulaAt: (at: At) => string;
   /** Whether a cell is filled by the formula of another one. */
@@ -31,23 +34,26 @@ const keyOf = ({ row, column }: At): number => row * widest + column;
 export function knownSheet(area: ReadArea, catalogue: readonly Entry[], spills: readonly Area[]): KnownSheet {
   const valueAt = ({ row, column }: At): CellContent => area.values[row - area.row]?.[column - area.column] ?? "";
   const formulaAt = ({ row, column }: At): string => area.formulas[row - area.row]?.[column - area.column] ?? "";
+  const formatAt = ({ row, column }: At): string => area.formats[row - area.row]?.[column - area.column] ?? "";
   const spilled = spilledCells(spills, area);
   const isSpilled = (at: At) => spilled.has(keyOf(at));
   const formulas = teaFormulas(area, catalogue);
   const fed = fedRoles(formulas);
   const known = new Map<number, KnownCell>();
   const asFound = (at: At, heading?: string) => {
-    const [value, fedAs] = [valueAt(at), fed.get(keyOf(at))];
-    const format = area.formats[at.row - area.row]?.[at.column - area.column] ?? "";
-    const share = fedAs === undefined && saysPercent(heading, format) ? 0.01 : 1;
-    return { value, typed: formulaAt(at) === "", fedAs, share: typeof value === "number" ? share * value : undefined };
+    const { role: fedAs, list } = fed.get(keyOf(at)) ?? {};
+    const value = valueAt(at);
+    const part = fedAs === undefined && saysPercent(heading, formatAt(at)) ? 0.01 : 1;
+    const share = typeof value === "number" ? part * value : undefined;
+    return { value, typed: formulaAt(at) === "", fedAs, list, share };
   };
   for (const cell of headedCells(area, isSpilled)) known.set(keyOf(cell), { ...cell, ...asFound(cell, cell.heading) });
-  for (const [key, role] of fed) {
+  for (const [key, { role, list }] of fed) {
     const at = { row: Math.floor(key / widest), column: key % widest };
     if (known.has(key) || spilled.has(key)) continue;
-    const unit = unitInFormat(area.formats[at.row - area.row]?.[at.column - area.column] ?? "");
-    known.set(key, { ...at, ...asFound(at), role, unit, heading: undefined, headingRow: undefined, series: undefined });
+    const series = list && `list ${list}`;
+    const found = { ...at, ...asFound(at), role, unit: unitInFormat(formatAt(at)), series };
+    known.set(key, { ...found, heading: undefined, headingRow: undefined });
   }
   const cells = [...known.values()].sort((one, other) => keyOf(one) - keyOf(other));
   const lots = lotsOf(cells, formulas, (at) => known.get(keyOf(at)));
@@ -58,6 +64,7 @@ export function knownSheet(area: ReadArea, catalogue: readonly Entry[], spills: 
     lots,
     aired: airingsOf(cells),
     stages: stagesOf(cells),
+    dryings: dryingLists({ name: area.sheet, cells, formulas, valueAt, formatAt }),
     valueAt,
     formulaAt,
     isSpilled,
@@ -109,21 +116,22 @@ function readsOf(call: TeaCall, area: ReadArea): TeaFormula["reads"] {
     // A book of lots is read whole, and its columns are known by their headings.
     if (parameter.book !== undefined && of.rows > 1) return [];
     const role = roleOfParameter(parameter);
-    const found: (At & { role: Role | undefined })[] = [];
+    const list = parameter.takes === "list" && of.rows * of.columns > 1 ? given.address : undefined;
+    const found: TeaFormula["reads"][number][] = [];
     for (let row = 0; row < Math.min(of.rows, 2000); row += 1) {
       for (let column = 0; column < Math.min(of.columns, 50); column += 1) {
-        found.push({ row: of.row + row, column: of.column + column, role });
+        found.push({ row: of.row + row, column: of.column + column, role, list });
       }
     }
     return found;
   });
 }
 
-function fedRoles(formulas: readonly TeaFormula[]): Map<number, Role> {
-  const fed = new Map<number, Role>();
+function fedRoles(formulas: readonly TeaFormula[]): Map<number, { role: Role; list: string | undefined }> {
+  const fed = new Map<number, { role: Role; list: string | undefined }>();
   for (const { reads } of formulas) {
-    for (const read of reads) {
-      if (read.role !== undefined) fed.set(keyOf(read), read.role);
+    for (const { row, column, role, list } of reads) {
+      if (role !== undefined) fed.set(keyOf({ row, column }), { role, list });
     }
   }
   return fed;

@@ -80,6 +80,33 @@ describe("aired leaf heavier than fresh", () => {
   });
 });
 
+describe("a charge that gets heavier as it dries", () => {
+  const rule = "heavier after than before";
+  const clock = (minutes: number): Cell => ({ value: (540 + minutes) / 1440, format: "hh:mm" });
+  const card = (weights: readonly Cell[], formula?: string): Rows => [
+    ["Time", "Weight, g", ...(formula ? [{ formula, value: 0.5 }] : [])],
+    ...weights.map((weight, row) => [clock(20 * row), weight]),
+  ];
+
+  test("is found in the list that a forecast reads, with a row not weighed yet between", () => {
+    const forecast = "=TEA.DRYINGTIME(A2:A7,B2:B7,265,258)";
+    expect(found(card([420, 381.5, "", 391, 351, 309.5], forecast))).toEqual([`${rule}: B5`]);
+    expect(found(card([420, 381.5, "", 351, 327.5, 309.5], forecast))).toEqual([]);
+    // Without a heading, and inside another function.
+    const bare = card([420, 381.5, 391, 351, 327.5, 309.5], "=INDEX(TEA.DRYINGTIME(A2:A7,B2:B7,265,258),1,2)").map(
+      (row, index) => (index === 0 ? ["", "", row[2] ?? ""] : row),
+    );
+    expect(found(bare)).toEqual([`${rule}: B4`]);
+  });
+
+  test("is found beside clock times where all the others fall, and not among baskets that come in", () => {
+    expect(found(card([420, 381.5, 351, 372.5, 309.5, 297, 288]))).toEqual([`${rule}: B5`]);
+    expect(found(card([420, 381.5, 351, 372.5, 309.5, 325, 288]))).toEqual([]);
+    expect(found(card([420, 381.5, 351, 372.5]))).toEqual([]);
+    expect(found(card([3.2, 2.8, 4.1, 3.9, 2.2, 4.4, 3.1]))).toEqual([]);
+  });
+});
+
 describe("a moisture ten times off", () => {
   const rule = "a moisture ten times off";
 
@@ -139,6 +166,16 @@ describe("a dry basis of 5 and more", () => {
     expect(found([["Dry basis", 300]])).toEqual([`${rule}: B1`]);
     expect(found([[25, { formula: "=TEA.WETBASIS(A1)", value: 0.96 }]])).toEqual([`${rule}: A1`]);
     expect(found([["Dry basis", 4.3]])).toEqual([]);
+  });
+});
+
+describe("tins in kilograms among grams", () => {
+  const tins = [50.1, 49.8, 50.3, 0.05, 49.9, 50.2];
+  const formula = "=TEA.PACKCHECK(A2:A7,50,4.5)";
+
+  test.each([["Net weights, g"], ["Tins"], [""]])("are found below “%s”", (heading) => {
+    const rows: Rows = [[heading, { formula, value: "agrees" }], ...tins.map((tin) => [tin])];
+    expect(found(rows)).toEqual(["kilograms among grams: A5"]);
   });
 });
 

@@ -3,18 +3,20 @@ import { type KnownCell, weightOf } from "../known-cell";
 import type { KnownSheet } from "../known-sheet";
 import { inOneUnit } from "../units";
 
-/** Leaf that is heavier after a stage than before it: aired above fresh, tea above aired, and from stage to stage. */
-export const lotGetsHeavier = ({ lots, aired, stages }: KnownSheet): Finding[] => [
+/** Leaf that is heavier after a stage than before it: aired above fresh, tea above aired, from stage to stage, and as a charge dries. */
+export const lotGetsHeavier = ({ lots, aired, stages, dryings }: KnownSheet): Finding[] => [
   ...aired.flatMap(({ fresh, after }) => heavier(fresh, after)),
   ...lots.flatMap(({ aired: before, fresh, finished }) => {
     // More tea than fresh leaf is another finding.
     const isAboveFresh = heavier(fresh, finished).length > 0;
     return before === undefined || isAboveFresh ? [] : heavier(before, finished);
   }),
-  ...stages.flatMap((run) =>
-    run.slice(1).flatMap(({ weight }, index) => heavier((run[index] as (typeof run)[number]).weight, weight)),
-  ),
+  ...stages.map((run) => run.map(({ weight }) => weight)).flatMap(rises),
+  ...dryings.map((list) => list.filter(({ value }) => typeof value === "number")).flatMap(rises),
 ];
+
+const rises = (weights: readonly KnownCell[]): Finding[] =>
+  weights.slice(1).flatMap((weight, index) => heavier(weights[index] as KnownCell, weight));
 
 function heavier(before: KnownCell, after: KnownCell): Finding[] {
   if (typeof before.value !== "number" || typeof after.value !== "number") return [];

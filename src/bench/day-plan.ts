@@ -1,0 +1,34 @@
+import { bind } from "../cells/bind";
+import { dayPlan } from "../core/time/day-plan";
+import { column } from "./season-rows";
+import { type Comparison, sideBySide } from "./side-by-side";
+
+const call = bind(dayPlan);
+const minutes = (count: number): number => count / 1440;
+
+/** 500 firings, the most that a call takes: 100 charges of five rounds in three pans, with rests and a break at noon. */
+const day: readonly unknown[] = [
+  minutes(360),
+  100,
+  column([25, 20, 20, 15, 15].map(minutes)),
+  column([150, 120, 90, 60, 0].map(minutes)),
+  3,
+  minutes(720),
+  minutes(765),
+];
+
+/** A plan of the day against putting its finished rows in the order of their starts, which any such table must do. */
+export function compareDayPlan(): Comparison {
+  const rows = call(...day);
+  if (!Array.isArray(rows)) throw new Error(`the day of the bench was refused: ${String(rows)}`);
+  const firings = rows.slice(1, -1).sort((one, other) => Number(one[0]) - Number(other[0]));
+  const start = 4;
+  return sideBySide(
+    `the day of ${firings.length} firings`,
+    { name: "DAYPLAN", run: () => call(...day) },
+    {
+      name: "sorting its rows by start",
+      run: () => [...firings].sort((one, other) => Number(one[start]) - Number(other[start])),
+    },
+  );
+}
