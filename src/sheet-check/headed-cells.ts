@@ -1,7 +1,7 @@
 import type { CellContent, ReadArea } from "../host/workbook-host";
 import { isDateFormat } from "./formats";
 import { isWords, meantAsNumber } from "./meant-as-number";
-import { isReading, isWeight, type Role, roleOfHeading, saysWeight } from "./roles";
+import { isReading, isWeight, type Role, type RoleOf, roleOfHeading, saysWeight } from "./roles";
 import { isHeadings, isSummary, rowKinds } from "./row-kinds";
 import { isUnitAlone, unitIn, unitInFormat, type WeightUnit } from "./units";
 
@@ -39,12 +39,21 @@ const longestBlock = 12;
 const aboutErrors =
   /\b(sure|uncertain\p{L}*|errors?|accura\p{L}*|precis\p{L}*|tolerances?)(?!\p{L})|±|误差|不确定|精度|可靠/iu;
 
+export interface Looking {
+  /** What headings and labels say. */
+  readonly roleOf: RoleOf;
+  /** Cells with words count too, where a number is expected: for whoever says what is wrong with them. */
+  readonly keepsWords: boolean;
+}
+
+const asUsual: Looking = { roleOf: roleOfHeading, keepsWords: false };
+
 /**
  * Cells below a heading that names their kind, down to the next heading in that column or to where something else
  * begins, and single cells at the right of such a word.
  */
-export function headedCells(area: ReadArea, isSpilled: (at: At) => boolean): HeadedCell[] {
-  const sheet = new HeadedSheet(area, isSpilled);
+export function headedCells(area: ReadArea, isSpilled: (at: At) => boolean, looking = asUsual): HeadedCell[] {
+  const sheet = new HeadedSheet(area, isSpilled, looking);
   for (let right = 0; right < area.columns; right += 1) sheet.readColumn(right);
   sheet.readLabels();
   for (let right = 0; right < area.columns; right += 1) sheet.readRows(right);
@@ -55,15 +64,19 @@ class HeadedSheet {
   readonly found = new Map<string, HeadedCell>();
   readonly #area: ReadArea;
   readonly #isSpilled: (at: At) => boolean;
+  readonly #roleOf: RoleOf;
+  readonly #keepsWords: boolean;
   readonly #kinds: ReturnType<typeof rowKinds>;
   readonly #isHeadingRow: readonly boolean[];
   /** What stands over a cell, a word or not. */
   readonly #over = new Map<string, Heading>();
 
-  constructor(area: ReadArea, isSpilled: (at: At) => boolean) {
+  constructor(area: ReadArea, isSpilled: (at: At) => boolean, { roleOf, keepsWords }: Looking) {
     this.#area = area;
     this.#isSpilled = isSpilled;
-    this.#kinds = rowKinds(area);
+    this.#roleOf = roleOf;
+    this.#keepsWords = keepsWords;
+    this.#kinds = rowKinds(area, roleOf);
     this.#isHeadingRow = area.values.map(
       (row, down) => this.#kinds[down] === "headings" || (this.#kinds[down] === "beginning" && isHeadings(row)),
     );
@@ -82,7 +95,7 @@ class HeadedSheet {
         over = { ...over, unit: unitIn(word) };
         continue;
       }
-      const role = word === undefined || this.#isUnderErrors(down) ? undefined : roleOfHeading(word);
+      const role = word === undefined || this.#isUnderErrors(down) ? undefined : this.#roleOf(word);
       const isHeading =
         this.#isHeadingRow[down] === true ||
         (role !== undefined && !this.#isNumber(down, right + 1) && this.#isNumber(down + 1, right));
@@ -97,7 +110,7 @@ class HeadedSheet {
     const at = this.#at(down, right);
     this.#over.set(keyOf(at), over);
     if (role === undefined || this.#kinds[down] === "summary" || this.#isDate(down, right)) return;
-    if (word !== undefined && role !== "stage" && role !== "lot") return;
+    if (word !== undefined && !this.#keepsWords && role !== "stage" && role !== "lot") return;
     const unit = heading.unit ?? this.#unitOfFormat(down, right);
     const series = `column ${right} ${heading.headingRow} ${heading.heading}`;
     this.found.set(keyOf(at), { ...at, ...heading, unit, role, series });
@@ -110,7 +123,7 @@ class HeadedSheet {
       for (let right = 0; right + 1 < this.#area.columns; right += 1) {
         const word = this.#wordAt(down, right);
         if (word === undefined || word.length > longestLabel) continue;
-        const role = roleOfHeading(word);
+        const role = this.#roleOf(word);
         // The finished weight of a lot in the making is still to come.
         const isToCome = role === "finished weight" && this.#isOpen(down, right + 1);
         if (role === undefined || !(isToCome || this.#isMeantAsNumber(down, right + 1))) continue;
@@ -141,7 +154,7 @@ class HeadedSheet {
 
   #readLotsInColumns(right: number, labels: readonly { readonly down: number; readonly word: string }[]): void {
     const rows = labels.flatMap(({ down, word }) => {
-      const role = word.length > longestLabel ? undefined : roleOfHeading(word);
+      const role = word.length > longestLabel ? undefined : this.#roleOf(word);
       return role === undefined || this.#isAmongErrors(down, right) ? [] : [{ down, word, role }];
     });
     const readings = rows.filter(({ role }) => isReading(role));
@@ -164,7 +177,7 @@ class HeadedSheet {
     const columns: number[] = [];
     for (let column = right + 1; this.#valueAt(down, column) !== ""; column += 1) {
       const name = this.#valueAt(down, column);
-      if (isWords(name) && (roleOfHeading(name) !== undefined || isSummary(name))) break;
+      if (isWords(name) && (this.#roleOf(name) !== undefined || isSummary(name))) break;
       columns.push(column);
     }
     return columns.length < 2 ? [] : columns;
@@ -194,7 +207,7 @@ class HeadedSheet {
     for (let above = down - 1; above >= Math.max(0, down - longestBlock); above -= 1) {
       const word = this.#wordAt(above, right);
       if (word === undefined) return false;
-      const isTitle = this.#valueAt(above, right + 1) === "" && roleOfHeading(word) === undefined;
+      const isTitle = this.#valueAt(above, right + 1) === "" && this.#roleOf(word) === undefined;
       if (isTitle) return aboutErrors.test(word);
     }
     return false;

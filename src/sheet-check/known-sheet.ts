@@ -35,8 +35,7 @@ export function knownSheet(area: ReadArea, catalogue: readonly Entry[], spills: 
   const valueAt = ({ row, column }: At): CellContent => area.values[row - area.row]?.[column - area.column] ?? "";
   const formulaAt = ({ row, column }: At): string => area.formulas[row - area.row]?.[column - area.column] ?? "";
   const formatAt = ({ row, column }: At): string => area.formats[row - area.row]?.[column - area.column] ?? "";
-  const spilled = spilledCells(spills, area);
-  const isSpilled = (at: At) => spilled.has(keyOf(at));
+  const isSpilled = insideOf(spills, area);
   const formulas = teaFormulas(area, catalogue);
   const fed = fedRoles(formulas);
   const known = new Map<number, KnownCell>();
@@ -50,7 +49,7 @@ export function knownSheet(area: ReadArea, catalogue: readonly Entry[], spills: 
   for (const cell of headedCells(area, isSpilled)) known.set(keyOf(cell), { ...cell, ...asFound(cell, cell.heading) });
   for (const [key, { role, list }] of fed) {
     const at = { row: Math.floor(key / widest), column: key % widest };
-    if (known.has(key) || spilled.has(key)) continue;
+    if (known.has(key) || isSpilled(at)) continue;
     const series = list && `list ${list}`;
     const found = { ...at, ...asFound(at), role, unit: unitInFormat(formatAt(at)), series };
     known.set(key, { ...found, heading: undefined, headingRow: undefined });
@@ -75,8 +74,8 @@ export function knownSheet(area: ReadArea, catalogue: readonly Entry[], spills: 
 const saysPercent = (heading: string | undefined, format: string): boolean =>
   /%|\bper ?cent\b|百分/i.test(heading ?? "") && !format.includes("%");
 
-/** The cells inside the spills, without those that hold the formulas. A spill of the whole sheet is no larger than it. */
-function spilledCells(spills: readonly Area[], area: ReadArea): Set<number> {
+/** Tells the cells inside the spills, without those that hold the formulas. A spill of the whole sheet is no larger than it. */
+export function insideOf(spills: readonly Area[], area: ReadArea): (at: At) => boolean {
   const cells = new Set<number>();
   for (const { row: top, column: left, rows, columns } of spills) {
     for (let row = top; row < Math.min(top + rows, area.row + area.rows); row += 1) {
@@ -85,7 +84,7 @@ function spilledCells(spills: readonly Area[], area: ReadArea): Set<number> {
       }
     }
   }
-  return cells;
+  return (at) => cells.has(keyOf(at));
 }
 
 function teaFormulas(area: ReadArea, catalogue: readonly Entry[]): TeaFormula[] {

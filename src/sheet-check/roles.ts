@@ -56,6 +56,9 @@ const words = {
   name: /^\s*(no|nr|#|code|id|phone|tel)\.?\s*$|\b(lots?|batch|no\.|number|id|code|phone|name)(?!\p{L})|编号|序号|批|号|电话/iu,
 };
 
+/** What a heading or a label says of its cells; undefined where it says nothing that is asked. */
+export type RoleOf = (heading: string) => Role | undefined;
+
 /** Whether a text speaks of a weight, and not only of leaf or tea. */
 export const saysWeight = (text: string): boolean => words.weight.test(text);
 

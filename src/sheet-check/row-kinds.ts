@@ -1,7 +1,7 @@
 import type { CellContent, ReadArea } from "../host/workbook-host";
 import { areaOf } from "../workbook/addresses";
 import { isWords, standsForNumber } from "./meant-as-number";
-import { roleOfHeading } from "./roles";
+import { type RoleOf, roleOfHeading } from "./roles";
 import { isUnitAlone } from "./units";
 
 /** What a row is to the headings above it; most are none of these. */
@@ -25,7 +25,7 @@ const sumsUp = /^=\s*(SUM|SUBTOTAL|AGGREGATE|AVERAGE|MEDIAN|COUNTA?|MIN|MAX)\(/i
  * book, a row that begins with the word of a summary, and what follows a blank row without looking like the rows
  * before it.
  */
-export function rowKinds(area: ReadArea): (RowKind | undefined)[] {
+export function rowKinds(area: ReadArea, roleOf: RoleOf = roleOfHeading): (RowKind | undefined)[] {
   const kinds: (RowKind | undefined)[] = area.values.map(() => undefined);
   const books: { readonly totals: number[]; last: number }[] = [];
   let names = new Set<string>();
@@ -37,7 +37,7 @@ export function rowKinds(area: ReadArea): (RowKind | undefined)[] {
       return;
     }
     const hasNumber = row.some(standsForNumber);
-    const hasHeadings = isHeadings(row) && !isRowOfTexts(row, names);
+    const hasHeadings = isHeadings(row) && !isRowOfTexts(row, names, roleOf);
     const goesOn = hasNumber ? names.size === 0 || names.has(looks(first)) : isTitleWithin(area.values, index, names);
     const begins = afterBlank && !goesOn;
     afterBlank = false;
@@ -84,9 +84,9 @@ export function isHeadings(row: readonly CellContent[]): boolean {
 }
 
 /** A lot like those above with words where they have numbers, such as “about 350”: not headings of another book. */
-const isRowOfTexts = (row: readonly CellContent[], names: ReadonlySet<string>): boolean =>
+const isRowOfTexts = (row: readonly CellContent[], names: ReadonlySet<string>, roleOf: RoleOf): boolean =>
   names.has(looks(row.find((value) => value !== "") ?? "")) &&
-  !row.some((value) => isWords(value) && roleOfHeading(value) !== undefined);
+  !row.some((value) => isWords(value) && roleOf(value) !== undefined);
 
 /** A name by its kind: `L12` is like `L3`, a word like a word, and a number like a number. */
 const looks = (value: CellContent): string =>

@@ -16,6 +16,7 @@ const words: readonly (readonly [WeightUnit, RegExp])[] = [
   ["司马斤", /司[马馬]斤|(?<!\p{L})catt(y|ies)(?!\p{L})/iu],
   ["司马两", /司[马馬][两兩]|(?<!\p{L})taels?(?!\p{L})/iu],
   ["kg", /(?<![\p{L}\d])(kgs?|kilos?|kilograms?)(?!\p{L})|公斤|千克/iu],
+  ["t", /(?<![\p{L}\d])tonnes?(?!\p{L})|吨/iu],
   ["mg", /(?<![\p{L}\d])mg(?!\p{L})|毫克/iu],
   ["g", /(?<![\p{L}\d])(g|grams?)(?!\p{L})|克/iu],
   ["lb", /(?<![\p{L}\d])(lbs?|pounds?)(?!\p{L})|磅/iu],
@@ -57,5 +58,5 @@ export function withMostBefore(before: InUnit, after: InUnit): readonly [number,
   return [isVague && before.unit !== after.unit ? leaf * heaviestCatty : leaf, tea];
 }
 
-const gramsIn = (unit: WeightUnit): number =>
+export const gramsIn = (unit: WeightUnit): number =>
   unit in regional ? regional[unit as keyof typeof regional] : convertWeight.calculate(1, unit as OfFunctions, "g");
