@@ -2,6 +2,7 @@
 import { createHash } from "node:crypto";
 import { existsSync, readFileSync } from "node:fs";
 import { dirname, relative, resolve } from "node:path";
+import { listed } from "../xlsx/read/listed";
 import { readWorkbook } from "../xlsx/read-workbook";
 import { Refusal } from "../xlsx/refusal";
 import { writeWorkbook } from "../xlsx/write-workbook";
@@ -33,7 +34,16 @@ async function main(given: readonly string[]): Promise<number> {
   const books = read(files, options);
   const unknown = books.unknownHeadings();
   if (unknown.length > 0) {
-    for (const { as, heading } of unknown) console.error(`no book has the heading "${heading}" (--columns, ${as})`);
+    for (const { as, heading, alike } of unknown) {
+      const hint =
+        alike.length > 0
+          ? `; there is ${listed(
+              alike.map((each) => `"${each}"`),
+              5,
+            )}`
+          : "";
+      console.error(`no book has the heading "${heading}" (--columns, ${as})${hint}`);
+    }
     return 2;
   }
   const season = books.season();

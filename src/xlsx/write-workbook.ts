@@ -91,7 +91,9 @@ function writeSheet(writer: SpreadsheetWriter, target: Library.Worksheet, sheet:
   for (const row of sheet.hiddenRows ?? []) target.setRowHeight(row, 0);
   if (sheet.frozenRows) target.setFreezePanes(sheet.frozenRows, 0);
   if (sheet.page) setUpPage(target, sheet.page);
-  const byPlace = new Map(sheet.cells.map((cell) => [`${cell.row},${cell.column}`, cell]));
+  const byPlace = new Map(
+    sheet.merges.length > 0 ? sheet.cells.map((cell) => [`${cell.row},${cell.column}`, cell] as const) : [],
+  );
   for (const { row, column, rows, columns } of sheet.merges) {
     const format = formatOf(byPlace.get(`${row},${column}`)?.style);
     target.mergeRange(row, column, row + rows - 1, column + columns - 1, "", format);
@@ -166,13 +168,18 @@ function noteOf(writer: SpreadsheetWriter, note: string): Library.Note {
     .setHeight(20 + lines * 17);
 }
 
-/** Equal styles share one format. */
+/** Equal styles share one format, and a style that many cells have is looked for once. */
 function formatsOf(writer: SpreadsheetWriter): FormatOf {
   const formats = new Map<string, Library.Format>();
-  return (style = {}) => {
+  const known = new Map<Style, Library.Format>();
+  const plain: Style = {};
+  return (style = plain) => {
+    const before = known.get(style);
+    if (before) return before;
     const key = JSON.stringify(style);
     const format = formats.get(key) ?? formatOf(writer, style);
     formats.set(key, format);
+    known.set(style, format);
     return format;
   };
 }

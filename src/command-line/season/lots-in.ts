@@ -96,6 +96,7 @@ class SheetLots {
   readonly columns: TakenColumn[] = [];
   readonly #area: ReadArea;
   readonly #columns: SheetColumns;
+  readonly #inOrder = new Map<string, readonly { readonly heading: string; readonly right: number }[]>();
 
   constructor(area: ReadArea, spills: Parameters<typeof headedLots>[1], columns: SheetColumns) {
     this.#area = area;
@@ -167,11 +168,16 @@ class SheetLots {
   /** At the left of the weight first, the nearest before the others: books may stand beside each other. */
   #inRow(fresh: KnownCell, headingRow: number): { heading: string; down: number; right: number }[] {
     const [down, own] = [fresh.row - this.#area.row, fresh.column - this.#area.column];
-    const headings = this.#area.values[headingRow] ?? [];
-    const distance = (right: number) => (right < own ? own - right : this.#area.columns + right - own);
-    return headings
-      .flatMap((heading, right) => (typeof heading === "string" && right !== own ? [{ heading, down, right }] : []))
-      .sort((one, other) => distance(one.right) - distance(other.right));
+    const key = `${headingRow} ${own}`;
+    let columns = this.#inOrder.get(key);
+    if (!columns) {
+      const distance = (right: number) => (right < own ? own - right : this.#area.columns + right - own);
+      columns = (this.#area.values[headingRow] ?? [])
+        .flatMap((heading, right) => (typeof heading === "string" && right !== own ? [{ heading, right }] : []))
+        .sort((one, other) => distance(one.right) - distance(other.right));
+      this.#inOrder.set(key, columns);
+    }
+    return columns.map((column) => ({ ...column, down }));
   }
 
   /** The labels of a form, or of lots in columns, with what stands in the column of the weight. */

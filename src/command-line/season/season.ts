@@ -51,7 +51,7 @@ export class SeasonOfBooks {
   readonly #wanted: Wanted;
   readonly #found: { readonly file: string; readonly book: LotsOfBook }[] = [];
   readonly #notCounted: NotCounted[] = [];
-  readonly #namedHere = new Set<string>();
+  readonly #texts = new Set<string>();
 
   constructor(wanted: Wanted) {
     this.#wanted = wanted;
@@ -63,14 +63,12 @@ export class SeasonOfBooks {
       return;
     }
     const book = lotsIn(workbook, this.#wanted.columns);
-    for (const heading of Object.values(this.#wanted.columns).flat()) {
-      if (book.texts.has(heading)) this.#namedHere.add(heading);
-    }
+    // They are many, and asked for only where headings are named.
+    if (Object.keys(this.#wanted.columns).length > 0) for (const text of book.texts) this.#texts.add(text);
     if (book.lots.length + book.leftOut.length === 0) {
       this.refuse(file, "no headings for a fresh and a finished weight were found in it");
       return;
     }
-    // Texts are many, and are wanted no more.
     this.#found.push({ file, book: { ...book, texts: new Set() } });
   }
 
@@ -79,10 +77,12 @@ export class SeasonOfBooks {
     this.#notCounted.push({ file, why });
   }
 
-  /** Headings that were named and stand in no book. */
-  unknownHeadings(): { as: Taken; heading: string }[] {
+  /** Headings that were named and stand in no book, with texts that share a word with them. */
+  unknownHeadings(): { as: Taken; heading: string; alike: string[] }[] {
     return Object.entries(this.#wanted.columns).flatMap(([as, headings]) =>
-      headings.flatMap((heading) => (this.#namedHere.has(heading) ? [] : [{ as: as as Taken, heading }])),
+      headings.flatMap((heading) =>
+        this.#texts.has(heading) ? [] : [{ as: as as Taken, heading, alike: textsLike(heading, this.#texts) }],
+      ),
     );
   }
 
@@ -107,6 +107,16 @@ export class SeasonOfBooks {
     const columns = this.#found.flatMap(({ file, book }) => book.columns.map((column) => ({ file, ...column })));
     return { lots, unit, notCounted, columns, alike: alikeIn(lots) };
   }
+}
+
+const longestHeading = 60;
+const mostAlike = 5;
+
+function textsLike(heading: string, texts: ReadonlySet<string>): string[] {
+  const words = (text: string) => text.split(/[^\p{L}\p{N}]+/u).filter((word) => word.length > 1);
+  const wanted = new Set(words(heading));
+  const isAlike = (text: string) => text.length <= longestHeading && words(text).some((word) => wanted.has(word));
+  return [...texts].filter(isAlike).slice(0, mostAlike);
 }
 
 const noUnit = "its heading names no unit of weight: write it there, or say --unnamed g (or kg …)";
