@@ -18,7 +18,14 @@ export function headedLots(area: ReadArea, spills: readonly Area[], roleOf: Role
     .map((cell): KnownCell => {
       const [down, right] = [cell.row - area.row, cell.column - area.column];
       const typed = (area.formulas[down]?.[right] ?? "") === "";
-      return { ...cell, value: area.values[down]?.[right] ?? "", typed, fedAs: undefined, share: undefined };
+      return {
+        ...cell,
+        value: area.values[down]?.[right] ?? "",
+        typed,
+        fedAs: undefined,
+        list: undefined,
+        share: undefined,
+      };
     })
     .sort((one, other) => one.row - other.row || one.column - other.column);
   return { lots: lotsOf(cells, [], () => undefined), cells };
