@@ -262,12 +262,14 @@ export const defineFunction = <
 /** A constant, or a range as rows of constants, as it would be typed into a formula. */
 export type Given = number | string | boolean | null | readonly (readonly (number | string | boolean | null)[])[];
 
-/** One value, rows of values, or the refusal that is due. */
-export type Expected =
-  | number
-  | string
-  | readonly (readonly (number | string)[])[]
-  | { readonly error: string; readonly message?: string };
+/** A refusal that is due, with its sentence. Without one: an error that is not ours, and has none. */
+export interface ExpectedRefusal {
+  readonly error: string;
+  readonly message?: string;
+}
+
+/** One value, rows of values, or the refusal that is due; in a row a refusal is due in its cell alone. */
+export type Expected = number | string | ExpectedRefusal | readonly (readonly (number | string | ExpectedRefusal)[])[];
 
 export interface Example {
   readonly given: readonly Given[];
@@ -282,9 +284,30 @@ export interface Citation {
   readonly place: string;
 }
 
+/** What a check puts to work. */
+export const exercises = [
+  /** The way from the arguments to the answer, with numbers on which the answer hangs. */
+  "calculation",
+  /** Where the calculation comes to an end or one rule takes over from another: nothing left, a tie, the limit itself. */
+  "edge",
+  /** How arguments may be given: a column, another word for the same, what stands for one left out, gaps. */
+  "input",
+  /** A reading that is still blank. */
+  "waiting",
+  /** What is refused, and in which words. */
+  "refusal",
+] as const;
+export type Exercise = (typeof exercises)[number];
+
 interface Comparison {
   readonly given: readonly Given[];
   readonly expected: Expected;
+  readonly exercises: Exercise;
+  /**
+   * What lies idle, where so much does that the check would pass for a function that does not do what it is for: it
+   * then counts as no published value.
+   */
+  readonly degenerate?: string;
   /** Largest difference allowed for a number. Text and errors compare exactly. */
   readonly tolerance: { readonly absolute: number } | { readonly relative: number };
   /** Why that much. */
@@ -339,4 +362,6 @@ export interface FunctionPage {
   readonly cautions: readonly Caution[];
   readonly examples: readonly Example[];
   readonly checks: readonly Check[];
+  /** Why no check holds the function to a published value, where none does. */
+  readonly unpublished?: string;
 }

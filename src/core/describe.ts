@@ -1,5 +1,5 @@
 /** A function's own words, as the pages, the pane and the workbook's help show them. */
-import type { Expected, FunctionSpec, Given, Parameter } from "./define";
+import type { Expected, ExpectedRefusal, FunctionSpec, Given, Parameter } from "./define";
 import { headers } from "./define";
 import { englishBeing } from "./english-refusals";
 import type { Quantity } from "./quantities";
@@ -43,11 +43,13 @@ export function formula({ id }: FunctionSpec, given: readonly Given[]): string {
   return `=${namespace}.${id}(${given.slice(0, last).map(typed).join(",")})`;
 }
 
-/** What an example or a check gives, as rows; a refusal is one cell with its code. */
-export function rowsOf(gives: Expected): readonly (readonly (number | string)[])[] {
-  if (typeof gives !== "object") return [[gives]];
-  return "error" in gives ? [[gives.error]] : gives;
-}
+/** What an example or a check gives, as rows; a refusal of all of it is one cell. */
+export const cellsOf = (gives: Expected): readonly (readonly (number | string | ExpectedRefusal)[])[] =>
+  typeof gives === "object" && !("error" in gives) ? gives : [[gives]];
+
+/** The same with refusals as cells show them, by their codes. */
+export const rowsOf = (gives: Expected): readonly (readonly (number | string)[])[] =>
+  cellsOf(gives).map((row) => row.map((cell) => (typeof cell === "object" ? cell.error : cell)));
 
 /** A plain number as a page shows it: ten significant digits at most. */
 export const shownNumber = (value: number): string => String(Number(value.toPrecision(10)));

@@ -99,11 +99,47 @@ export const teaWaterLoss: Source = {
   status: "read",
 };
 
-export const tonneOfTea: Source = {
-  authors: "Blog on tea, author not named",
-  title: "Did you know: what one tonne of dried tea takes, 4.5 tonnes of green leaf among it, about 22.22 %",
-  published: "teaspotchef.blogspot.com, 11 April 2011",
+export const outturnCircular: Source = {
+  authors: "Sri Lanka Tea Board",
+  title: "Circular MF/BL 66: an outturn of 22.22 % is 4.5 kg of fresh leaf for each kg made, one of 21.5 % is 4.65 kg",
+  published: "2 October 1985",
   status: "read",
+};
+
+export const silageShrink: Source = {
+  authors: "K. Lee, after T. Brown and B. Holmes",
+  title: "Reduce costly silage shrink losses",
+  published: "Progressive Dairy, progressivedairy.com",
+  status: "read",
+};
+
+export const armyBuses: Source = {
+  authors: "National Assessment of Educational Progress",
+  title: "An army bus holds 36 soldiers; 1128 soldiers need 32 buses",
+  published:
+    "as A. H. Schoenfeld tells it in Cognitive Science and Mathematics Education (1987), quoted by a page that was read",
+  status: "restated",
+};
+
+export const numpySplit: Source = {
+  authors: "NumPy developers",
+  title: "The function that splits an array into nearly equal parts",
+  published: "NumPy reference",
+  status: "read",
+};
+
+export const berkeleyAdmissions: Source = {
+  authors: "R Core Team, after P. J. Bickel, E. A. Hammel and J. W. O'Connell",
+  title: "UCBAdmissions: student admissions at UC Berkeley, 1973",
+  published: "documentation and data of R's package datasets",
+  status: "read",
+};
+
+export const icalendar: Source = {
+  authors: "B. Desruisseaux",
+  title: "Internet Calendaring and Scheduling Core Object Specification (iCalendar)",
+  published: "RFC 5545, of whose section 3.8.5.3 an excerpt was read",
+  status: "restated",
 };
 
 export const leafPriceReport: Source = {

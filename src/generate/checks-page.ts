@@ -2,12 +2,16 @@ import type { Check } from "../core/define";
 import { namespace } from "../core/describe";
 import type { Entry } from "../core/entry";
 import type { Block, Page } from "./blocks";
-import { checksTable, isTold } from "./checks-table";
+import { checksTable, isPublished, isTold } from "./checks-table";
 
 const statuses = ["published", "certified", "exact", "memory", "common practice"] as const;
 
+/** Degenerate ones count for themselves, never as a status. */
 const count = (checks: readonly Check[], status: Check["status"]): number =>
-  checks.filter((check) => check.status === status).length;
+  checks.filter((check) => check.status === status && check.degenerate === undefined).length;
+
+const degenerateOf = (checks: readonly Check[]): number =>
+  checks.filter(({ degenerate }) => degenerate !== undefined).length;
 
 const names = (entries: readonly Entry[]): string => entries.map(({ spec }) => spec.id).join(", ") || "none";
 
@@ -15,8 +19,8 @@ const names = (entries: readonly Entry[]): string => entries.map(({ spec }) => s
 export function checksPage(catalogue: readonly Entry[]): Page {
   const withStatus = (...wanted: Check["status"][]) =>
     catalogue.filter(({ page }) => wanted.some((status) => count(page.checks, status) > 0));
-  const published = withStatus("published", "certified");
-  const exactAlone = catalogue.filter((entry) => !published.includes(entry));
+  const published = catalogue.filter(({ page }) => page.checks.some(isPublished));
+  const unpublished = catalogue.filter((entry) => !published.includes(entry));
   const recalled = catalogue.filter(({ page }) =>
     [...page.sources, ...page.checks.flatMap((check) => ("source" in check ? [check.source] : []))].some(
       ({ work }) => work.status === "from memory",
@@ -40,18 +44,31 @@ export function checksPage(catalogue: readonly Entry[]): Page {
           "common practice: a fact of the trade without a source; counted here, and kept with the tests",
         ],
       },
+      { paragraph: "What a check puts to work is said beside it:" },
+      {
+        list: [
+          "calculation: the way from the arguments to the answer, with numbers on which the answer hangs",
+          "edge: where the calculation comes to an end or another rule takes over: nothing left, a tie, the limit itself",
+          "input: how arguments may be given: a column, another word for the same, what stands for one left out, gaps",
+          "waiting: a reading that is still blank",
+          "refusal: what is refused, and in which words, in a cell of a table as well",
+          "degenerate: so much lies idle that the check would pass for a function that does not do what it is for; such a check is counted apart, and never as a published value",
+        ],
+      },
       { heading: "In short", level: 2 },
       {
-        table: ["Function", ...statuses],
+        table: ["Function", ...statuses, "degenerate"],
         rows: catalogue.map(({ spec, page }) => [
           spec.id,
           ...statuses.map((status) => String(count(page.checks, status) || "")),
+          String(degenerateOf(page.checks) || ""),
         ]),
       },
       {
         list: [
           `Checked against a published or certified value: ${names(published)}.`,
-          `Without a published value of their own, since no work with one was found; checked by hand arithmetic, and some beneath: ${names(exactAlone)}.`,
+          `Without a published value of their own, checked by hand arithmetic: ${names(unpublished)}.`,
+          ...unpublished.map(({ spec, page }) => `${spec.id}: ${page.unpublished}`),
           `With a check from memory: ${names(withStatus("memory"))}.`,
           `With a check on common practice beside the others: ${names(withStatus("common practice"))}.`,
           `Naming a work that is cited from memory, for a method or a definition: ${names(recalled)}.`,

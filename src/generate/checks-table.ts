@@ -1,5 +1,5 @@
-import type { Check, Citation, FunctionSpec } from "../core/define";
-import { formula, rowsOf, shownNumber } from "../core/describe";
+import type { Check, Citation, ExpectedRefusal, FunctionSpec } from "../core/define";
+import { cellsOf, formula, shownNumber } from "../core/describe";
 import type { Block } from "./blocks";
 
 const statusInWords = {
@@ -18,11 +18,22 @@ export const isTold = ({ status }: Check): boolean => status !== "common practic
 
 /** The checks of a function that a page tells of. */
 export const checksTable = (spec: FunctionSpec, checks: readonly Check[]): Block => ({
-  table: ["Formula", "Expected", "Status", "From", "Tolerance"],
+  table: ["Formula", "Expected", "Exercises", "Status", "From", "Tolerance"],
   rows: checks
     .filter(isTold)
-    .map((check) => [formula(spec, check.given), expectedText(check), check.status, origin(check), tolerance(check)]),
+    .map((check) => [
+      formula(spec, check.given),
+      expectedText(check),
+      check.degenerate === undefined ? check.exercises : `${check.exercises}, degenerate: ${check.degenerate}`,
+      check.status,
+      origin(check),
+      tolerance(check),
+    ]),
 });
+
+/** A value that a work states, and that puts the function to work: what counts as published. */
+export const isPublished = ({ status, degenerate }: Check): boolean =>
+  (status === "published" || status === "certified") && degenerate === undefined;
 
 /** Where the expected value of a check comes from. */
 function origin(check: Check): string {
@@ -39,17 +50,19 @@ function origin(check: Check): string {
   }
 }
 
-/** A refusal with its message: that is what a check of it holds the function to. */
+/** Refusals with their messages, in rows as well: that is what a check of them holds the function to. */
 function expectedText({ expected }: Check): string {
-  if (typeof expected === "object" && "error" in expected) {
-    return expected.message === undefined ? expected.error : `${expected.error} ${expected.message}`;
-  }
-  const rows = rowsOf(expected).map((row) => row.map(cellText).join(", "));
+  const rows = cellsOf(expected).map((row) =>
+    row.map((cell) => (typeof cell === "object" ? refusalText(cell) : cellText(cell))).join(", "),
+  );
   return rows.join("; ") || "a blank";
 }
 
+const refusalText = ({ error, message }: ExpectedRefusal): string =>
+  message === undefined ? error : `${error} ${message}`;
+
 const holdsNumber = ({ expected }: Check): boolean =>
-  rowsOf(expected).some((row) => row.some((cell) => typeof cell === "number"));
+  cellsOf(expected).some((row) => row.some((cell) => typeof cell === "number"));
 
 /** Texts and refusals compare letter by letter: a tolerance is for numbers. */
 function tolerance(check: Check): string {

@@ -100,6 +100,7 @@ function functionPage(entry: Entry, studies: readonly MeasuredStudy[]): Page {
         ? []
         : [{ heading: "Sources", level: 2 } as const, { list: page.sources.map(cited) }]),
       { heading: "Checked against", level: 2 },
+      ...(page.unpublished === undefined ? [] : [{ paragraph: page.unpublished }]),
       checksTable(spec, page.checks),
     ],
   };

@@ -1,5 +1,5 @@
-import type { Check, Expected } from "../core/define";
-import { rowsOf } from "../core/describe";
+import type { Check, Expected, ExpectedRefusal } from "../core/define";
+import { cellsOf } from "../core/describe";
 
 /** An error as it comes out of the functions script: its code, and the message that it carries. */
 export interface AnsweredError {
@@ -19,12 +19,8 @@ const isError = (value: unknown): value is AnsweredError =>
 /** Whether an answer is the one that a page promises: numbers within the tolerance, all else to the letter. */
 export function isAsExpected(answered: Answered, expected: Expected, tolerance: Check["tolerance"]): boolean {
   const answer = isError(answered) ? [[answered]] : answered;
-  if (typeof expected === "object" && "error" in expected) {
-    const error = answer[0]?.[0];
-    if (!isError(error) || error.code !== expected.error) return false;
-    return expected.message === undefined || !carriesMessage.includes(error.code) || error.message === expected.message;
-  }
-  const rows = rowsOf(expected);
+  if (typeof expected === "object" && "error" in expected) return isSame(answer[0]?.[0], expected, tolerance);
+  const rows = cellsOf(expected);
   return (
     answer.length === rows.length &&
     rows.every((row, down) => {
@@ -34,10 +30,14 @@ export function isAsExpected(answered: Answered, expected: Expected, tolerance: 
   );
 }
 
-function isSame(given: unknown, expected: number | string, tolerance: Check["tolerance"]): boolean {
-  if (isError(given)) return given.code === expected;
+function isSame(given: unknown, expected: number | string | ExpectedRefusal, tolerance: Check["tolerance"]): boolean {
+  if (typeof expected === "object") return isError(given) && isRefusedAs(given, expected);
   if (typeof expected !== "number") return given === expected;
   const allowed =
     "absolute" in tolerance ? tolerance.absolute : tolerance.relative * Math.max(Math.abs(expected), 1e-300);
   return typeof given === "number" && Math.abs(given - expected) <= allowed;
 }
+
+const isRefusedAs = ({ code, message }: AnsweredError, expected: ExpectedRefusal): boolean =>
+  code === expected.error &&
+  (expected.message === undefined || !carriesMessage.includes(code) || message === expected.message);

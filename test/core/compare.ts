@@ -1,15 +1,22 @@
 import { expect } from "vitest";
 import { CellError, type CellValue, type Grid } from "../../src/cells/values";
-import type { Check, Expected } from "../../src/core/define";
+import type { Check, Expected, ExpectedRefusal } from "../../src/core/define";
+import { cellsOf } from "../../src/core/describe";
 
 /** Largest difference that a check allows at an expected value. */
 function allowed(tolerance: Check["tolerance"], expected: number): number {
   return "absolute" in tolerance ? tolerance.absolute : tolerance.relative * Math.max(Math.abs(expected), 1e-300);
 }
 
-function expectValue(actual: CellValue | undefined, expected: number | string, tolerance: Check["tolerance"]): void {
-  if (actual instanceof CellError && typeof expected === "string" && expected.startsWith("#")) {
-    expect(actual.code).toBe(expected);
+function expectValue(
+  actual: CellValue | undefined,
+  expected: number | string | ExpectedRefusal,
+  tolerance: Check["tolerance"],
+): void {
+  if (typeof expected === "object") {
+    // With its whole sentence, in a table as well: none is expected only of an error that is not ours.
+    const { code, message } = actual instanceof CellError ? actual : { code: `no refusal, but ${actual}`, message: "" };
+    expect({ error: code, message }).toEqual({ message: "", ...expected });
   } else if (typeof expected === "number") {
     expect(actual, `expected ${expected}, got ${String(actual)}`).toBeTypeOf("number");
     expect(Math.abs((actual as number) - expected), `${String(actual)} against ${expected}`).toBeLessThanOrEqual(
@@ -22,14 +29,10 @@ function expectValue(actual: CellValue | undefined, expected: number | string, t
 
 /** Compares what a cell function gave with what its page says it gives. */
 export function expectGrid(actual: Grid, expected: Expected, tolerance: Check["tolerance"]): void {
-  if (typeof expected === "object" && "error" in expected) {
-    const error = actual[0]?.[0];
-    expect(error).toBeInstanceOf(CellError);
-    expect((error as CellError).code).toBe(expected.error);
-    if (expected.message !== undefined) expect((error as CellError).message).toBe(expected.message);
-    return;
-  }
-  const rows = typeof expected === "object" ? expected : [[expected]];
+  // A refusal of the whole answer stands in each of its cells.
+  const isRefused = typeof expected === "object" && "error" in expected;
+  const rows = isRefused ? actual.map((row) => row.map(() => expected)) : cellsOf(expected);
+  expect(rows.length).toBeGreaterThan(0);
   expect(actual.map((row) => row.length)).toEqual(rows.map((row) => row.length));
   rows.forEach((row, rowIndex) => {
     row.forEach((value, column) => {

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { catalogue } from "../../src/core/catalogue";
+import type { Check, FunctionPage } from "../../src/core/define";
 import { asMarkdown } from "../../src/generate/blocks";
 import { checksPage } from "../../src/generate/checks-page";
 
@@ -34,4 +35,24 @@ test("no function rests on memory or common practice alone", () => {
     const statuses = functionPage.checks.map(({ status }) => status);
     expect(statuses.some((status) => ["published", "certified", "exact"].includes(status))).toBe(true);
   }
+});
+
+test("a degenerate check is counted apart and says what lies idle", () => {
+  for (const { spec, page: functionPage } of catalogue) {
+    const checks: readonly Check[] = functionPage.checks;
+    const published = checks.filter(({ status, degenerate }) => status === "published" && degenerate === undefined);
+    const degenerate = checks.filter((check) => check.degenerate !== undefined);
+    const row = new RegExp(
+      `^\\| ${spec.id} \\| ${published.length || ""} \\|.*\\| ${degenerate.length || ""} \\|$`,
+      "m",
+    );
+    expect(page).toMatch(row);
+    for (const { degenerate: idle } of degenerate) expect(page).toContain(`degenerate: ${idle}`);
+  }
+});
+
+test("a function without a published value says why", () => {
+  const reasons = catalogue.flatMap((entry) => (entry.page as FunctionPage).unpublished ?? []);
+  expect(reasons.length).toBeGreaterThan(0);
+  for (const reason of reasons) expect(page).toContain(reason);
 });

@@ -9,6 +9,8 @@ const moisture = "from 0 up to, not including, 1 (76% or 0.76)";
 const storedAsText = "(it looks like a number but is stored as text: type it again as a number)";
 
 const refused = (message: string) => ({ error: "#VALUE!", message });
+const inEachColumn = (loss: string) =>
+  new Array(4).fill(refused(`loss must be at most 0.25, the moisture of the leaf, as a loss of ${loss}; got 0.5`));
 const silent = (message: string) => ({ error: "#N/A", message });
 
 /** Most numbers are sums of powers of two, so that every answer can be had by hand to the last digit. */
@@ -81,7 +83,7 @@ export const edgeCases: readonly EdgeCase[] = [
     name: "an error in the middle of a column",
     id: "TARGETWEIGHT",
     given: [[[320], [divided], [200]], 0.75, 0.5],
-    gives: [[160], ["#DIV/0!"], [100]],
+    gives: [[160], [divided], [100]],
   },
   {
     name: "an error in a list",
@@ -95,7 +97,7 @@ export const edgeCases: readonly EdgeCase[] = [
     given: [[[400], [notAvailable], [200]], 0.75, 0, null, null, 0.25, 0.5, 0, 0, 0],
     gives: [
       [50, 100, 75],
-      ["#N/A", "#N/A", "#N/A"],
+      [notAvailable, notAvailable, notAvailable],
       [25, 50, 37.5],
     ],
   },
@@ -144,7 +146,12 @@ export const edgeCases: readonly EdgeCase[] = [
     given: [true, 0.5],
     gives: refused("weight must be a weight above 0; got TRUE"),
   },
-  { name: "FALSE for a number", id: "DRYMATTER", given: [[[false], [64]], 0.5], gives: [["#VALUE!"], [32]] },
+  {
+    name: "FALSE for a number",
+    id: "DRYMATTER",
+    given: [[[false], [64]], 0.5],
+    gives: [[refused("weight must be a weight above 0; got FALSE")], [32]],
+  },
   {
     name: "FALSE for the headings",
     id: "LOSSMEANINGS",
@@ -251,7 +258,7 @@ export const edgeCases: readonly EdgeCase[] = [
     name: "refusals beside answers",
     id: "TARGETWEIGHT",
     given: [[[320], [-1], [200]], 0.75, 0.5],
-    gives: [[160], ["#VALUE!"], [100]],
+    gives: [[160], [refused("weight must be a weight above 0; got -1")], [100]],
   },
   {
     name: "a refusal inside a table",
@@ -259,8 +266,8 @@ export const edgeCases: readonly EdgeCase[] = [
     given: [320, 0.25, 0.5, false],
     gives: [
       ["water", 280, 40, 1 / 7, 1 / 6],
-      ["weight", "#VALUE!", "#VALUE!", "#VALUE!", "#VALUE!"],
-      ["points", "#VALUE!", "#VALUE!", "#VALUE!", "#VALUE!"],
+      ["weight", ...inEachColumn("weight")],
+      ["points", ...inEachColumn("points")],
     ],
   },
   {
@@ -419,6 +426,6 @@ export const edgeCases: readonly EdgeCase[] = [
     name: "too few past lots for a row",
     id: "FINISHEDFORECAST",
     given: [128, [[400]], [[100]]],
-    gives: [["#N/A", "#N/A", "#N/A"]],
+    gives: [new Array(3).fill(silent("pastFreshWeights must hold at least 3 finished lots; got 1"))],
   },
 ];

@@ -13,7 +13,12 @@ test.each<Line>([
   ["a number within its share", [[202]], 200, { relative: 0.01 }],
   ["a text", [["enough"]], "enough"],
   ["a cell that waits", [[""]], ""],
-  ["a table with a text and an error", [["z"], [{ code: "#N/A" }]], [["z"], ["#N/A"]]],
+  ["a table with a text and an error", [["z"], [{ code: "#N/A" }]], [["z"], [{ error: "#N/A" }]]],
+  [
+    "a table with a refusal in its words",
+    [["z"], [refused]],
+    [["z"], [{ error: "#VALUE!", message: refused.message }]],
+  ],
   ["a refusal", refused, { error: "#VALUE!" }],
   ["a refusal in its words", refused, { error: "#VALUE!", message: refused.message }],
   ["a refusal inside a grid", [[refused]], { error: "#VALUE!", message: refused.message }],
@@ -35,6 +40,7 @@ test.each<Line>([
   ["an error instead of a number", refused, 200],
   ["another error", { code: "#N/A" }, { error: "#VALUE!" }],
   ["a refusal in other words", refused, { error: "#VALUE!", message: "weight must be above 0" }],
+  ["a refusal in a table in other words", [["z"], [refused]], [["z"], [{ error: "#VALUE!", message: "x" }]]],
   ["a text instead of an error", [["#VALUE!"]], { error: "#VALUE!" }],
 ])("%s is not", (_, answered, expected, tolerance = exact) => {
   expect(isAsExpected(answered, expected, tolerance)).toBe(false);

@@ -295,6 +295,37 @@ export const balanceFitPage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
+      given: [
+        [["a"], ["b"], ["c"]],
+        [[44], [48], [32]],
+        [[0.5], [0.75], [0.75]],
+        [[4], [0], [12]],
+        [[0], [1 / 48], [0]],
+        [[null], [null], [4]],
+        [[null], [null], [0.5]],
+        [[null], [0.5], [null]],
+        null,
+        false,
+      ],
+      expected: [
+        ["a", 44, 4 * 11.42105, 0.5, 0.5, (64 / 361 / (10 / 19)) ** 0.5],
+        ["b", 48, 48, 0.75, 1 - 11.42105 / 48, (121 / 361 / (10 / 19)) ** 0.5],
+        ["c", 32, 4 * (11.42105 - 2), 0.75, 0.75, (729 / 361 / (162 / 19)) ** 0.5],
+        ["agrees", 14 / 19, 2, /* @__PURE__ */ Math.exp(-7 / 19), "", ""],
+      ],
+      source: {
+        work: weightedMean,
+        place:
+          "the same three readings as dry matter of a lot: 44 ± 4 at 50 %, of which half is lost, are 11 ± 1; 48 at 75 ± 2.08 % are 12 ± 1; 32 ± 12 at 75 % and 4 at 50 % taken out are 10 ± 3. Each row moves to the mean of 11.42105; γ, p and z as in the check of the mean alone",
+      },
+      tolerance: { absolute: 0.00002 },
+      because: "published to five decimals, four times which is a weight",
+    },
+    {
+      status: "published",
+      exercises: "calculation",
+      degenerate: "no water, no losses: a mean of readings of one thing",
       given: [
         [["a"], ["b"], ["c"]],
         [[11], [12], [10]],
@@ -323,6 +354,8 @@ export const balanceFitPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
+      degenerate: "no water, no losses: a mean of readings of one thing",
       given: [[["a"], ["b"]], [[100], [104]], [[0], [0]], [[1], [2]], 0],
       expected: [
         headings,
@@ -337,6 +370,8 @@ export const balanceFitPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
+      degenerate: "no water, no losses: a mean of readings of one thing",
       given: [[["a"], ["b"], ["c"]], [[100], [101], [105]], [[0], [0], [0]], 1, 0],
       expected: [
         headings,
@@ -359,6 +394,7 @@ export const balanceFitPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [stages, [[900], [780], [505], [218]], moistures, weightErrors, moistureErrors],
       expected: [
         headings,
@@ -373,6 +409,7 @@ export const balanceFitPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [stages, [[900], [780], [565], [218]], moistures, weightErrors, moistureErrors],
       expected: [
         headings,
@@ -394,6 +431,7 @@ export const balanceFitPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [stages, [[900], [755], [480], [204]], moistures, weightErrors, moistureErrors, [[0], [25], [0], [3]]],
       expected: [
         headings,
@@ -408,6 +446,7 @@ export const balanceFitPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [[["a"], ["b"], ["c"]], [[100], [150], [100]], [[0], [null], [0]], 1, 0, null, null, null, null, false],
       expected: [
         ["a", 100, 100, 0, 0, 0],
@@ -420,6 +459,7 @@ export const balanceFitPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [stages, [[900], [780], [0.505], [218]], moistures, weightErrors, moistureErrors],
       expected: {
         error: "#N/A",
@@ -431,6 +471,7 @@ export const balanceFitPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [[["a"], ["b"]], [[100], [90]], [[0], [0]], 0, 0],
       expected: {
         error: "#N/A",
@@ -441,6 +482,7 @@ export const balanceFitPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [
         [["fresh"], ["fired"]],
         [[100], [50]],
@@ -465,6 +507,7 @@ export const balanceFitPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [[["a"], ["b"], ["c"]], [[100], [101], [100.2]], [[0], [0], [0]], [[0.0001], [500], [0.0001]], 0],
       expected: {
         error: "#VALUE!",

@@ -13,7 +13,7 @@ import { must } from "../errors";
 import { dryMatter } from "../moisture/dry-matter";
 import { Phrase } from "../phrases";
 import { looseWeight, moisture, share, text, weight, weightDifference } from "../quantities";
-import { teaWaterLoss } from "../sources";
+import { silageShrink, teaWaterLoss } from "../sources";
 import { percent, step, workingNumber } from "../working";
 import { type Stage, stagesOf } from "./stage";
 
@@ -271,6 +271,23 @@ export const stageBalancePage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
+      given: [[["packed"], ["fed"]], [[100], [94.75]], [[0.65], [65 / 94.75]], null, null, false],
+      expected: [
+        ["packed", 100, 0.65, 35, "", "", "", 1, "", ""],
+        ["fed", 94.75, 65 / 94.75, 29.75, 0, 0, 5.25, 0.85, "", 0],
+        ["total", "", "", "", 0, 0, 5.25, 0.85, "", 0],
+      ],
+      source: {
+        work: silageShrink,
+        place: "100 pounds at 65 % moisture lose 5.25 pounds, all of it dry matter: 5.25 / 35 is a loss of 15 %",
+      },
+      tolerance: { absolute: 1e-9 },
+      because: "published exactly; the 65 pounds of water stay",
+    },
+    {
+      status: "published",
+      exercises: "calculation",
       given: [[["fresh"], ["fired"]], [[100], [55]], [[0.78], [0.6]], null, null, false],
       expected: [
         ["fresh", 100, 0.78, 22, "", "", "", 1, "", ""],
@@ -286,6 +303,7 @@ export const stageBalancePage = {
     },
     {
       status: "exact",
+      exercises: "waiting",
       given: [
         [["fresh"], ["fired"]],
         [[500], [300]],
@@ -297,6 +315,7 @@ export const stageBalancePage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [
         [["fresh"], ["withered"], ["fired"], ["finished"]],
         [[900], [755], [480], [204]],
@@ -318,6 +337,7 @@ export const stageBalancePage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [
         [["fresh"], ["fired"], ["finished"]],
         [[400], [200], [96]],
@@ -339,6 +359,7 @@ export const stageBalancePage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [
         [["fresh"], ["finished"]],
         [[600], [150]],
@@ -354,6 +375,7 @@ export const stageBalancePage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [
         [["fresh"], ["fired"], ["finished"]],
         [[400], [200], [96]],
@@ -370,6 +392,7 @@ export const stageBalancePage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [
         [["fresh"], ["fired"], ["finished"]],
         [[900], [480], [204]],

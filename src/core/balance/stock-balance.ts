@@ -218,6 +218,8 @@ export const stockBalancePage = {
     "A stock that is not counted yet makes the whole balance wait; 0 is a stock that has run out. The answer is a table, and a spill cannot stand inside a worksheet table: there ask for one cell, =INDEX(TEA.STOCKBALANCE(A2:A6, B2:B6, C2:C6, , D2:D6, , , FALSE), 6, 1) is the verdict of five rows.",
     "Refused: a book without a row that comes in (opening or in) or without one that goes out (out or closing), a row without a name or a direction, and an outturn above 1.",
   ],
+  unpublished:
+    "The works found give the balance and its test in symbols, and no book in numbers: the year of each check is an invented one, worked by hand.",
   sources: [
     { work: safeguardsBalance, place: "MUF = (PB + X − Y) − PE, tested there against three standard deviations" },
     { work: oneCertBalance, place: "A + B − D = C" },
@@ -246,6 +248,7 @@ export const stockBalancePage = {
   checks: [
     {
       status: "exact",
+      exercises: "calculation",
       given: [year, ways, [[1350], [9784], [7912], [226], [2985]], null, errors],
       expected: [
         headings,
@@ -262,6 +265,7 @@ export const stockBalancePage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [year, ways, [[1350], [9784], [8012], [226], [2985]], null, errors, null, null, false],
       expected: [
         ["opening stock", "opening", 1350, 1350, 1, 0.015625],
@@ -276,6 +280,7 @@ export const stockBalancePage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [
         year,
         ways,
@@ -301,6 +306,7 @@ export const stockBalancePage = {
     },
     {
       status: "exact",
+      exercises: "input",
       given: [[["leaf"], ["tea"]], [["IN"], ["期末"]], [[1000], [200]], 0.25, 3, 0.01, null, false],
       expected: [
         ["leaf", "in", 1000, 250, Math.sqrt(100.5625), 100.5625 / 105.125],
@@ -313,6 +319,7 @@ export const stockBalancePage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [year, ways, [[1350], [9784], [7912], [226], [2985]], null, null, null, null, false],
       expected: [
         ["opening stock", "opening", 1350, 1350, "", ""],
@@ -327,6 +334,7 @@ export const stockBalancePage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [[["made"], ["sold"]], [["in"], ["out"]], [[0.3], [0.3]], null, 0, null, null, false],
       expected: [
         ["made", "in", 0.3, 0.3, 0, 0],
@@ -338,6 +346,7 @@ export const stockBalancePage = {
     },
     {
       status: "exact",
+      exercises: "waiting",
       given: [year, ways, [[1350], [9784], [7912], [226], [null]], null, errors],
       expected: "",
       working: "the closing stock is not counted yet: the balance waits",
@@ -345,6 +354,7 @@ export const stockBalancePage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [
         [["made"], ["bought"]],
         [["in"], ["in"]],
@@ -359,6 +369,7 @@ export const stockBalancePage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [[["sold"]], [["out"]], [[500]]],
       expected: {
         error: "#VALUE!",
@@ -369,6 +380,7 @@ export const stockBalancePage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [
         [["leaf"], ["sold"]],
         [["in"], ["out"]],

@@ -2,6 +2,7 @@ import { isAbove } from "../comparison";
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { mustBe } from "../errors";
 import { count, ratio, weight, weight as weightQuantity } from "../quantities";
+import { armyBuses } from "../sources";
 import { step } from "../working";
 import { maxLoad, panAndScale, panLoad, readability } from "./charge-parameters";
 import { stepsWithin, wholeSteps } from "./whole-steps";
@@ -81,7 +82,20 @@ export const chargeCountPage = {
   ],
   checks: [
     {
+      status: "published",
+      exercises: "calculation",
+      given: [1128, 36, 36, 1],
+      expected: 32,
+      source: {
+        work: armyBuses,
+        place: "1128 soldiers in buses that hold 36; by weight 31 would be nearest, of 36.4",
+      },
+      tolerance: { absolute: 0 },
+      because: "whole buses",
+    },
+    {
       status: "exact",
+      exercises: "calculation",
       given: [466, 350],
       expected: 1,
       working: "one charge is 466 − 350 = 116 too heavy, two are 350 − 233 = 117 too light: one is nearer",
@@ -89,6 +103,7 @@ export const chargeCountPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [467, 350],
       expected: 2,
       working: "one charge is 467 − 350 = 117 too heavy, two are 350 − 233.5 = 116.5 too light: two are nearer",
@@ -96,6 +111,7 @@ export const chargeCountPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [1200, 350, null, 5],
       expected: 4,
       working: "three charges of 400 are 50 too heavy, four of 300 are 50 too light: a tie takes more pans",
@@ -103,6 +119,7 @@ export const chargeCountPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [705, 350, 352, 1],
       expected: 3,
       working: "two charges are nearest, but 705 steps in two make one of 353, which passes 352; three make 235 each",
@@ -110,6 +127,7 @@ export const chargeCountPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [705, 350, 352.5],
       expected: 2,
       working: "705 / 2 = 352.5, which does not pass 352.5; without readability no charge is rounded up",
@@ -117,6 +135,7 @@ export const chargeCountPage = {
     },
     {
       status: "exact",
+      exercises: "input",
       given: [[[466], [467], [1200]], 350],
       expected: [[1], [2], [4]],
       working: "the three weights above, as a column",
@@ -124,6 +143,7 @@ export const chargeCountPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [120, 350],
       expected: 1,
       working: "120 is less than one pan load, and there cannot be fewer charges than one",
@@ -131,6 +151,7 @@ export const chargeCountPage = {
     },
     {
       status: "common practice",
+      exercises: "calculation",
       given: [710, 350, null, 1],
       expected: 2,
       fact: "a sifted lot of 710 g, fired at about 350 g a pan, makes two charges",
@@ -139,6 +160,7 @@ export const chargeCountPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [900, 320, 300],
       expected: { error: "#VALUE!", message: "maxLoad must be at least 320, the panLoad; got 300" },
       working: "300 < 320",
@@ -146,6 +168,7 @@ export const chargeCountPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [10, 0.5, null, 1],
       expected: { error: "#VALUE!", message: "panLoad must be at least 1, the readability; got 0.5" },
       working: "0.5 < 1",
@@ -153,6 +176,7 @@ export const chargeCountPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [90000, 0.3],
       expected: {
         error: "#VALUE!",
@@ -164,6 +188,7 @@ export const chargeCountPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [900, 320, null, 0.7],
       expected: {
         error: "#VALUE!",

@@ -12,7 +12,7 @@ import {
 } from "../define";
 import { Phrase } from "../phrases";
 import { count, looseWeight, moisture, weight, weight as weightQuantity } from "../quantities";
-import { teaWaterLoss } from "../sources";
+import { irriMoisture, teaWaterLoss } from "../sources";
 import type { Leaf } from "../targets/drying-path";
 import { dryingPath, type TargetKind, target, targetKind } from "../targets/drying-path";
 import { percent, step, sumOf, workingNumber } from "../working";
@@ -132,6 +132,26 @@ export const chargePlanPage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
+      given: [1000, 0.25, 350, 0.14, null, null, 1, false],
+      expected: [
+        [1, 334, 291.248],
+        [2, 333, 290.376],
+        [3, 333, 290.376],
+        ["total", 1000, 872],
+      ],
+      source: {
+        work: irriMoisture,
+        place:
+          "worked example, 1000 kg from 25 % to 14 % are 872 kg, the total; the charges are whole steps of a third, with their share of the 872",
+      },
+      tolerance: { absolute: 0.5 },
+      because: "published to the whole kilogram",
+    },
+    {
+      status: "published",
+      exercises: "calculation",
+      degenerate: "one charge: nothing is split",
       given: [100, 0.78, 100, 0.6, null, null, null, false],
       expected: [
         [1, 100, 55],
@@ -146,6 +166,7 @@ export const chargePlanPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [
         1300,
         0.78,
@@ -166,7 +187,21 @@ export const chargePlanPage = {
       ...exactly,
     },
     {
+      status: "common practice",
+      exercises: "calculation",
+      given: [700, 0.76, 135, [[0.575], [0.45], [0.325], [0.05]], null, 150, 1, false],
+      expected: [
+        ...new Array(5)
+          .fill([140, 33.6 / 0.425, 33.6 / 0.55, 33.6 / 0.675, 33.6 / 0.95])
+          .map((row, charge) => [charge + 1, ...row]),
+        ["total", 700, 168 / 0.425, 168 / 0.55, 168 / 0.675, 168 / 0.95],
+      ],
+      fact: "buds are fired in charges of 120 to 150 g, down to 55 to 60, 45, 30 to 35 and 5 % moisture; 700 g at about 135 g make five of 140, each with 140 × 0.24 = 33.6 g of dry matter",
+      ...exactly,
+    },
+    {
       status: "exact",
+      exercises: "calculation",
       given: [1000, 0.75, 340, [[0.5, 0.2]], null, null, 1],
       expected: [
         headings,
@@ -180,6 +215,7 @@ export const chargePlanPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [1000, 0.75, 340, 0.3, "weight", null, null, false],
       expected: [
         [1, 1000 / 3, 700 / 3],
@@ -192,6 +228,7 @@ export const chargePlanPage = {
     },
     {
       status: "exact",
+      exercises: "waiting",
       given: [null, 0.75, 340, 0.5],
       expected: "",
       working: "not weighed yet: the answer waits",
@@ -199,6 +236,7 @@ export const chargePlanPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [1000, 0.75, 340, [[0.5], [0.6]]],
       expected: {
         error: "#VALUE!",
@@ -209,6 +247,7 @@ export const chargePlanPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [1000.5, 0.75, 340, 0.5, null, null, 1],
       expected: {
         error: "#VALUE!",
@@ -219,6 +258,7 @@ export const chargePlanPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [1000, 0.75, null, 0.5],
       expected: { error: "#VALUE!", message: "panLoad must be a weight above 0; got a blank" },
       working: "the pan load is the maker's decision, and it is not there",

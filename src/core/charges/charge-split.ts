@@ -1,5 +1,6 @@
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { count, tally, weight, weight as weightQuantity } from "../quantities";
+import { numpySplit } from "../sources";
 import { step, sumOf, workingNumber } from "../working";
 import { chargeCount } from "./charge-count";
 import { maxLoad, panAndScale, panLoad, readability } from "./charge-parameters";
@@ -67,7 +68,26 @@ export const chargeSplitPage = {
   ],
   checks: [
     {
+      status: "published",
+      exercises: "calculation",
+      given: [8, 2.7, null, 1],
+      expected: [[3], [3], [2]],
+      source: { work: numpySplit, place: "first example: 8 values into 3 parts; three are nearest to 2.7" },
+      tolerance: { absolute: 0 },
+      because: "whole values",
+    },
+    {
+      status: "published",
+      exercises: "calculation",
+      given: [9, 2.25, null, 1],
+      expected: [[3], [2], [2], [2]],
+      source: { work: numpySplit, place: "second example: 9 values into 4 parts; 9 / 4 = 2.25" },
+      tolerance: { absolute: 0 },
+      because: "whole values",
+    },
+    {
       status: "exact",
+      exercises: "calculation",
       given: [702, 340, null, 1],
       expected: [[351], [351]],
       working: "two charges are nearest to 340 (351); 702 = 2 × 351 + 0",
@@ -75,6 +95,7 @@ export const chargeSplitPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [1000, 350, null, 1],
       expected: [[334], [333], [333]],
       working: "three charges are nearest to 350; 1000 = 3 × 333 + 1, so the first gets one step more",
@@ -82,6 +103,7 @@ export const chargeSplitPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [705, 350, 352, 1],
       expected: [[235], [235], [235]],
       working: "two charges would be 353 and 352, and 353 passes 352; 705 = 3 × 235",
@@ -89,6 +111,7 @@ export const chargeSplitPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [1234.5, 300, null, 0.1],
       expected: [[308.7], [308.6], [308.6], [308.6]],
       working: "12345 steps in four charges: 12345 = 4 × 3086 + 1",
@@ -96,6 +119,7 @@ export const chargeSplitPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [466, 350, null, 1],
       expected: 466,
       working: "one charge is 116 too heavy, two are 117 too light",
@@ -103,6 +127,7 @@ export const chargeSplitPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [467, 350, null, 1],
       expected: [[234], [233]],
       working: "two charges are nearer (116.5 against 117); 467 = 2 × 233 + 1",
@@ -110,6 +135,7 @@ export const chargeSplitPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [1200, 350, null, 5],
       expected: [[300], [300], [300], [300]],
       working: "a tie between three of 400 and four of 300 takes four; 240 steps of 5 = 4 × 60",
@@ -117,6 +143,7 @@ export const chargeSplitPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [467, 350],
       expected: [[233.5], [233.5]],
       working: "467 / 2 = 233.5",
@@ -124,6 +151,7 @@ export const chargeSplitPage = {
     },
     {
       status: "exact",
+      exercises: "waiting",
       given: [null, 350],
       expected: "",
       working: "no weight yet: the answer waits",
@@ -131,6 +159,7 @@ export const chargeSplitPage = {
     },
     {
       status: "common practice",
+      exercises: "calculation",
       given: [710, 350, null, 1],
       expected: [[355], [355]],
       fact: "a sifted lot of 710 g, fired at about 350 g a pan, makes two charges of 355 g",
@@ -139,6 +168,7 @@ export const chargeSplitPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [702.4, 340, null, 1],
       expected: {
         error: "#VALUE!",
@@ -149,6 +179,7 @@ export const chargeSplitPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [0.3, 5, null, 2],
       expected: {
         error: "#VALUE!",
@@ -159,6 +190,7 @@ export const chargeSplitPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [9000000000, 9000000000, null, 0.001],
       expected: {
         error: "#VALUE!",

@@ -89,6 +89,7 @@ export const splitWeightPage = {
     {
       // By hand: 6.088, 4.560, 11.313, 9.859, 10.180 down to 6, 4, 11, 9, 10, which is 40; two go to 0.859 and 0.560.
       status: "published",
+      exercises: "calculation",
       given: [42, [[247], [185], [459], [400], [413]], 1],
       expected: [[6], [5], [11], [10], [10]],
       source: { work: largestRemainder, place: "worked example, 42 seats" },
@@ -97,6 +98,7 @@ export const splitWeightPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [7, [[50, 30, 20]], 1],
       expected: [[4], [2], [1]],
       working: "3.5, 2.1, 1.4 down to 3, 2, 1; the one step left goes to the remainder 0.5",
@@ -104,6 +106,7 @@ export const splitWeightPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [0.7, [[0.5], [0.3], [0.2]], 0.1],
       expected: [[0.4], [0.2], [0.1]],
       working: "the same in steps of 0.1 and with shares of one",
@@ -111,6 +114,7 @@ export const splitWeightPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [5, [[1], [1]], 1],
       expected: [[3], [2]],
       working: "2.5 each: a tie, and the earlier one gets the step",
@@ -118,6 +122,7 @@ export const splitWeightPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [10, [[0.3], [0], [0.1]], 1],
       expected: [[8], [0], [2]],
       working: "7.5, 0, 2.5 down to 7, 0, 2; a tie of 0.5, and the earlier one gets the step",
@@ -125,6 +130,7 @@ export const splitWeightPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [905, [[3], [2], [2]], 2],
       expected: {
         error: "#VALUE!",
@@ -135,6 +141,7 @@ export const splitWeightPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [905, [[0], [0]], 5],
       expected: { error: "#VALUE!", message: "portions must hold at least one number above 0; got only 0" },
       working: "nothing can be shared out in proportion to 0 and 0",
@@ -142,6 +149,7 @@ export const splitWeightPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [905, [[3], [-2]], 5],
       expected: { error: "#VALUE!", message: "portions must be a number of 0 or more; got -2 in place 2 of the list" },
       working: "−2 < 0",

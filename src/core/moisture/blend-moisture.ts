@@ -63,6 +63,7 @@ export const blendMoisturePage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
       given: [
         [[1000], [1000]],
         [[0.14], [0.12]],
@@ -74,6 +75,7 @@ export const blendMoisturePage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [[[250, 150, 100]], [[0.72], [0.64], [0.5]]],
       expected: 0.652,
       working: "(250 × 0.72 + 150 × 0.64 + 100 × 0.5) / 500 = (180 + 96 + 50) / 500 = 326/500 = 0.652",
@@ -81,6 +83,7 @@ export const blendMoisturePage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [
         [[250], [150]],
         [[0.72], [64]],
@@ -94,6 +97,7 @@ export const blendMoisturePage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [
         [[250], [150], [100]],
         [[0.72], [0.64]],

@@ -42,6 +42,7 @@ export const dryBasisPage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
       given: [0.85],
       expected: 5.67,
       source: { work: foodBalanceNotes, place: "example 4" },
@@ -50,15 +51,17 @@ export const dryBasisPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [[[0.05], [0.1], [0.2], [0.25], [0.5], [0.6], [0.7], [0.75], [0.77], [0.8], [0.83]]],
       expected: [[1 / 19], [1 / 9], [0.25], [1 / 3], [1], [1.5], [7 / 3], [3], [77 / 23], [4], [83 / 17]],
       working:
         "5/95 = 0.0526316; 10/90 = 0.1111111; 20/80 = 0.25; 25/75 = 0.3333333; 50/50 = 1; 60/40 = 1.5; 70/30 = 2.3333333; 75/25 = 3; 77/23 = 3.3478261; 80/20 = 4; 83/17 = 4.8823529",
       ...exactly,
     },
-    { status: "exact", given: [0], expected: 0, working: "no water: 0 / 1 = 0", ...exactly },
+    { status: "exact", exercises: "edge", given: [0], expected: 0, working: "no water: 0 / 1 = 0", ...exactly },
     {
       status: "exact",
+      exercises: "refusal",
       given: [1],
       expected: {
         error: "#VALUE!",
@@ -69,6 +72,7 @@ export const dryBasisPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [78],
       expected: {
         error: "#VALUE!",

@@ -43,6 +43,7 @@ export const dryMatterPage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
       given: [10, 0.75],
       expected: 2.5,
       source: { work: foodBalanceNotes, place: "example 6, 10 kg at 75 %" },
@@ -51,6 +52,7 @@ export const dryMatterPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [650, 0.78],
       expected: 143,
       working: "650 × (1 − 0.78) = 650 × 0.22 = 143",
@@ -58,6 +60,7 @@ export const dryMatterPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [
         [[900], [755], [480], [204]],
         [[0.765], [0.725], [0.575], [0.045]],
@@ -68,6 +71,7 @@ export const dryMatterPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [650, 78],
       expected: { error: "#VALUE!", message: "moisture must be from 0 up to, not including, 1 (76% or 0.76); got 78" },
       working: "78 is 7800 %, more water than leaf",

@@ -84,6 +84,7 @@ export const freshMoisturePage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
       given: [1000, 872, 0.14],
       expected: 0.25,
       source: { work: irriMoisture, place: "worked example, 1000 kg from 25 % to 14 %, read backwards" },
@@ -92,6 +93,7 @@ export const freshMoisturePage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [2000, 500, 0.05],
       expected: 0.7625,
       working: "published input: 2000 g fresh, 500 g finished; 500 × 0.95 = 475 g dry; 1 − 475/2000 = 0.7625",
@@ -99,6 +101,7 @@ export const freshMoisturePage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [2000, 500, 0.05, 0.05],
       expected: 0.75,
       working: "2000 × 0.95 = 1900; 1 − 475/1900 = 0.75",
@@ -106,6 +109,7 @@ export const freshMoisturePage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [[[0.95 / 0.25], [0.95 / 0.23], [0.95 / 0.22]], 1, 0.05],
       expected: [[0.75], [0.77], [0.78]],
       working: "3.800, 4.130 and 4.318 kg fresh for each kg at 5 %: 1 − 0.95/3.8 = 0.75, and so on back to 77 and 78 %",
@@ -113,6 +117,7 @@ export const freshMoisturePage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [500, 2000, 0.05],
       expected: {
         error: "#VALUE!",

@@ -75,6 +75,7 @@ export const moistureNowPage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
       given: [100, 0.78, 55],
       expected: 0.6,
       source: { work: teaWaterLoss, place: "the whole statement: 45 of 100 kg leave" },
@@ -83,6 +84,7 @@ export const moistureNowPage = {
     },
     {
       status: "published",
+      exercises: "calculation",
       given: [1000, 0.25, 872],
       expected: 0.14,
       source: { work: irriMoisture, place: "worked example, 1000 kg from 25 % to 14 %, read backwards" },
@@ -91,6 +93,7 @@ export const moistureNowPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [300, 0.77, 210],
       expected: 141 / 210,
       working:
@@ -99,6 +102,7 @@ export const moistureNowPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [100, 0.77, [[65, 60]]],
       expected: [[1 - 0.23 / 0.65, 1 - 0.23 / 0.6]],
       working: "losses of 35 and 40 % of the weight: 1 − 23/65 = 0.6461538; 1 − 23/60 = 0.6166667",
@@ -106,6 +110,7 @@ export const moistureNowPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [400, 0.7, 500],
       expected: 0.76,
       working: "rained on: 400 × 0.3 = 120 g dry; 1 − 120/500 = 0.76",
@@ -113,6 +118,7 @@ export const moistureNowPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [1000, 0.75, 237.5, 0.05],
       expected: 0,
       working: "1000 × 0.25 × 0.95 = 237.5 g dry matter left and nothing else: 0",
@@ -121,6 +127,7 @@ export const moistureNowPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [1000, [[0.77], [0.76]], 240 / 0.95],
       expected: [[1 - (230 * 0.95) / 240], [0.05]],
       working:
@@ -129,6 +136,7 @@ export const moistureNowPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [426, 0.8, 80],
       expected: { error: "#VALUE!", message: "weightNow must be at least 85.2, the dry matter; got 80" },
       working: "426 × 0.2 = 85.2 g dry, more than the 80 g on the scale",

@@ -103,6 +103,7 @@ export const ovenMeanPage = {
   checks: [
     {
       status: "published",
+      exercises: "edge",
       given: [[[0.05], [0.053]]],
       expected: 0.0515,
       source: { work: iso1573, place: "repeatability, 0.3 g per 100 g" },
@@ -111,6 +112,7 @@ export const ovenMeanPage = {
     },
     {
       status: "published",
+      exercises: "refusal",
       given: [[[0.05], [0.054]]],
       expected: { error: "#N/A", message: "moistures must agree within 0.003; got a spread of 0.004" },
       source: { work: iso1573, place: "repeatability, 0.3 g per 100 g" },
@@ -118,6 +120,7 @@ export const ovenMeanPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [[[0.04, 0.05, 0.06, 0.07]], 0.03],
       expected: 0.055,
       working: "(0.04 + 0.05 + 0.06 + 0.07) / 4 = 0.22 / 4 = 0.055; spread 0.03, the limit",
@@ -125,6 +128,7 @@ export const ovenMeanPage = {
     },
     {
       status: "memory",
+      exercises: "calculation",
       given: [[[0.05, 0.0535, 0.052]]],
       expected: 0.155_5 / 3,
       recalls:
@@ -133,6 +137,7 @@ export const ovenMeanPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [[[0.05, 0.054, 0.052, 0.051]]],
       expected: { error: "#N/A", message: "moistures must agree within 0.00393; got a spread of 0.004" },
       working: "q(4) / q(2) = 3.63316 / 2.77181 = 1.31075; 0.003 × 1.31075 = 0.00393; 0.054 − 0.05 = 0.004",
@@ -140,6 +145,7 @@ export const ovenMeanPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [[[0.05]]],
       expected: { error: "#N/A", message: "moistures must hold at least two readings of the same leaf; got 1" },
       working: "one reading has no spread",
@@ -147,6 +153,7 @@ export const ovenMeanPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [[[0.05], [0.051]], 0.3],
       expected: {
         error: "#VALUE!",

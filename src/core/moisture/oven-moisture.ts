@@ -72,6 +72,7 @@ export const ovenMoisturePage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
       given: [100, 35],
       expected: 0.65,
       source: { work: jacobsenMicrowave, place: "example: 100 g wet, 35 g dry, 35 % dry matter" },
@@ -80,16 +81,32 @@ export const ovenMoisturePage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [57.312, 56.887, 48.812],
       expected: 0.05,
       working: "(57.312 − 56.887) / (57.312 − 48.812) = 0.425 / 8.500 = 0.05",
       tolerance: { relative: 1e-11 },
       because: "exact arithmetic; the difference of two near weights loses digits of a double",
     },
-    { status: "exact", given: [5, 1.25], expected: 0.75, working: "no dish: 3.75 / 5 = 0.75", ...exactly },
-    { status: "exact", given: [12, 12, 7], expected: 0, working: "nothing left in the oven: 0 / 5 = 0", ...exactly },
     {
       status: "exact",
+      exercises: "calculation",
+      given: [5, 1.25],
+      expected: 0.75,
+      working: "no dish: 3.75 / 5 = 0.75",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      exercises: "edge",
+      given: [12, 12, 7],
+      expected: 0,
+      working: "nothing left in the oven: 0 / 5 = 0",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      exercises: "refusal",
       given: [40, 40.2, 30],
       expected: {
         error: "#VALUE!",
@@ -100,6 +117,7 @@ export const ovenMoisturePage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [40, 30, 30],
       expected: {
         error: "#VALUE!",

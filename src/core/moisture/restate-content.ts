@@ -51,6 +51,7 @@ export const restateContentPage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
       given: [0.06, 0.2, [[0.15], [0.13], [0]]],
       expected: [[0.064], [0.065], [0.075]],
       source: { work: iowaMoistureBasis, place: "6.0 % at 20 % moisture, restated to 15 %, 13 % and dry" },
@@ -59,6 +60,7 @@ export const restateContentPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [0.06, 0.2, [[0.15], [0.13], [0]]],
       expected: [[0.06375], [0.06525], [0.075]],
       working: "6 × 0.85/0.8 = 6.375; 6 × 0.87/0.8 = 6.525; 6/0.8 = 7.5, in percent",
@@ -66,6 +68,7 @@ export const restateContentPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [6, 20, 0],
       expected: {
         error: "#VALUE!",
@@ -76,6 +79,7 @@ export const restateContentPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [-0.01, 0.2, 0],
       expected: { error: "#VALUE!", message: "content must be 0 or more; got -0.01" },
       working: "no content is below nothing",

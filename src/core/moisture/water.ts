@@ -34,6 +34,7 @@ export const waterPage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
       given: [10, 0.75],
       expected: 7.5,
       source: { work: foodBalanceNotes, place: "example 6, 10 kg at 75 %" },
@@ -42,6 +43,7 @@ export const waterPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [650, 0.78],
       expected: 507,
       working: "650 × 0.78 = 507; with 143 g dry: 650",
@@ -49,6 +51,7 @@ export const waterPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [-5, 0.78],
       expected: { error: "#VALUE!", message: "weight must be a weight above 0; got -5" },
       working: "no leaf weighs less than nothing",

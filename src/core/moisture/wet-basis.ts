@@ -42,6 +42,7 @@ export const wetBasisPage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
       given: [0.9],
       expected: 0.4736,
       source: { work: foodBalanceNotes, place: "example 5" },
@@ -50,6 +51,7 @@ export const wetBasisPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [[[1 / 19], [1 / 9], [0.25], [1 / 3], [1], [1.5], [7 / 3], [3], [77 / 23], [4], [83 / 17]]],
       expected: [[0.05], [0.1], [0.2], [0.25], [0.5], [0.6], [0.7], [0.75], [0.77], [0.8], [0.83]],
       working:
@@ -58,6 +60,7 @@ export const wetBasisPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [-0.1],
       expected: { error: "#VALUE!", message: "dryBasis must be from 0 to 25 (300% or 3); got -0.1" },
       working: "there is no leaf with less than no water",
@@ -65,11 +68,19 @@ export const wetBasisPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [300],
       expected: { error: "#VALUE!", message: "dryBasis must be from 0 to 25 (300% or 3); got 300" },
       working: "300 for each 1 would be 30000 %, and 99.67 % of the whole; 300 % is 3",
       ...exactly,
     },
-    { status: "exact", given: [25], expected: 25 / 26, working: "25 / (1 + 25) = 0.9615384615", ...exactly },
+    {
+      status: "exact",
+      exercises: "edge",
+      given: [25],
+      expected: 25 / 26,
+      working: "25 / (1 + 25) = 0.9615384615",
+      ...exactly,
+    },
   ],
 } as const satisfies FunctionPage;

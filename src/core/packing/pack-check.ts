@@ -102,6 +102,11 @@ const scatteringByOne = (n: number) => {
   return column([...repeated(n / 2, 100 - half), ...repeated(n / 2, 100 + half)]);
 };
 
+const ofOnePackage = {
+  error: "#N/A",
+  message: "netWeights must hold at least two packages of a large lot; got 1",
+};
+
 export const packCheckPage = {
   summary: "Net weights of filled packages against the nominal weight and the tolerance you type.",
   parameters: {
@@ -170,6 +175,7 @@ export const packCheckPage = {
       ] as const
     ).map(([n, published]): FunctionPage["checks"][number] => ({
       status: "published",
+      exercises: "calculation",
       given: [scatteringByOne(n), 100, 10, 1000],
       expected: [["agrees", 100, 100 - published, 1, 0, 0]],
       source: {
@@ -187,6 +193,7 @@ export const packCheckPage = {
       ] as const
     ).map(([n, worked]): FunctionPage["checks"][number] => ({
       status: "exact",
+      exercises: "calculation",
       given: [scatteringByOne(n), 100, 10, 1000],
       expected: [["agrees", 100, 100 - worked, 1, 0, 0]],
       working: `t₀.₉₉₅(${n - 1}) / √${n} = ${worked}, t integrated numerically to 40 digits in a separate program`,
@@ -195,6 +202,7 @@ export const packCheckPage = {
     })),
     {
       status: "exact",
+      exercises: "calculation",
       given: [column(twelve), 50, 4.5],
       expected: [["agrees", 50 + 0.8 / 12, 50, 0.2015094554, 0, 0]],
       working:
@@ -204,6 +212,7 @@ export const packCheckPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [halfAndHalf(), 50, 4.5, 200],
       expected: [["agrees", 49.9, 49.8464455962, 0.3051285766, 0, 0]],
       working:
@@ -213,6 +222,7 @@ export const packCheckPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [halfAndHalf(), 50, 4.5],
       expected: [["mean below the limit", 49.9, 50, 0.3051285766, 0, 0]],
       working: "when the thirty are all there are, the limit is the nominal weight, and 49.9 < 50",
@@ -221,6 +231,7 @@ export const packCheckPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [halfAndHalf(), 50, 4.5, 80],
       expected: [["mean below the limit", 49.9, 50, 0.3051285766, 0, 0]],
       working: "of 80 packages, fewer than 100, likewise",
@@ -229,6 +240,7 @@ export const packCheckPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [lastOfTwelve(40.9), 50, 4.5],
       expected: [
         [
@@ -246,6 +258,7 @@ export const packCheckPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [lastOfTwelve(41), 50, 4.5],
       expected: [["mean below the limit", 49.3, 50, Math.sqrt((81.46 - 70.56 / 12) / 11), 1, 0]],
       working: "50 − 41 = 9, exactly twice the tolerance and not more; (600 + 0.6 − 9)/12 = 49.3",
@@ -254,6 +267,7 @@ export const packCheckPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [column([18.2, 21, 21, 21]), 20, 1.8],
       expected: [["agrees", 20.3, 20, 1.4, 0, 0]],
       working: "20 − 18.2 = 1.8, exactly the tolerance and not more; s² = (4.41 + 3 · 0.49)/3 = 1.96",
@@ -262,6 +276,7 @@ export const packCheckPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [column([45.4, ...repeated(39, 50.4)]), 50, 4.5],
       expected: [["agrees", 50.275, 50, Math.sqrt(0.625), 1, 0]],
       working: "one of forty is 4.6 short: 1/40 = 2.5 %, not more; s² = (25 − 25/40)/39 = 0.625",
@@ -270,6 +285,7 @@ export const packCheckPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [column([45.4, ...repeated(38, 50.4)]), 50, 4.5],
       expected: [["too many short by more than the tolerance", 50.4 - 5 / 39, 50, Math.sqrt(25 / 39), 1, 0]],
       working: "one of thirty-nine: 2.56 %, more than 2.5 %; s² = (25 − 25/39)/38 = 25/39",
@@ -278,13 +294,15 @@ export const packCheckPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [50.1, 50, 4.5, 200],
-      expected: [["#N/A", 50.1, "#N/A", "", 0, 0]],
+      expected: [[ofOnePackage, 50.1, ofOnePackage, "", 0, 0]],
       working: "one package of many has no scatter to make an allowance from",
       ...exactly,
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [column([50.1, 49.9]), 50, 4.5, 1],
       expected: { error: "#VALUE!", message: "packages must be at least 2, as many as were weighed; got 1" },
       working: "1 < 2",
@@ -292,6 +310,7 @@ export const packCheckPage = {
     },
     {
       status: "exact",
+      exercises: "waiting",
       given: [[[null], [null]], 50, 4.5],
       expected: [["", "", "", "", "", ""]],
       working: "no tin weighed yet: the answer waits",
@@ -299,6 +318,7 @@ export const packCheckPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [column(twelve), 50, null],
       expected: { error: "#VALUE!", message: "tolerance must be a weight above 0; got a blank" },
       working: "none is supplied here",

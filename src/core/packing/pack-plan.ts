@@ -204,6 +204,7 @@ export const packPlanPage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
       given: [2000, 872, null, 0.25, 0.14, null, null, null, false],
       expected: [
         [872, 872 * (0.86 / 0.75), 2, 0, 2 * 872 * (0.86 / 0.75), 2 * 872 * (0.11 / 0.75)],
@@ -220,6 +221,7 @@ export const packPlanPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [1842.6, [[50], [20]], [[30], [null]], 0.052, 0.045, 0.15, 0.95, 0.1],
       expected: [
         headings,
@@ -235,6 +237,7 @@ export const packPlanPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [1842.6, [[50], [20]], [[30], [null]], 0.052, 0.045, 0.15, 0.95, null, false],
       expected: [
         [50, 50.615926356279, 30, 0, 1518.47779068837, 18.47779068837],
@@ -248,6 +251,8 @@ export const packPlanPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
+      degenerate: "one size, no moisture, no scatter, nothing left over: a division",
       given: [1000, 50, null, null, null, null, null, null, false],
       expected: [
         [50, 50, 20, 0, 1000, 0],
@@ -259,6 +264,7 @@ export const packPlanPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [180, [[50], [20]], [[4], [0]], null, null, null, null, null, false],
       expected: [
         [50, 50, 3, 1, 150, 0],
@@ -271,6 +277,7 @@ export const packPlanPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [40, 50, null, null, null, null, null, null, false],
       expected: [
         [50, 50, 0, 0, 0, 0],
@@ -282,6 +289,7 @@ export const packPlanPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [0.3, 0.1, null, null, null, null, null, 0.1, false],
       expected: [
         [0.1, 0.1, 3, 0, 0.3, 0],
@@ -294,6 +302,7 @@ export const packPlanPage = {
     },
     {
       status: "memory",
+      exercises: "calculation",
       given: [100, 10, null, null, null, 0.16, 0.8944, null, false],
       expected: [
         [10, 10.200043609, 9, 0, 91.800392481, 1.800392481],
@@ -307,6 +316,7 @@ export const packPlanPage = {
     },
     {
       status: "exact",
+      exercises: "waiting",
       given: [null, [[50], [20]]],
       expected: "",
       working: "not weighed yet: the answer waits",
@@ -314,6 +324,7 @@ export const packPlanPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [1000, 50, null, 0.052],
       expected: {
         error: "#VALUE!",
@@ -324,6 +335,7 @@ export const packPlanPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [1000, 50, null, 0.045, 0.052],
       expected: { error: "#VALUE!", message: "driestMoisture must be at most 0.045, the finishedMoisture; got 0.052" },
       working: "0.052 > 0.045: tea that gains weight needs no more of it",
@@ -331,6 +343,7 @@ export const packPlanPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [1000, 50, null, null, null, 0.15, 0.4],
       expected: { error: "#VALUE!", message: "confidence must be from 50% up to, not including, 100%; got 0.4" },
       working: "below a half the fill would lie below the nominal weight",

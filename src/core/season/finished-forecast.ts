@@ -12,7 +12,7 @@ import {
 import { noAnswer } from "../errors";
 import { studentQuantile } from "../numeric/student";
 import { confidence, looseWeight, share, weight } from "../quantities";
-import { nistNoInt1 } from "../sources";
+import { berkeleyAdmissions, nistNoInt1 } from "../sources";
 import { step } from "../working";
 import { lotsFound, pastLots, pastNames, rememberedForBook } from "./lots";
 import { originRegression } from "./origin-regression";
@@ -146,7 +146,21 @@ export const finishedForecastPage = {
   ],
   checks: [
     {
+      status: "published",
+      exercises: "calculation",
+      given: [100, [[825], [560], [325], [417], [191], [373]], [[512], [353], [120], [138], [53], [22]], 0.5],
+      expected: [[9.3500293353, 44.5, 79.6875031805]],
+      source: {
+        work: berkeleyAdmissions,
+        place:
+          "44.5 % of the male applicants of six departments were admitted, so 44.5 of 100 like them; the mean of the six shares would be 38.1. The ends by a second program, with t(0.75, 5) = 0.7266868 integrated at 40 digits",
+      },
+      tolerance: { absolute: 0.05 },
+      because: "published to a tenth of a percent",
+    },
+    {
       status: "exact",
+      exercises: "calculation",
       given: [300, [[50], [100], [150]], [[12], [20], [28]], 0.6],
       expected: [[188 / 3 - 2 * 26 ** 0.5, 60, 188 / 3 + 2 * 26 ** 0.5]],
       working:
@@ -156,6 +170,7 @@ export const finishedForecastPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [850, [[820], [640], [910], [715], [1050], [560]], [[171], [136], [194], [149], [223], [116]]],
       expected: [[172.6302646106, 179.0521831736, 184.9757333887]],
       working:
@@ -165,6 +180,7 @@ export const finishedForecastPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [10, [[100], [100], [100]], [[95], [10], [60]], 0.8],
       expected: [[0, 5.5, 10]],
       working:
@@ -173,6 +189,7 @@ export const finishedForecastPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [850, [[820], [640], [910]], [[171], [136], [null]]],
       expected: { error: "#N/A", message: "pastFreshWeights must hold at least 3 finished lots; got 2" },
       working: "the third lot is open: 2 < 3",

@@ -91,6 +91,7 @@ export const lotFlagPage = {
   checks: [
     {
       status: "exact",
+      exercises: "waiting",
       given: [500, 105, [[800], [900], [700], [600], [120]], [[168], [189], [147], [126], [560]]],
       expected: "",
       working: "four of the five are at 0.21 and so is this one; the fifth, swapped, is a lot to compare with as well",
@@ -98,6 +99,7 @@ export const lotFlagPage = {
     },
     {
       status: "published",
+      exercises: "calculation",
       given: [
         1,
         /* @__PURE__ */ [10, 14, 300].map((value) => [Math.exp(value / 1000 - 1)]),
@@ -113,6 +115,7 @@ export const lotFlagPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [
         [[780], [905], [690], [142], [820]],
         [[131], [190], [146], [700], [null]],
@@ -126,6 +129,7 @@ export const lotFlagPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [1600, [[1600], [100], [800]], [[1600, 1600, 1600, 1600, 1600]], [[100, 200, 400, 800, 1600]], 1.3],
       expected: [["high"], ["low"], [""]],
       working:
@@ -134,6 +138,7 @@ export const lotFlagPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [900, 150, [[1200], [880], [1000], [600]], [[258], [187], [216], [126]]],
       expected: { error: "#N/A", message: "pastFreshWeights must hold at least 5 finished lots; got 4" },
       working: "4 < 5",

@@ -128,6 +128,7 @@ export const lotFlagsPage = {
     {
       // The table scores 10, 12, 12, 13, 12, 11, 14 and 300: here they are thousandths of ln(finished/fresh) + 1.
       status: "published",
+      exercises: "calculation",
       given: [
         [[1, 1, 1, 1, 1, 1, 1, 1]],
         [/* @__PURE__ */ publishedData.map((value) => Math.exp(value / 1000 - 1))],
@@ -148,6 +149,7 @@ export const lotFlagsPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [
         [[820], [640], [910], [715], [1050], [560], [780], [905], [690], [142]],
         [[171], [136], [194], [149], [223], [116], [131], [190], [146], [700]],
@@ -173,6 +175,7 @@ export const lotFlagsPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [[[1600, 1600, 1600, 1600, 1600]], [[100, 200, 400, 800, 1600]], 1, false],
       expected: [
         [0.0625, -1.349, "low"],
@@ -187,6 +190,7 @@ export const lotFlagsPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [[[400, 800, 1200, 1600, 800]], [[100, 200, 300, 400, 400]], null, false],
       expected: [
         [0.25, 0, ""],
@@ -201,6 +205,7 @@ export const lotFlagsPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [
         [[1200], [880], [1000], [600], [900]],
         [[258], [187], [216], [126], [null]],

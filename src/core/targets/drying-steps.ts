@@ -160,6 +160,7 @@ export const dryingStepsPage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
       given: [100, 0.78, 0.6, null, null, false],
       expected: [
         ["start", 100, 0.78, 39 / 11, 0, 0, 1],
@@ -171,6 +172,7 @@ export const dryingStepsPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [650, 0.78, [[0.3], [0.45], [0.32], [0.05]], [["water"], ["moisture"], ["moisture"], ["moisture"]]],
       expected: [
         headings,
@@ -186,6 +188,7 @@ export const dryingStepsPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [400, 0.75, [[0.3], [0.3]], [["weight"], ["points"]], null, 0],
       expected: [
         ["start", 400, 0.75, 3, 0, 0, 1],
@@ -198,6 +201,7 @@ export const dryingStepsPage = {
     },
     {
       status: "exact",
+      exercises: "input",
       given: [400, 0.75, [[0.2], [0.5]], "water", null, false],
       expected: [
         ["start", 400, 0.75, 3, 0, 0, 1],
@@ -208,7 +212,22 @@ export const dryingStepsPage = {
       ...exactly,
     },
     {
+      status: "common practice",
+      exercises: "calculation",
+      given: [135, 0.76, [[0.6], [0.45], [0.3], [0.05]], null, null, false],
+      expected: [
+        ["start", 135, 0.76, 0.76 / 0.24, 0, 0, 1],
+        ["step 1", 81, 0.6, 1.5, 54, 54, 0.6],
+        ["step 2", 32.4 / 0.55, 0.45, 0.45 / 0.55, 81 - 32.4 / 0.55, 135 - 32.4 / 0.55, 0.24 / 0.55],
+        ["step 3", 32.4 / 0.7, 0.3, 0.3 / 0.7, 32.4 / 0.55 - 32.4 / 0.7, 135 - 32.4 / 0.7, 0.24 / 0.7],
+        ["step 4", 32.4 / 0.95, 0.05, 1 / 19, 32.4 / 0.7 - 32.4 / 0.95, 135 - 32.4 / 0.95, 0.24 / 0.95],
+      ],
+      fact: "a charge of buds, 120 to 150 g, goes to 55 to 60, 45, 30 to 35 and 5 % moisture: 135 × 0.24 = 32.4 g dry, over 0.4, 0.55, 0.7 and 0.95",
+      ...exactly,
+    },
+    {
       status: "exact",
+      exercises: "refusal",
       given: [650, 0.78, [[0.45], [0.32], [0.45]]],
       expected: {
         error: "#VALUE!",
@@ -219,6 +238,7 @@ export const dryingStepsPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [400, 0.75, [[0.25], [0.3]], [["moisture"], ["weight"]]],
       expected: {
         error: "#VALUE!",
@@ -229,6 +249,7 @@ export const dryingStepsPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [400, 0.75, [[0.6], [45]]],
       expected: {
         error: "#VALUE!",
@@ -239,6 +260,7 @@ export const dryingStepsPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [400, 0.75, [[0.6], [0.5], [0.4]], [["moisture"], ["water"]]],
       expected: { error: "#VALUE!", message: "targetKinds must have as many rows as targets; got 2 and 3" },
       working: "three targets, two kinds: the third is unknown",
@@ -246,6 +268,7 @@ export const dryingStepsPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [400, 0.75, [[0.6], [0.3]], [["含水率"], ["水分"]]],
       expected: {
         error: "#VALUE!",

@@ -53,6 +53,7 @@ export const firingMoisturePage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
       given: [0.78, 0.45, "weight"],
       expected: 0.6,
       source: { work: teaWaterLoss, place: "the whole statement: 45 of 100 kg leave" },
@@ -61,6 +62,7 @@ export const firingMoisturePage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [0.78, 0.3, [["water", "weight", "points"]]],
       expected: [[0.546 / 0.766, 0.48 / 0.7, 0.48]],
       working:
@@ -69,6 +71,7 @@ export const firingMoisturePage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [0.77, 0.3, "weight"],
       expected: 0.47 / 0.7,
       working: "published input: 30 % of the weight lost from 77 %; (0.77 − 0.3)/0.7 = 0.6714286, or 67.14 %",
@@ -76,6 +79,7 @@ export const firingMoisturePage = {
     },
     {
       status: "exact",
+      exercises: "input",
       given: [0.77, [[0.35], [0.4]], "重量"],
       expected: [[0.42 / 0.65], [0.37 / 0.6]],
       working: "published losses: 0.42/0.65 = 0.6461538 and 0.37/0.6 = 0.6166667",
@@ -83,6 +87,7 @@ export const firingMoisturePage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [0.25, 0.3, "weight"],
       expected: {
         error: "#VALUE!",
@@ -93,6 +98,7 @@ export const firingMoisturePage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [0.75, 0.3, "grams"],
       expected: {
         error: "#VALUE!",

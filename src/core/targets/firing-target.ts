@@ -62,6 +62,7 @@ export const firingTargetPage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
       given: [100, 0.78, [[0.45, 0.18]], [["weight", "points"]]],
       expected: [[55, 55]],
       source: { work: teaWaterLoss, place: "45 of 100 kg leave on the way from 78 to 60 %, which are 18 points" },
@@ -70,6 +71,7 @@ export const firingTargetPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [400, 0.75, 0.3, [["water"], ["weight"], ["points"]]],
       expected: [[310], [280], [2000 / 11]],
       working: "400 × (1 − 0.225) = 310; 400 × 0.7 = 280; 400 × 0.25/0.55 = 100/0.55 = 181.8181818",
@@ -77,6 +79,7 @@ export const firingTargetPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [300, 0.77, 0.3, "weight"],
       expected: 210,
       working: "published input: 300 g losing 30 % of its weight; 300 × 0.7 = 210",
@@ -84,6 +87,7 @@ export const firingTargetPage = {
     },
     {
       status: "exact",
+      exercises: "input",
       given: [650, 0.78, 0.3, "水分"],
       expected: 497.9,
       working: "650 × (1 − 0.78 × 0.3) = 650 × 0.766 = 497.9, with the meaning written in Chinese",
@@ -91,6 +95,7 @@ export const firingTargetPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [400, 0.75, 1, "water"],
       expected: 100,
       working: "all of the water off: 400 × 0.25 = 100 g of dry matter",
@@ -98,6 +103,7 @@ export const firingTargetPage = {
     },
     {
       status: "common practice",
+      exercises: "calculation",
       given: [355, 0.76, 0.3, "water"],
       expected: 274.06,
       fact: "the first firing takes out about 30 % of the water; 355 × (1 − 0.76 × 0.3) = 355 × 0.772 = 274.06",
@@ -105,6 +111,7 @@ export const firingTargetPage = {
     },
     {
       status: "common practice",
+      exercises: "calculation",
       given: [355, 0.76, 0.3, "weight"],
       expected: 248.5,
       fact: "taken for a loss of weight, the first firing would end far lower: 355 × 0.7 = 248.5",
@@ -112,6 +119,7 @@ export const firingTargetPage = {
     },
     {
       status: "common practice",
+      exercises: "calculation",
       given: [355, 0.76, 0.3, "points"],
       expected: 157.8,
       fact: "taken for points of moisture, lower still: 355 × 0.24/0.54 = 85.2/0.54 = 157.7778",
@@ -120,6 +128,7 @@ export const firingTargetPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [400, 0.25, 0.3, "weight"],
       expected: {
         error: "#VALUE!",
@@ -130,6 +139,7 @@ export const firingTargetPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [400, 0.25, 0.3, "points"],
       expected: {
         error: "#VALUE!",
@@ -140,6 +150,7 @@ export const firingTargetPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [400, 0.75, 30, "water"],
       expected: { error: "#VALUE!", message: "loss must be from 0 to 1 (30% or 0.3); got 30" },
       working: "30 is 3000 %",
@@ -147,6 +158,7 @@ export const firingTargetPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [400, 0.75, 0.3, null],
       expected: { error: "#VALUE!", message: 'lossOf must be one of "water", "weight", "points"; got a blank' },
       working: "310, 280 or 181.8 g: without a meaning there is no telling",
@@ -154,6 +166,7 @@ export const firingTargetPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [400, 0.75, 0.3, "moisture"],
       expected: {
         error: "#VALUE!",

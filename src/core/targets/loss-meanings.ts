@@ -68,6 +68,12 @@ const weightsOff = (W: number, rows: readonly (readonly Answer[])[]): string =>
 
 const headings = ["meaning", "scale reading", "weight off", "moisture", "dry basis"];
 
+const impossible = (loss: string) =>
+  new Array(4).fill({
+    error: "#VALUE!",
+    message: `loss must be at most 0.2, the moisture of the leaf, as a loss of ${loss}; got 0.3`,
+  });
+
 export const lossMeaningsPage = {
   summary: "The three meanings of one loss side by side: of the water, of the weight, in points.",
   parameters: {
@@ -109,6 +115,7 @@ export const lossMeaningsPage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
       given: [100, 0.78, 0.45, false],
       expected: [
         ["water", 64.9, 35.1, 0.429 / 0.649, 1.95],
@@ -125,6 +132,7 @@ export const lossMeaningsPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [400, 0.75, 0.3],
       expected: [
         headings,
@@ -138,11 +146,12 @@ export const lossMeaningsPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [500, 0.2, 0.3, false],
       expected: [
         ["water", 470, 30, 7 / 47, 0.175],
-        ["weight", "#VALUE!", "#VALUE!", "#VALUE!", "#VALUE!"],
-        ["points", "#VALUE!", "#VALUE!", "#VALUE!", "#VALUE!"],
+        ["weight", ...impossible("weight")],
+        ["points", ...impossible("points")],
       ],
       working:
         "400 g dry, 100 g water; 30 g of it off leaves 470 g, 70/470 and 70/400. 30 % of the weight is 150 g, and 30 points are more than 20: both impossible",
@@ -150,6 +159,7 @@ export const lossMeaningsPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [400, 0.75, 30],
       expected: { error: "#VALUE!", message: "loss must be from 0 to 1 (30% or 0.3); got 30" },
       working: "30 is 3000 %",

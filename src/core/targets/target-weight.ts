@@ -54,6 +54,7 @@ export const targetWeightPage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
       given: [2, 0.75, 0.15],
       expected: 0.59,
       source: { work: wardMoisture, place: "example, a load of 2 tons from 75 to 15 %" },
@@ -62,6 +63,7 @@ export const targetWeightPage = {
     },
     {
       status: "published",
+      exercises: "calculation",
       given: [60, 0.135, 0.105],
       expected: 57.99,
       source: { work: hellevangBlending, place: "a bushel of 60 pounds of wheat from 13.5 to 10.5 %" },
@@ -70,6 +72,7 @@ export const targetWeightPage = {
     },
     {
       status: "published",
+      exercises: "calculation",
       given: [1000, 0.25, 0.14],
       expected: 872,
       source: { work: irriMoisture, place: "worked example, 1000 kg from 25 % to 14 %" },
@@ -78,6 +81,7 @@ export const targetWeightPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [1000, 0.25, 0.14],
       expected: 750 / 0.86,
       working: "1000 × 0.75 / 0.86 = 750 / 0.86 = 872.0930233",
@@ -85,6 +89,7 @@ export const targetWeightPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [100, 0.8, 0.68],
       expected: 62.5,
       working: "a wither from 80 to 68 %: 100 × 0.2 / 0.32 = 62.5",
@@ -92,6 +97,7 @@ export const targetWeightPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [1, 0.05, [[0.75], [0.77], [0.78]]],
       expected: [[3.8], [0.95 / 0.23], [0.95 / 0.22]],
       working:
@@ -100,6 +106,7 @@ export const targetWeightPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [400, 0.75, 5],
       expected: {
         error: "#VALUE!",

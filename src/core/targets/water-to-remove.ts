@@ -54,6 +54,7 @@ export const waterToRemovePage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
       given: [100, 0.78, 0.6],
       expected: 45,
       source: { work: teaWaterLoss, place: "the whole statement" },
@@ -62,6 +63,7 @@ export const waterToRemovePage = {
     },
     {
       status: "published",
+      exercises: "calculation",
       given: [1000, 0.25, 0.14],
       expected: 128,
       source: { work: irriMoisture, place: "worked example, 1000 kg from 25 % to 14 % is 872 kg: 128 kg less" },
@@ -70,6 +72,7 @@ export const waterToRemovePage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [1000, 0.25, 0.14],
       expected: 110 / 0.86,
       working: "1000 × 0.11 / 0.86 = 110/0.86 = 127.9069767; with 872.0930233 it makes 1000",
@@ -77,6 +80,7 @@ export const waterToRemovePage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [480, 0.45, 0.45],
       expected: 0,
       working: "already there: 480 × 0 / 0.55 = 0",
@@ -84,6 +88,7 @@ export const waterToRemovePage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [480, 0.45, 0.6],
       expected: { error: "#VALUE!", message: "targetMoisture must be at most 0.45, the moisture of the leaf; got 0.6" },
       working: "0.6 > 0.45: water would have to be added",

@@ -191,6 +191,7 @@ function onePan(charges: number, end: readonly [number, number], lateFrom2: numb
   rows.push(["total", charges * 3, "", "", at(9), at(...end), lateFrom2 * minute, lateFrom2 > 0 ? "overruns" : ""]);
   return {
     status: "exact",
+    exercises: "calculation",
     given: [at(9), charges, twentyThrice, [[at(3)], [at(3)], [null]], null, null, null, false],
     expected: rows,
     working: `one pan, 3 firings of 0:20, rests of 3:00: a round takes ${charges} · 0:20, and comes round again after 0:20 + 3:00 at the soonest; max(${charges} · 3 · 20, 3 · 20 + 2 · 180 + ${charges - 1} · 20) = ${Math.max(charges * 60, 400 + charges * 20)} minutes from 9:00`,
@@ -263,6 +264,8 @@ export const dayPlanPage = {
     { work: bakerScheduling, place: "non-delay schedules" },
     { work: grahamAnomalies, place: "list schedules that end later though something takes less time" },
   ],
+  unpublished:
+    "No work was found that plans firings in rounds with rests between them: the days of the checks are worked by hand, and the tests plan random days with a second, slow program.",
   cautions: [hotPan, carbonMonoxide, warmLeaf],
   examples: [
     {
@@ -284,6 +287,7 @@ export const dayPlanPage = {
     onePan(12, [21, 0], 40),
     {
       status: "exact",
+      exercises: "calculation",
       given: [at(9), 12, twentyThrice, [[at(3)], [at(3)], [null]], 2],
       expected: [
         headings,
@@ -312,6 +316,7 @@ export const dayPlanPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [...lunchDay()],
       expected: [
         headings,
@@ -339,6 +344,7 @@ export const dayPlanPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [at(9), 2, [[at(0, 30)], [at(0, 30)]], at(40), null, at(22), at(6), false],
       expected: [
         row(1, 1, 1, [9, 0], [9, 0], [9, 30]),
@@ -354,6 +360,7 @@ export const dayPlanPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [at(10, 50), 4, [[at(0, 40)], [at(0, 10)]], at(0, 10), 2, at(12), at(12, 45), false],
       expected: [
         row(1, 1, 1, [10, 50], [10, 50], [11, 30]),
@@ -373,6 +380,7 @@ export const dayPlanPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [at(12, 15), 1, at(0, 30), null, null, at(12), at(12, 45), false],
       expected: [row(1, 1, 1, [12, 15], [12, 45], [13, 15]), ["total", 1, "", "", at(12, 45), at(13, 15), 0, ""]],
       working: "it begins as the break ends; fresh leaf that waits is no overrun",
@@ -381,6 +389,7 @@ export const dayPlanPage = {
     },
     {
       status: "exact",
+      exercises: "waiting",
       given: [null, 3, at(0, 20)],
       expected: "",
       working: "no time yet: the plan waits",
@@ -388,6 +397,7 @@ export const dayPlanPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [at(9), 200, twentyThrice],
       expected: { error: "#VALUE!", message: "charges must be few enough for 500 firings in all; got 200" },
       working: "200 · 3 = 600",
@@ -395,6 +405,7 @@ export const dayPlanPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [at(9), 3, 20],
       expected: {
         error: "#VALUE!",
@@ -405,6 +416,7 @@ export const dayPlanPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [at(9), 3, at(10), null, null, at(20), at(12)],
       expected: {
         error: "#VALUE!",
@@ -415,6 +427,7 @@ export const dayPlanPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [at(9), 3, at(0, 20), null, null, at(12)],
       expected: { error: "#VALUE!", message: "breakEnd must be given together with breakStart; got a blank" },
       working: "a break has two ends",
@@ -422,6 +435,7 @@ export const dayPlanPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [9.15, 3, at(0, 20)],
       expected: {
         error: "#VALUE!",

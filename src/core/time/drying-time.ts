@@ -291,6 +291,12 @@ function stepsToRest(readings: readonly Reading[]) {
   ];
 }
 
+const unslowed = {
+  error: "#N/A",
+  message: "endWeight must be typed while the weights do not slow down; got a blank",
+};
+const atRest = { error: "#N/A", message: "weights must still fall at the end; got 380" };
+
 export const dryingTimePage = {
   summary: "When leaf in drying will reach a weight, from timed weights: early, likely and late.",
   parameters: {
@@ -351,6 +357,7 @@ export const dryingTimePage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
       given: [column([0, 1, 2, 3, 5, 7, 10]), column([300, 191, 151, 151, 109, 87, 76]), 80],
       expected: [[98 / 11, 98 / 11, 98 / 11, 86.19059111]],
       source: {
@@ -363,6 +370,7 @@ export const dryingTimePage = {
     },
     {
       status: "published",
+      exercises: "calculation",
       given: [column(geankoplisTimes), column(geankoplisWeights), 4.15, 3.955],
       expected: [[5, 5, 5, 3.955]],
       source: {
@@ -374,6 +382,7 @@ export const dryingTimePage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [column(geankoplisTimes), column(geankoplisWeights), 4.15, 3.955],
       expected: [[4.8699386503, 5.1529943959, 5.4695873775, 3.955]],
       working:
@@ -383,6 +392,7 @@ export const dryingTimePage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [column(geankoplisTimes), column(geankoplisWeights), 4.019, 3.955],
       expected: [[5.8343558282, 7.665334097, 9.2144392031, 3.955]],
       working: "the same readings, to the weight that was read at 7 h: 4.2 + 1.2 · 0.222/0.163 = 5.8343558282",
@@ -391,6 +401,7 @@ export const dryingTimePage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [column([0, 1, 2, 3]), column(slowingWeights), 109.375, 100],
       expected: [[3.75, 5, 3 + Math.log(7) / Math.log(15 / 7), 100]],
       working:
@@ -399,6 +410,7 @@ export const dryingTimePage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [column([0, 1, 2, 3]), column(slowingWeights), 109.375],
       expected: [[3.75, 5, "", 100]],
       working: "the same without the end weight, which is found",
@@ -407,6 +419,7 @@ export const dryingTimePage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [column([0, 1, 2, 3]), column(steadyWeights), 300, 100],
       expected: [[5, 5.2293740588, 5.519798753, 100]],
       working:
@@ -416,13 +429,15 @@ export const dryingTimePage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [column([0, 1, 2, 3]), column(steadyWeights), 300],
-      expected: [[5, "#N/A", "", "#N/A"]],
+      expected: [[5, unslowed, "", unslowed]],
       working: "without slowing there is no rest to be found",
       ...exactly,
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [inMinutes(inventedTimes), column(inventedWeights), 265.3, 258.5],
       expected: [[129.1111111111 / 1440, 211.0947215931 / 1440, 244.5590311743 / 1440, 258.5]],
       working:
@@ -432,6 +447,7 @@ export const dryingTimePage = {
     },
     {
       status: "exact",
+      exercises: "input",
       given: [fromNine(inventedTimes), column(inventedWeights), 265.3, 258.5],
       expected: [[0.4646604938, 0.5215935567, 0.5448326605, 258.5]],
       working: "the same from 9:00: 11:09, 12:31 and 13:05",
@@ -440,6 +456,7 @@ export const dryingTimePage = {
     },
     {
       status: "exact",
+      exercises: "input",
       given: [inMinutes([0, 20, 40, 60, 80, 100]), column([...inventedWeights.slice(0, 4), null, null]), 265.3, 258.5],
       expected: [[112.9361702128 / 1440, 213.2408724617 / 1440, 253.3349723434 / 1440, 258.5]],
       working: "the first four readings on a card that is ruled ahead: 60 + 20 · 62.2/23.5 = 112.9361702128",
@@ -448,6 +465,7 @@ export const dryingTimePage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [inMinutes(inventedTimes.slice(0, 3)), column(inventedWeights.slice(0, 3)), 265.3, 258.5],
       expected: [[96.1967213115 / 1440, "", 261.8787999569 / 1440, 258.5]],
       working: "three: 40 + 20 · 85.7/30.5 = 96.1967213115, likely waits for the fourth",
@@ -456,8 +474,19 @@ export const dryingTimePage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [inMinutes(inventedTimes.slice(0, 2)), column(inventedWeights.slice(0, 2)), 265.3, 258.5],
-      expected: [[80.3636363636 / 1440, "", "#N/A", 258.5]],
+      expected: [
+        [
+          80.3636363636 / 1440,
+          "",
+          {
+            error: "#N/A",
+            message: "targetWeight must be near enough to be reached within ten times the time so far; got 265.3",
+          },
+          258.5,
+        ],
+      ],
       working:
         "two: 20 + 20 · 116.2/38.5 = 80.3636; 20 + 20 · ln(119.6/3.4)/ln(158.1/119.6) = 275 minutes, more than ten times the 20 that the readings reach",
       tolerance: { relative: 1e-10 },
@@ -465,6 +494,7 @@ export const dryingTimePage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [inMinutes(inventedTimes), column(inventedWeights), 265.3],
       expected: [[129.1111111111 / 1440, 172.9762255265 / 1440, "", 245.2664820713]],
       working: "all five without an end weight: the least squares by a second program at 40 digits",
@@ -473,21 +503,31 @@ export const dryingTimePage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [column([0, 1, 2, 3]), column(slowingWeights), 95],
-      expected: [[3 + 42.5 / 37.5, "#N/A", "", 100]],
+      expected: [
+        [
+          3 + 42.5 / 37.5,
+          { error: "#N/A", message: "targetWeight must be above 100, where these readings come to rest; got 95" },
+          "",
+          100,
+        ],
+      ],
       working: "95 lies below 100, where the readings come to rest; at the last pace it would be 42.5/37.5 of a day",
       tolerance: { relative: 1e-9 },
       because: "a fit leaves a few digits of doubles",
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [column([0, 1, 2]), column([400, 380, 380]), 300, 200],
-      expected: [["#N/A", "#N/A", "#N/A", 200]],
+      expected: [[atRest, atRest, atRest, 200]],
       working: "the last two are alike: there is no pace to go on with",
       ...exactly,
     },
     {
       status: "exact",
+      exercises: "waiting",
       given: [0.4, 420, 265.3],
       expected: [["", "", "", ""]],
       working: "one reading: everything waits",
@@ -495,6 +535,7 @@ export const dryingTimePage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [column([0, 1, 2]), column([420, 402, 410]), 300],
       expected: { error: "#N/A", message: "weights must not rise; place 3 goes from 402 to 410" },
       working: "410 > 402",
@@ -502,6 +543,7 @@ export const dryingTimePage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [column([23 / 24, 23.75 / 24, 0.5 / 24]), column([420, 402, 390]), 300],
       expected: {
         error: "#VALUE!",
@@ -512,6 +554,7 @@ export const dryingTimePage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [column([0, 1]), column([420, 402]), 430],
       expected: { error: "#VALUE!", message: "targetWeight must be at most 420, the first weight; got 430" },
       working: "430 > 420",
@@ -519,6 +562,7 @@ export const dryingTimePage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [column([0, 1]), column([420, 402]), 265.3, 270],
       expected: { error: "#VALUE!", message: "endWeight must be below 265.3, the target weight; got 270" },
       working: "270 > 265.3: drying would end above the target",

@@ -3,6 +3,7 @@ import { defineFunction, exactly, type FunctionPage, measured, setting } from ".
 import { must, mustBe, noAnswer } from "../errors";
 import { clock, count, timeSpan } from "../quantities";
 import { span } from "../shown";
+import { icalendar } from "../sources";
 import { step } from "../working";
 import { refuseTypedWithPoint, secondsInDay, wholeSeconds } from "./clock-times";
 
@@ -100,7 +101,32 @@ export const turnTimesPage = {
   ],
   checks: [
     {
+      status: "published",
+      exercises: "calculation",
+      given: [9 * hour, 6 * hour, 1.5 * hour],
+      expected: [[10.5 * hour], [12 * hour], [13.5 * hour]],
+      source: {
+        work: icalendar,
+        place: "every hour and a half for 4 occurrences from 9:00: 10:30, 12:00, 13:30; the fifth is the end here",
+      },
+      tolerance: { absolute: 1e-12 },
+      because: "exact arithmetic of clocks",
+    },
+    {
+      status: "published",
+      exercises: "calculation",
+      given: [9 * hour, 1.5 * hour, 0.25 * hour],
+      expected: [[9.25 * hour], [9.5 * hour], [9.75 * hour], [10 * hour], [10.25 * hour]],
+      source: {
+        work: icalendar,
+        place: "every 15 minutes for 6 occurrences from 9:00: 9:15 to 10:15; the seventh is the end here",
+      },
+      tolerance: { absolute: 1e-12 },
+      because: "exact arithmetic of clocks",
+    },
+    {
       status: "exact",
+      exercises: "edge",
       given: [23 * hour, 3 * hour, hour],
       expected: [[1], [1 + hour]],
       working: "23:00 + 1:00 = 24:00 = 1; + 2:00 = 1:00 of the next day; 26:00 is the end and no turn",
@@ -108,6 +134,7 @@ export const turnTimesPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [9 * hour, 50 * minute, 20 * minute],
       expected: [[9 * hour + 20 * minute], [9 * hour + 40 * minute]],
       working: "⌈50 / 20⌉ − 1 = 2 turns, at 9:20 and 9:40",
@@ -115,6 +142,7 @@ export const turnTimesPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [0, 3 * minute, minute],
       expected: [[minute], [2 * minute]],
       working: "from midnight, which is 0 and no blank: 0:01 and 0:02",
@@ -122,6 +150,7 @@ export const turnTimesPage = {
     },
     {
       status: "exact",
+      exercises: "waiting",
       given: [null, 3 * hour, hour],
       expected: "",
       working: "not begun yet: the answer waits",
@@ -129,6 +158,7 @@ export const turnTimesPage = {
     },
     {
       status: "common practice",
+      exercises: "calculation",
       given: [0.375, 5 * hour, 0.5 * hour],
       expected: [
         [0.395833333],
@@ -147,6 +177,7 @@ export const turnTimesPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [14.2, 3 * hour, hour],
       expected: {
         error: "#VALUE!",
@@ -157,6 +188,7 @@ export const turnTimesPage = {
     },
     {
       status: "exact",
+      exercises: "input",
       given: [45_000.5, 2 * hour, hour],
       expected: [[45_000.5 + hour]],
       working: "a date with a time: noon and one hour",
@@ -164,6 +196,7 @@ export const turnTimesPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [0.375, 5, hour],
       expected: { error: "#VALUE!", message: "duration must be at most 3 days (for five hours type 5:00); got 5" },
       working: "5 is five days",
@@ -171,6 +204,7 @@ export const turnTimesPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [0.375, 2 * hour, 0.5 * minute],
       expected: { error: "#VALUE!", message: "interval must be at least one minute, 0:01; got 0:00:30" },
       working: "half a minute",
@@ -178,6 +212,7 @@ export const turnTimesPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [0.375, 10 * hour, minute],
       expected: {
         error: "#VALUE!",
@@ -188,6 +223,7 @@ export const turnTimesPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [0.375, 2 * hour, 2 * hour],
       expected: {
         error: "#N/A",
@@ -198,6 +234,7 @@ export const turnTimesPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [0.375, 2 * hour, 20],
       expected: {
         error: "#N/A",

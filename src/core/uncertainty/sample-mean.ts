@@ -136,6 +136,7 @@ export const sampleMeanPage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
       given: [mavroReadings.map((reading) => [reading])],
       expected: [
         [2.001856, 2.0017340445, 2.0019779555, 0.000429123454003053 / Math.sqrt(50), 0.000429123454003053, 50, ""],
@@ -151,6 +152,7 @@ export const sampleMeanPage = {
     },
     {
       status: "published",
+      exercises: "calculation",
       given: [[[-400], [0], [400]], 120, 0.9],
       expected: [[0, -360 * Math.sqrt(2 / 0.57), 360 * Math.sqrt(2 / 0.57), 400 / Math.sqrt(3), 400, 3, 32]],
       source: {
@@ -163,6 +165,7 @@ export const sampleMeanPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [[[5.2], [5.4]], 0.1],
       expected: [[5.3, 4.02937952636, 6.57062047364, 0.1, Math.sqrt(0.02), 2, 11]],
       working:
@@ -172,6 +175,7 @@ export const sampleMeanPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [[[7], [7], [7]], 0.1],
       expected: [[7, 7, 7, 0, 0, 3, 2]],
       working: "no scatter: a range of no width, and two readings would have told as much",
@@ -179,6 +183,7 @@ export const sampleMeanPage = {
     },
     {
       status: "exact",
+      exercises: "input",
       given: [[[7], [null], [9]]],
       expected: [[8, 8 - 12.7062047361747, 8 + 12.7062047361747, 1, Math.SQRT2, 2, ""]],
       working: "a blank is passed over: (7 + 9)/2 = 8, s = √2, s/√2 = 1, t(0.975, 1) = tan(0.475 π) = 12.7062047361747",
@@ -186,6 +191,7 @@ export const sampleMeanPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [[[7]], 0.1],
       expected: [[7, "", "", "", "", 1, ""]],
       working: "one reading is its own mean and has no scatter",
@@ -193,6 +199,7 @@ export const sampleMeanPage = {
     },
     {
       status: "exact",
+      exercises: "waiting",
       given: [[[null], [null]]],
       expected: [["", "", "", "", "", "", ""]],
       working: "nothing measured yet: the answer waits",
@@ -200,6 +207,7 @@ export const sampleMeanPage = {
     },
     {
       status: "memory",
+      exercises: "calculation",
       given: [[[1.563], [2.1], [2.637]], 0.3],
       expected: [[2.1, 2.1 - closedForm, 2.1 + closedForm, 0.537 / Math.sqrt(3), 0.537, 3, 15]],
       recalls:
@@ -209,14 +217,26 @@ export const sampleMeanPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [[[0], [1000]], 0.001],
-      expected: [[500, 500 - 6353.10236808735, 500 + 6353.10236808735, 500, Math.sqrt(500000), 2, "#N/A"]],
+      expected: [
+        [
+          500,
+          500 - 6353.10236808735,
+          500 + 6353.10236808735,
+          500,
+          Math.sqrt(500000),
+          2,
+          { error: "#N/A", message: "halfWidth must be wide enough for a million readings at most; got 0.001" },
+        ],
+      ],
       working: "1.96 · 707.1 / √1000000 = 1.386, far above 0.001; 500 · 12.7062047361747 = 6353.10236808735",
       tolerance: { relative: 1e-12 },
       because: "t to fifteen digits",
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [[[9.1], ["9.2"]]],
       expected: {
         error: "#VALUE!",

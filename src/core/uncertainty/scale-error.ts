@@ -80,6 +80,7 @@ export const scaleErrorPage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
       given: [0.0001, 0.00017, 1, false, 0.0002],
       expected: (0.000207525098883645 ** 2 - 0.0001 ** 2 / 12) ** 0.5,
       source: {
@@ -92,6 +93,7 @@ export const scaleErrorPage = {
     },
     {
       status: "memory",
+      exercises: "calculation",
       given: [1],
       expected: 0.29,
       recalls: "GUM, F.2.2.1: a display that shows steps of δx gives a standard uncertainty of 0.29 δx",
@@ -100,6 +102,7 @@ export const scaleErrorPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [0.1, 0.1],
       expected: 0.1,
       working: "s is a whole step, so r = 0; √(0.01) = 0.1",
@@ -107,6 +110,7 @@ export const scaleErrorPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [1, 0.2, 4],
       expected: 0.246373699895,
       working: "5.5 × 0.04 = 0.22; r = 0.78² / 12 = 0.0507; 0.0507 + 0.04/4 = 0.0607; √0.0607 = 0.246373699895",
@@ -115,6 +119,7 @@ export const scaleErrorPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [0.1, 0.1, 4, true, 0.1],
       expected: 0.091287092918,
       working: "2 × 0.01/4 + 0.01/3 = 0.025/3; √0.0083333333 = 0.091287092918",
@@ -123,6 +128,7 @@ export const scaleErrorPage = {
     },
     {
       status: "exact",
+      exercises: "input",
       given: [[[1], [2], [5]], null, null, [[false], [true], [false]]],
       expected: [[0.2886751345948129], [0.8164965809277261], [1.4433756729740645]],
       working: "1/√12 = 0.2886751; 2/√6 = 0.8164966; 5/√12 = 1.4433757",
@@ -130,6 +136,7 @@ export const scaleErrorPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [0.1, -0.1],
       expected: {
         error: "#VALUE!",

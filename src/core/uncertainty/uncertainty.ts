@@ -215,6 +215,7 @@ export const uncertaintyPage = ({ calculate }: ReturnType<typeof uncertaintyOf>)
     checks: [
       {
         status: "published",
+        exercises: "calculation",
         given: ["LEAFCOST", [[999.9], [100.28], [100]], [[0.058], [0.05], [0.07]], false],
         expected: [
           ["result", 1002.7, 0.9, 1],
@@ -232,6 +233,7 @@ export const uncertaintyPage = ({ calculate }: ReturnType<typeof uncertaintyOf>)
       },
       {
         status: "exact",
+        exercises: "calculation",
         given: ["LEAFCOST", [[999.9], [100.28], [100]], [[0.058], [0.05], [0.07]]],
         expected: [
           headings,
@@ -248,6 +250,7 @@ export const uncertaintyPage = ({ calculate }: ReturnType<typeof uncertaintyOf>)
       },
       {
         status: "exact",
+        exercises: "calculation",
         given: ["FINISHEDWEIGHT", [[640], [0.77], [0.05], [0.05]], [[0.5], [0.01], [0.003], [0.02]]],
         expected: [
           headings,
@@ -264,6 +267,7 @@ export const uncertaintyPage = ({ calculate }: ReturnType<typeof uncertaintyOf>)
       },
       {
         status: "common practice",
+        exercises: "calculation",
         given: ["FINISHEDWEIGHT", [[710], [0.76], [0.05], [0.05]], [[0.5], [0.01], [0.003], [0.02]], false],
         expected: [
           ["result", 170.4, 7.973905533839981, 1],
@@ -278,6 +282,7 @@ export const uncertaintyPage = ({ calculate }: ReturnType<typeof uncertaintyOf>)
       },
       {
         status: "exact",
+        exercises: "refusal",
         given: ["DRYMATTER", [[500], [60]], [[3], [0.01]]],
         expected: {
           error: "#VALUE!",
@@ -288,6 +293,7 @@ export const uncertaintyPage = ({ calculate }: ReturnType<typeof uncertaintyOf>)
       },
       {
         status: "exact",
+        exercises: "refusal",
         given: ["DRYMATTER", [[500], [0.6]], [[3], [0.5]]],
         expected: {
           error: "#VALUE!",
@@ -298,6 +304,7 @@ export const uncertaintyPage = ({ calculate }: ReturnType<typeof uncertaintyOf>)
       },
       {
         status: "exact",
+        exercises: "calculation",
         given: ["OVENMOISTURE", [[500.5], [500.02], [500]], [[0.01], [0.01], [0.01]], false],
         expected: [
           ["result", 0.96, 0.01 * Math.sqrt(7.6928), 1],
@@ -312,6 +319,7 @@ export const uncertaintyPage = ({ calculate }: ReturnType<typeof uncertaintyOf>)
       },
       {
         status: "exact",
+        exercises: "waiting",
         given: ["DRYMATTER", [[500], [null]], [[3], [0.01]]],
         expected: "",
         working: "the moisture is still to be measured",

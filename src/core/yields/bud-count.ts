@@ -123,6 +123,7 @@ export const budCountPage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
       given: [mavroReadings.map(() => [1]), mavroReadings.map((reading) => [reading]), 2.001856],
       expected: [[200.1856, 0.9999390825, 1, 1.0000609249, ""]],
       source: {
@@ -135,6 +136,7 @@ export const budCountPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [[[100], [100], [120], [80]], [[9.1], [8.8], [10.9], [7]], 1500, 2400],
       expected: [[8.95, 16237.131167753, 16759.7765363128, 17317.1870489274, 0.29096834264432]],
       working:
@@ -144,6 +146,7 @@ export const budCountPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [[[100], [100], [100]], [[9], [9.3], [8.7]], 1000, null, 0.95],
       expected: [[9, 10261.4185511459, 1000 / 0.09, 12114.2245095361, ""]],
       working:
@@ -153,8 +156,17 @@ export const budCountPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [[[100], [100]], [[8], [12]], 1000],
-      expected: [[10, 2823.8688496495, 10000, "#N/A", ""]],
+      expected: [
+        [
+          10,
+          2823.8688496495,
+          10000,
+          { error: "#N/A", message: "sampleWeights must scatter less for an upper end; got a spread of 0.2541240947" },
+          "",
+        ],
+      ],
       working:
         "10 ± t(0.975, 1) · √8/√2 = 10 ± 12.7062047362 · 2 = 10 ± 25.4124: 100000/35.4124094723 is the lower end, and no upper end is left",
       tolerance: { relative: 1e-12 },
@@ -162,6 +174,7 @@ export const budCountPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [[[100], [null], [100]], [[9], [null], [9]], 900, 3000],
       expected: [[9, 10000, 10000, 10000, 10000 / 3000 / 24]],
       working: "no scatter: 900/0.09 = 10000 at all three; 10000/3000 = 3.3333 h; the empty row is passed over",
@@ -170,6 +183,7 @@ export const budCountPage = {
     },
     {
       status: "common practice",
+      exercises: "edge",
       given: [112, 1, 500],
       expected: [[100 / 112, "", 56000, "", ""]],
       fact: "some 112 buds make 1 g of finished green tea, and 56,000 make 500 g",
@@ -178,6 +192,7 @@ export const budCountPage = {
     },
     {
       status: "exact",
+      exercises: "waiting",
       given: [[[100], [100]], [[9], [null]], 1000],
       expected: [["", "", "", "", ""]],
       working: "the second sample is counted and not weighed yet: the answer waits",
@@ -185,6 +200,7 @@ export const budCountPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [[[100.5]], [[9]], 1000],
       expected: {
         error: "#VALUE!",

@@ -2,7 +2,7 @@ import { defineFunction, exactly, type FunctionPage, measured, optional } from "
 import { mustBe } from "../errors";
 import { dryMatter } from "../moisture/dry-matter";
 import { looseWeight, moisture, share, weight, within } from "../quantities";
-import { iowaMoistureBasis, irriMoisture } from "../sources";
+import { iowaMoistureBasis, irriMoisture, silageShrink } from "../sources";
 import { percent, step } from "../working";
 
 /** A share that errors in the readings can carry past one. */
@@ -96,6 +96,19 @@ export const dryRecoveryPage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
+      given: [100, 0.65, 94.75, 65 / 94.75],
+      expected: 0.85,
+      source: {
+        work: silageShrink,
+        place: "100 pounds at 65 % moisture lose 5.25 pounds, all of it dry matter: 5.25 / 35 is a loss of 15 %",
+      },
+      tolerance: { absolute: 1e-9 },
+      because: "published exactly; the 65 pounds of water stay",
+    },
+    {
+      status: "published",
+      exercises: "calculation",
       given: [1000, 0.25, 872, 0.14],
       expected: 1,
       source: { work: irriMoisture, place: "worked example, 1000 kg from 25 % to 14 %: nothing but water leaves" },
@@ -104,6 +117,7 @@ export const dryRecoveryPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [900, 0.765, 204, 0.045],
       expected: 194.82 / 211.5,
       working: "204 × 0.955 = 194.82; 900 × 0.235 = 211.5; 194.82 / 211.5 = 0.9211347518",
@@ -111,6 +125,7 @@ export const dryRecoveryPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [640, 0.77, 158, 0.05],
       expected: 150.1 / 147.2,
       working: "158 × 0.95 = 150.1; 640 × 0.23 = 147.2; 150.1 / 147.2 = 1.0197010870, above 1",
@@ -118,6 +133,7 @@ export const dryRecoveryPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [900, 0.765, 195.4, 0.045, 20, 0.045],
       expected: 186.607 / 192.4,
       working:
@@ -126,6 +142,7 @@ export const dryRecoveryPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [900, 0.765, 195.4, 0.045, 20],
       expected: 186.607 / 206.8,
       working: "sift-outs as moist as the fresh leaf: 900 × 0.235 − 20 × 0.235 = 880 × 0.235 = 206.8",
@@ -133,6 +150,7 @@ export const dryRecoveryPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [900, 0.765, 195.4, 0.045, 230, 0.045],
       expected: {
         error: "#VALUE!",
@@ -143,6 +161,7 @@ export const dryRecoveryPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [2000, 0.7625, 500, 0.05],
       expected: 1,
       working: "500 × 0.95 = 475 and 2000 × 0.2375 = 475: nothing lost",
@@ -150,6 +169,7 @@ export const dryRecoveryPage = {
     },
     {
       status: "exact",
+      exercises: "waiting",
       given: [900, 0.765, 204, null],
       expected: "",
       working: "not measured yet: the answer waits",
@@ -157,6 +177,7 @@ export const dryRecoveryPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [900, 76.5, 204, 0.045],
       expected: {
         error: "#VALUE!",

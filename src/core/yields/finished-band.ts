@@ -1,6 +1,6 @@
 import { type Answer, defineFunction, exactly, explained, type FunctionPage, measured } from "../define";
 import { moisture, weight } from "../quantities";
-import { gum, irriMoisture } from "../sources";
+import { gum, irriMoisture, quam } from "../sources";
 import { step } from "../working";
 import {
   aboutErrors,
@@ -85,6 +85,21 @@ export const finishedBandPage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
+      given: [1002.8, 0.0001, 0, null, null, 0, 0, Math.SQRT1_2 / 2, 0.000058, 0.0007],
+      expected: [[1002.7 - 1.8, 1002.7, 1002.7 + 1.8]],
+      source: {
+        work: quam,
+        place:
+          "example A1, 1002.7 mg/L with u = 0.9: 1000·m·P/V with m 100.28 ± 0.05, P 0.9999 ± 0.000058, V 100 ± 0.07. Ten times m is taken for the leaf, 1 − P and the error of V for moistures; its one error of m is shared between two weighings, 0.5/√2 each. The limits stand two of u away",
+      },
+      tolerance: { absolute: 0.1 },
+      because: "u is published to a tenth, and the band holds it twice",
+    },
+    {
+      status: "published",
+      exercises: "calculation",
+      degenerate: "no loss and no error: a band of no width",
       given: [1000, 0.25, 0.14, null, null, 0, 0, 0, 0, 0],
       expected: [[872, 872, 872]],
       source: {
@@ -96,6 +111,7 @@ export const finishedBandPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [640, 0.77, 0.05, null, null, null, 0.1, null, 0, null],
       expected: [[132.48 / 0.95, 147.2 / 0.95, 147.2 / 0.95]],
       working: "640 × 0.23 = 147.2; / 0.95 = 154.9473684, the high end at no error; × 0.9 = 139.4526316, the low end",
@@ -103,6 +119,7 @@ export const finishedBandPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [720, 0.77, 0.05, null, null, null, 0.1, null, 0, null],
       expected: [[149.04 / 0.95, 165.6 / 0.95, 165.6 / 0.95]],
       working: "720 × 0.23 = 165.6; / 0.95 = 174.3157895; × 0.9 = 156.8842105",
@@ -110,6 +127,7 @@ export const finishedBandPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [720, 0.77, 0.05, 60, 0.75, null, 0.1, null, 0, null],
       expected: [[135.54 / 0.95, 150.6 / 0.95, 150.6 / 0.95]],
       working: "165.6 − 60 × 0.25 = 150.6; / 0.95 = 158.5263158; × 0.9 = 142.6736842",
@@ -117,6 +135,7 @@ export const finishedBandPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [1000, 0.75, 0.04, 40, null, null, 0.1, null, 0.005],
       expected: [[216, 250, 260]],
       working:
@@ -125,6 +144,7 @@ export const finishedBandPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [1000, 0.75, 0.04, 40, 0.75, null, 0.1, null, 0.005],
       expected: [[215.625, 250, 250 + 250 / 24]],
       working:
@@ -133,6 +153,7 @@ export const finishedBandPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [1000, 0.75, 0.04, 50, 0.8, 0.02, 0.1, 2, 0.006, 0.0048],
       expected: [[212.91586137740882, 250, 258.1582842779326]],
       working:
@@ -141,6 +162,7 @@ export const finishedBandPage = {
     },
     {
       status: "exact",
+      exercises: "input",
       given: [[[640], [null]], 0.77, 0.05, null, null, null, null, null, 0],
       expected: [
         ["", 147.2 / 0.95, 147.2 / 0.95],
@@ -151,6 +173,7 @@ export const finishedBandPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [100, 0.98, 0, null, null, 0, 0],
       expected: [[0, 2, 4]],
       working: "100 × 0.02 = 2; r = 100 × 0.01 / 2 = 0.5; 2 × (1 − 1) = 0 and 2 × (1 + 1) = 4",
@@ -159,6 +182,7 @@ export const finishedBandPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [100, 0.99, 0, null, null, 0, 0],
       expected: [[0, 1, 3]],
       working: "r = 100 × 0.01 / 1 = 1; 1 × (1 − 2) is below 0, and no tea weighs less than 0; 1 × (1 + 2) = 3",
@@ -167,6 +191,7 @@ export const finishedBandPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [500, 0.75, 0.05, 700, 0.8],
       expected: {
         error: "#VALUE!",
@@ -177,6 +202,7 @@ export const finishedBandPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [500, 0.75, 0.05, null, null, 0.05, 0.02],
       expected: { error: "#VALUE!", message: "highLoss must be at least 0.05, the lowLoss; got 0.02" },
       working: "0.02 < 0.05",
@@ -184,6 +210,7 @@ export const finishedBandPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [500, 0.75, 0.05, null, null, null, null, null, 0.5],
       expected: {
         error: "#VALUE!",

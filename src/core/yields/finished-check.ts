@@ -2,7 +2,7 @@ import { isAbove } from "../comparison";
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { Phrase } from "../phrases";
 import { moisture, text, weight } from "../quantities";
-import { gum } from "../sources";
+import { gum, quam } from "../sources";
 import { step, workingNumber } from "../working";
 import {
   aboutErrors,
@@ -96,7 +96,33 @@ export const finishedCheckPage = {
   ],
   checks: [
     {
+      status: "published",
+      exercises: "calculation",
+      given: [
+        1002.8,
+        0.0001,
+        [[1000.7], [1001.1], [1004.3], [1004.7]],
+        0,
+        null,
+        null,
+        0,
+        0,
+        Math.SQRT1_2 / 2,
+        0.000058,
+        0.0007,
+      ],
+      expected: [["more lost than expected"], ["agrees"], ["agrees"], [more]],
+      source: {
+        work: quam,
+        place:
+          "example A1, 1002.7 mg/L with u = 0.9: 1000·m·P/V with m 100.28 ± 0.05, P 0.9999 ± 0.000058, V 100 ± 0.07. Ten times m is taken for the leaf, 1 − P and the error of V for moistures; its one error of m is shared between two weighings, 0.5/√2 each. The limits stand two of u away, at 1000.9 and 1004.5; the four weights lie 0.2 to either side",
+      },
+      tolerance: { absolute: 0 },
+      because: "four texts",
+    },
+    {
       status: "exact",
+      exercises: "calculation",
       given: [640, 0.77, 150, 0.05, null, null, null, 0.1, null, 0],
       expected: "agrees",
       working: "139.4526316 ≤ 150 ≤ 154.9473684",
@@ -104,6 +130,7 @@ export const finishedCheckPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [720, 0.77, 150, 0.05, null, null, null, 0.1, null, 0],
       expected: "more lost than expected",
       working: "150 < 156.8842105",
@@ -111,6 +138,7 @@ export const finishedCheckPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [720, 0.77, 150, 0.05, 60, 0.75, null, 0.1, null, 0],
       expected: "agrees",
       working: "with 60 removed at 75 %: 142.6736842 ≤ 150 ≤ 158.5263158",
@@ -118,6 +146,7 @@ export const finishedCheckPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [640, 0.77, 158, 0.05, null, null, null, 0.1, null, 0],
       expected: more,
       working: "158 > 154.9473684",
@@ -125,6 +154,7 @@ export const finishedCheckPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [640, 0.7654, 158, 0.05, null, null, null, 0.1, null, 0],
       expected: "agrees",
       working: "0.46 points less fresh moisture: 640 × 0.2346 / 0.95 = 158.0463158 ≥ 158",
@@ -132,6 +162,7 @@ export const finishedCheckPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [640, 0.7656, 158, 0.05, null, null, null, 0.1, null, 0],
       expected: more,
       working: "0.44 points are not enough: 640 × 0.2344 / 0.95 = 157.9115789 < 158",
@@ -139,6 +170,7 @@ export const finishedCheckPage = {
     },
     {
       status: "exact",
+      exercises: "input",
       given: [640, 0.77, 158, 0.05],
       expected: "agrees",
       working: "with one point of error, left out: r = 0.01 / 0.23 and 154.9473684 × (1 + 2r) = 168.4210526 ≥ 158",
@@ -146,6 +178,7 @@ export const finishedCheckPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [640, 0.77, [[168.4], [168.5]], 0.05],
       expected: [["agrees"], [more]],
       working: "either side of 168.4210526",
@@ -153,6 +186,7 @@ export const finishedCheckPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [640, 0.77, [[151.8], [151.9], [154.9], [155]], 0.05, null, null, 0.02, 0.1, null, 0],
       expected: [["agrees"], ["less lost than expected"], ["less lost than expected"], [more]],
       working: "high = 154.9473684 × 0.98 = 151.8484211; above 154.9473684 there is more than came in",
@@ -160,6 +194,7 @@ export const finishedCheckPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [640, 0.77, 1, 0.05],
       expected: "agrees",
       working: "without highLoss there is no lower limit",
@@ -167,6 +202,7 @@ export const finishedCheckPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [2000, 0.7625, 500, 0.05, null, null, null, 0, null, 0],
       expected: "agrees",
       working: "2000 × 0.2375 = 475 = 500 × 0.95: at the limit itself nothing is amiss",
@@ -174,6 +210,7 @@ export const finishedCheckPage = {
     },
     {
       status: "common practice",
+      exercises: "calculation",
       given: [710, 0.76, 170, 0.05, null, null, null, null, null, 0],
       expected: "agrees",
       fact: "710 g at 76 % and 170 g at 5 % agree, the moistures taken as exact",
@@ -182,6 +219,7 @@ export const finishedCheckPage = {
     },
     {
       status: "common practice",
+      exercises: "calculation",
       given: [710, 0.76, 182, 0.05, null, null, null, null, null, 0],
       expected: more,
       fact: "710 g at 76 % and 182 g at 5 % do not agree, the moistures taken as exact",
@@ -190,6 +228,7 @@ export const finishedCheckPage = {
     },
     {
       status: "exact",
+      exercises: "waiting",
       given: [640, 0.77, null, 0.05],
       expected: "",
       working: "not packed yet: the answer waits",
@@ -197,14 +236,16 @@ export const finishedCheckPage = {
     },
     {
       status: "exact",
-      given: [1000, 0.75, [[168, 169]], 0.05, 100, 0.05, 0, 0, 2, 0, 0],
-      expected: [["agrees", more]],
+      exercises: "calculation",
+      given: [1000, 0.75, [[157, 158, 168, 169]], 0.05, 100, 0.05, 0, 0, 2, 0, 0],
+      expected: [["more lost than expected", "agrees", "agrees", more]],
       working:
-        "removed leaf as dry as tea brings an error of its own: N = 250 − 95 = 155; P₀ = 163.1578947; u_N² = (0.25 × 2)² + (0.95 × 2)² = 3.86; r² = 3.86/24025 + (2/163.1578947)², r = 0.0176335; 163.1578947 × (1 + 2r) = 168.912",
+        "removed leaf as dry as tea brings an error of its own: N = 250 − 95 = 155; P₀ = 163.1578947; u_N² = (0.25 × 2)² + (0.95 × 2)² = 3.86; r² = 3.86/24025 + (2/163.1578947)², r = 0.0176335; 163.1578947 × (1 ± 2r) = 157.404 and 168.912",
       ...exactly,
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [500, 0.75, 100, 0.05, 500],
       expected: {
         error: "#VALUE!",
@@ -215,6 +256,7 @@ export const finishedCheckPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [500, 0.75, 100, 0.05, -20],
       expected: { error: "#VALUE!", message: "removed must be a weight of 0 or more; got -20" },
       working: "−20 < 0",

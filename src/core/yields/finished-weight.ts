@@ -1,6 +1,6 @@
 import { defineFunction, exactly, type FunctionPage, measured, optional, setting } from "../define";
 import { dryLoss, looseWeight, moisture, weight } from "../quantities";
-import { irriMoisture, junshanProcess } from "../sources";
+import { irriMoisture, junshanProcess, silageShrink } from "../sources";
 import { targetWeight } from "../targets/target-weight";
 import { percent, step } from "../working";
 
@@ -68,6 +68,19 @@ export const finishedWeightPage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
+      given: [100, 0.65, 65 / 94.75, 0.15],
+      expected: 94.75,
+      source: {
+        work: silageShrink,
+        place: "100 pounds at 65 % moisture lose 15 % of their dry matter, which is 5.25 pounds, and no water",
+      },
+      tolerance: { absolute: 1e-9 },
+      because: "published exactly; the 65 pounds of water stay",
+    },
+    {
+      status: "published",
+      exercises: "calculation",
       given: [1000, 0.25, 0.14],
       expected: 872,
       source: { work: irriMoisture, place: "worked example, 1000 kg from 25 % to 14 %" },
@@ -76,6 +89,7 @@ export const finishedWeightPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [2000, 0.7625, 0.05],
       expected: 500,
       working: "2000 × 0.2375 = 475; 475 / 0.95 = 500",
@@ -83,6 +97,7 @@ export const finishedWeightPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [2000, 0.75, 0.05, 0.05],
       expected: 500,
       working: "2000 × 0.25 = 500; 500 × 0.95 / 0.95 = 500",
@@ -90,6 +105,7 @@ export const finishedWeightPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [650, 0.78, 0.05],
       expected: 143 / 0.95,
       working: "650 × 0.22 = 143; 143 / 0.95 = 150.5263157895",
@@ -97,6 +113,7 @@ export const finishedWeightPage = {
     },
     {
       status: "exact",
+      exercises: "input",
       given: [[[640], [null], [720]], 0.77, 0.05],
       expected: [[147.2 / 0.95], [""], [165.6 / 0.95]],
       working: "640 × 0.23 = 147.2; a lot not weighed yet waits; 720 × 0.23 = 165.6",
@@ -104,6 +121,7 @@ export const finishedWeightPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [650, 0.78, null],
       expected: {
         error: "#VALUE!",
@@ -114,6 +132,7 @@ export const finishedWeightPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [650, 0.78, 0.05, 1],
       expected: {
         error: "#VALUE!",

@@ -1,6 +1,6 @@
 import { defineFunction, exactly, type FunctionPage, measured, optional, setting } from "../define";
 import { dryLoss, looseWeight, moisture, weight } from "../quantities";
-import { irriMoisture } from "../sources";
+import { irriMoisture, silageShrink } from "../sources";
 import { percent, step } from "../working";
 import { finishedWeight } from "./finished-weight";
 
@@ -57,6 +57,20 @@ export const freshNeededPage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
+      given: [94.75, 0.65, 65 / 94.75, 0.15],
+      expected: 100,
+      source: {
+        work: silageShrink,
+        place:
+          "100 pounds at 65 % moisture lose 15 % of their dry matter, which is 5.25 pounds, and no water; backwards",
+      },
+      tolerance: { absolute: 1e-9 },
+      because: "published exactly; the 65 pounds of water stay",
+    },
+    {
+      status: "published",
+      exercises: "calculation",
       given: [872, 0.25, 0.14],
       expected: 1000,
       source: { work: irriMoisture, place: "worked example, 1000 kg from 25 % to 14 %, backwards" },
@@ -65,6 +79,7 @@ export const freshNeededPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [1, 0.75, 0.05],
       expected: 3.8,
       working: "0.95 / 0.25 = 3.8 of fresh leaf for 1 of tea",
@@ -72,6 +87,7 @@ export const freshNeededPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [1, 0.77, 0.05],
       expected: 0.95 / 0.23,
       working: "0.95 / 0.23 = 4.130434783",
@@ -79,6 +95,7 @@ export const freshNeededPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [1, 0.78, 0.05],
       expected: 0.95 / 0.22,
       working: "0.95 / 0.22 = 4.318181818",
@@ -86,6 +103,7 @@ export const freshNeededPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [500, 0.75, 0.05, 0.05],
       expected: 2000,
       working: "500 × 0.95 = 475; 475 / (0.25 × 0.95) = 2000",
@@ -93,6 +111,7 @@ export const freshNeededPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [-5, 0.75, 0.05],
       expected: { error: "#VALUE!", message: "finishedWeight must be a weight above 0; got -5" },
       working: "−5 < 0",

@@ -52,6 +52,7 @@ export const leafCostPage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
       given: [30, [[4], [5]], 1],
       expected: [[120], [150]],
       source: { work: leafPriceReport, place: "4 to 5 kg of leaf at about 30 rupees make 1 kg of tea for 120 to 150" },
@@ -60,6 +61,7 @@ export const leafCostPage = {
     },
     {
       status: "published",
+      exercises: "calculation",
       given: [999.9, 100.28, 100],
       expected: 1002.7,
       source: { work: quam, place: "example A1, concentration 1002.7 mg/L" },
@@ -68,6 +70,7 @@ export const leafCostPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [999.9, 100.28, 100],
       expected: 1002.69972,
       working: "999.9 × 100.28 = 100269.972; / 100 = 1002.69972",
@@ -75,6 +78,7 @@ export const leafCostPage = {
     },
     {
       status: "exact",
+      exercises: "calculation",
       given: [60, 5, 1.25],
       expected: 240,
       working: "60 × 5 = 300; 300 / 1.25 = 240",
@@ -82,6 +86,7 @@ export const leafCostPage = {
     },
     {
       status: "exact",
+      exercises: "edge",
       given: [0, 5, 1.25, 90],
       expected: 72,
       working: "leaf of one's own at no price is 0, not a blank: 90 / 1.25 = 72",
@@ -89,6 +94,7 @@ export const leafCostPage = {
     },
     {
       status: "exact",
+      exercises: "waiting",
       given: [60, 5, null, 90],
       expected: "",
       working: "not packed yet: the answer waits",
@@ -96,6 +102,7 @@ export const leafCostPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [60, 5, 1.25, -90],
       expected: { error: "#VALUE!", message: "otherCost must be an amount of 0 or more; got -90" },
       working: "−90 < 0",

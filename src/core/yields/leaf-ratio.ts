@@ -1,6 +1,6 @@
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { ratio, weight } from "../quantities";
-import { junshanProcess, tonneOfTea } from "../sources";
+import { junshanProcess, outturnCircular } from "../sources";
 import { step } from "../working";
 import { refuseAboveFresh } from "./not-above-fresh";
 
@@ -38,15 +38,24 @@ export const leafRatioPage = {
   checks: [
     {
       status: "published",
-      given: [1, 0.2222],
-      expected: 4.5,
-      source: { work: tonneOfTea, place: "its outturn of 22.22 %, turned into tonnes of leaf for one of tea" },
-      tolerance: { absolute: 0.001 },
-      because: "half a hundredth of a percent of the outturn makes that much",
+      exercises: "calculation",
+      given: [1, [[0.2222], [0.215]]],
+      expected: [[4.5], [4.65]],
+      source: { work: outturnCircular, place: "4.5 kg of fresh leaf at 22.22 %, 4.65 kg at 21.5 %" },
+      tolerance: { absolute: 0.005 },
+      because: "published to a hundredth of a kilogram",
     },
-    { status: "exact", given: [2000, 500], expected: 4, working: "2000 / 500 = 4", ...exactly },
+    {
+      status: "exact",
+      exercises: "calculation",
+      given: [2000, 500],
+      expected: 4,
+      working: "2000 / 500 = 4",
+      ...exactly,
+    },
     {
       status: "common practice",
+      exercises: "calculation",
       given: [800, 170],
       expected: 4.7,
       fact: "800 g of fresh buds give about 170 g of tea, 4.7 to 1",
@@ -55,6 +64,7 @@ export const leafRatioPage = {
     },
     {
       status: "exact",
+      exercises: "refusal",
       given: [195, 900],
       expected: {
         error: "#VALUE!",

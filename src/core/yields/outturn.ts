@@ -1,6 +1,6 @@
 import { defineFunction, exactly, type FunctionPage, measured } from "../define";
 import { share, weight } from "../quantities";
-import { junshanProcess, tonneOfTea } from "../sources";
+import { junshanProcess, outturnCircular } from "../sources";
 import { step } from "../working";
 import { refuseAboveFresh } from "./not-above-fresh";
 
@@ -38,14 +38,25 @@ export const outturnPage = {
   checks: [
     {
       status: "published",
+      exercises: "calculation",
       given: [4.5, 1],
       expected: 0.2222,
-      source: { work: tonneOfTea, place: "the outturn that it works out of its two weights" },
+      source: { work: outturnCircular, place: "22.22 % for 4.5 kg of fresh leaf" },
       tolerance: { absolute: 0.00005 },
       because: "published to a hundredth of a percent",
     },
     {
+      status: "published",
+      exercises: "calculation",
+      given: [4.65, 1],
+      expected: 0.215,
+      source: { work: outturnCircular, place: "21.5 % for 4.65 kg of fresh leaf" },
+      tolerance: { absolute: 0.0005 },
+      because: "published to a tenth of a percent",
+    },
+    {
       status: "exact",
+      exercises: "calculation",
       given: [2000, 500],
       expected: 0.25,
       working: "500 / 2000 = 0.25",
@@ -53,15 +64,24 @@ export const outturnPage = {
     },
     {
       status: "common practice",
+      exercises: "calculation",
       given: [800, 170],
       expected: 0.21,
       fact: "800 g of fresh buds give about 170 g of tea, an outturn of 21 %",
       tolerance: { absolute: 0.005 },
       because: "said to the whole percent",
     },
-    { status: "exact", given: [1250, null], expected: "", working: "not finished yet: the answer waits", ...exactly },
     {
       status: "exact",
+      exercises: "waiting",
+      given: [1250, null],
+      expected: "",
+      working: "not finished yet: the answer waits",
+      ...exactly,
+    },
+    {
+      status: "exact",
+      exercises: "refusal",
       given: [0.9, 195],
       expected: {
         error: "#VALUE!",

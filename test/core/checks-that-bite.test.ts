@@ -1,0 +1,89 @@
+import { describe, expect, test } from "vitest";
+import { bind } from "../../src/cells/bind";
+import { CellError, type Grid } from "../../src/cells/values";
+import { catalogue } from "../../src/core/catalogue";
+import type { Check, FunctionPage, FunctionSpec, Given } from "../../src/core/define";
+import { cellsOf } from "../../src/core/describe";
+import { isPublished } from "../../src/generate/checks-table";
+import { isAsExpected } from "../../src/release/answers";
+
+const entries = catalogue.map(({ spec, page }): { id: string; spec: FunctionSpec; page: FunctionPage } => ({
+  id: spec.id,
+  spec,
+  page,
+}));
+
+const isRefusal = ({ expected }: Check): boolean => typeof expected === "object" && "error" in expected;
+const isBlank = ({ expected }: Check): boolean => cellsOf(expected).every((row) => row.every((cell) => cell === ""));
+
+type Changed = (value: number) => number;
+
+/** As far as a number is moved to see whether an answer hangs on it: a whole one by steps, a 0 by a little. */
+const moves: readonly Changed[] = [
+  (value) => value * 1.5,
+  (value) => value / 2,
+  (value) => value * 10,
+  (value) => value / 100,
+  (value) => value * 1.1,
+  (value) => value + 0.01,
+  (value) => value + 1,
+];
+
+/** An argument with all its numbers moved, or only one of them: the share of a list may be what counts. */
+function moved(argument: Given, change: Changed): Given[] {
+  if (typeof argument === "number") return [change(argument)];
+  if (!Array.isArray(argument)) return [];
+  const at = (place: number | undefined): Given => {
+    let index = -1;
+    return argument.map((row) =>
+      row.map((cell: Given) => {
+        if (typeof cell !== "number") return cell;
+        index += 1;
+        return place === undefined || place === index ? change(cell) : cell;
+      }),
+    ) as Given;
+  };
+  const numbers = argument.flat().filter((cell) => typeof cell === "number").length;
+  return numbers === 0 ? [] : [at(undefined), at(0), at(numbers - 1)];
+}
+
+const asAnswered = (grid: Grid) =>
+  grid.map((row) => row.map((cell) => (cell instanceof CellError ? { code: cell.code, message: cell.message } : cell)));
+
+describe.each(entries)("$id", ({ spec, page }) => {
+  const call = bind(spec);
+  const { checks } = page;
+
+  test.each(checks.map((check, index) => ({ name: index + 1, check })))(
+    "check $name says what it exercises",
+    ({ check }) => {
+      expect(check.exercises === "refusal").toBe(isRefusal(check));
+      expect(check.exercises === "waiting").toBe(isBlank(check));
+    },
+  );
+
+  test("numbers of a calculation are at work: the check fails when one of them is another", () => {
+    const idle = checks.flatMap((check, index) => {
+      if (check.exercises !== "calculation") return [];
+      return check.given.flatMap((argument, place) => {
+        const tries = moves.flatMap((change) => moved(argument, change));
+        const isAtWork = tries.some((other) => {
+          const given = check.given.map((each, at) => (at === place ? other : each));
+          return !isAsExpected(asAnswered(call(...given)), check.expected, check.tolerance);
+        });
+        return tries.length === 0 || isAtWork ? [] : [`check ${index + 1}: ${spec.parameters[place]?.name}`];
+      });
+    });
+    expect(idle).toEqual([]);
+  });
+
+  test("rests on a published value that puts it to work, or says why there is none", () => {
+    expect(checks.some(isPublished)).toBe(page.unpublished === undefined);
+  });
+});
+
+test("a degenerate check is no published one, whatever its status", () => {
+  const degenerate = entries.flatMap(({ page }) => page.checks.filter(({ degenerate }) => degenerate !== undefined));
+  expect(degenerate.filter(({ status }) => status === "published").length).toBeGreaterThan(0);
+  expect(degenerate.filter(isPublished)).toEqual([]);
+});
