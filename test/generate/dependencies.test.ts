@@ -17,15 +17,27 @@ const json = (file: string) => JSON.parse(readFileSync(file, "utf8"));
 const lockfile: Lockfile = json("package-lock.json");
 const manifest: { dependencies: Record<string, string>; devDependencies: Record<string, string> } =
   json("package.json");
-const locked = Object.entries(lockfile.packages).filter(([path]) => path !== "");
+/** What the tests alone need has a lockfile of its own. */
+const ofTests: Lockfile = json("test/package-lock.json");
+const manifestOfTests: { devDependencies: Record<string, string> } = json("test/package.json");
+const locked = [lockfile, ofTests]
+  .flatMap(({ packages }) => Object.entries(packages))
+  .filter(([path]) => path !== "");
 
 test("each runtime dependency has its reason, and each reason its dependency", () => {
   expect(Object.keys(reasons)).toEqual(Object.keys(manifest.dependencies));
 });
 
 test("every version is exact", () => {
-  for (const version of Object.values({ ...manifest.dependencies, ...manifest.devDependencies })) {
+  const { dependencies, devDependencies } = manifest;
+  for (const version of [dependencies, devDependencies, manifestOfTests.devDependencies].flatMap(Object.values)) {
     expect(version).toMatch(/^\d+\.\d+\.\d+(-[\w.]+)?$/);
+  }
+});
+
+test("what the tests alone need is nothing that the project has a version of its own of", () => {
+  for (const name of Object.keys(manifestOfTests.devDependencies)) {
+    expect({ ...manifest.dependencies, ...manifest.devDependencies }).not.toHaveProperty([name]);
   }
 });
 
@@ -47,12 +59,14 @@ test("licences looked at by hand are those of packages that are still there and 
 
 test("the lockfile holds the SHA-512 sum of every package and names no place to fetch it from", () => {
   for (const [path, { integrity }] of locked) expect(integrity, path).toMatch(/^sha512-[\w+/]{86}==$/);
-  expect(readFileSync("package-lock.json", "utf8")).not.toContain('"resolved"');
+  for (const folder of ["", "test/"]) {
+    expect(readFileSync(`${folder}package-lock.json`, "utf8")).not.toContain('"resolved"');
+  }
 });
 
 test("packages that want to run a script at installation are known, and none is run", () => {
   const wanting = locked.filter(([, { hasInstallScript }]) => hasInstallScript === true).map(([path]) => nameIn(path));
-  expect(wanting.sort()).toEqual(Object.keys(scriptsNotRun).sort());
+  expect([...new Set(wanting)].sort()).toEqual(Object.keys(scriptsNotRun).sort());
   expect(readFileSync("src/build/install-first.mjs", "utf8")).toMatch(/npm ci [^"]*--ignore-scripts/);
 });
 
