@@ -20,9 +20,7 @@ const manifest: { dependencies: Record<string, string>; devDependencies: Record<
 /** What the tests alone need has a lockfile of its own. */
 const ofTests: Lockfile = json("test/package-lock.json");
 const manifestOfTests: { devDependencies: Record<string, string> } = json("test/package.json");
-const locked = [lockfile, ofTests]
-  .flatMap(({ packages }) => Object.entries(packages))
-  .filter(([path]) => path !== "");
+const locked = [lockfile, ofTests].flatMap(({ packages }) => Object.entries(packages)).filter(([path]) => path !== "");
 
 test("each runtime dependency has its reason, and each reason its dependency", () => {
   expect(Object.keys(reasons)).toEqual(Object.keys(manifest.dependencies));
