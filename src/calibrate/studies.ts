@@ -1,8 +1,11 @@
 import { balanceFitStudy } from "./studies/balance-fit";
+import { dryingTimeStudy } from "./studies/drying-time";
 import { finishedCheckStudy } from "./studies/finished-check";
 import { finishedForecastStudy } from "./studies/finished-forecast";
 import { lotFlagsStudy } from "./studies/lot-flags";
 import { ovenMeanStudy } from "./studies/oven-mean";
+import { packCheckStudy } from "./studies/pack-check";
+import { sampleMeanStudy } from "./studies/sample-mean";
 import { scaleErrorStudy } from "./studies/scale-error";
 import { uncertaintyStudy } from "./studies/uncertainty";
 import type { Study } from "./study";
@@ -16,4 +19,7 @@ export const studies: Readonly<Record<string, Study>> = {
   "lot-flags": lotFlagsStudy,
   "scale-error": scaleErrorStudy,
   uncertainty: uncertaintyStudy,
+  "sample-mean": sampleMeanStudy,
+  "pack-check": packCheckStudy,
+  "drying-time": dryingTimeStudy,
 };
