@@ -1,5 +1,5 @@
 import { sampleMean } from "../../core/uncertainty/sample-mean";
-import { counted, share } from "../columns";
+import { counted, inWords, share } from "../columns";
 import type { Random } from "../random";
 import type { Situation, Study } from "../study";
 
@@ -66,5 +66,18 @@ export const sampleMeanStudy: Study = {
     table: 0,
     columns: Object.keys(ways).map((way) => `scattered ${way}`),
   },
-  quotes: () => [],
+  quotes: (at) => {
+    const held = (count: number, way: string) => inWords(at(0, String(count), `scattered ${way}`));
+    const narrowed = (first: number) => inWords(at(1, String(first), "narrow enough"));
+    return [
+      {
+        on: "SAMPLEMEAN",
+        words: `a range of 95 % held the true mean in ${held(5, "as a bell")} of 100 when five readings scattered as a bell does, in ${held(5, "evenly")} when they scattered evenly between two ends, and in ${held(5, "to one side")} with a long tail to one side`,
+      },
+      {
+        on: "SAMPLEMEAN",
+        words: `three readings at first made the range narrow enough in ${narrowed(3)} of 100, five in ${narrowed(5)} and ten in ${narrowed(10)}`,
+      },
+    ];
+  },
 };
