@@ -8,6 +8,8 @@ export const officeOrigin = "https://appsforoffice.microsoft.com";
 export const pagePolicy = [
   "default-src 'none'",
   "script-src 'self' 'wasm-unsafe-eval'",
+  // The thread that reads files.
+  "worker-src 'self'",
   "style-src 'self' 'unsafe-inline'",
   "img-src 'self' data: blob:",
   "font-src 'self' data:",

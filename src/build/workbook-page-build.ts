@@ -39,6 +39,7 @@ export async function buildPage(folder: string): Promise<readonly string[]> {
     scripts: {
       "first-sight": "src/pages/workbook/first-sight.ts",
       "workbook-page": "src/pages/workbook/workbook-page.ts",
+      "reading-worker": "src/pages/workbook/reading-worker.ts",
     },
   });
   const template = await readFile(join(project, "src/pages/workbook/workbook-page.html"), "utf8");
@@ -52,6 +53,8 @@ export async function buildPage(folder: string): Promise<readonly string[]> {
       (name) => `<link rel="modulepreload" href="${name}" />`,
     ),
     `<script type="module" src="${page[0]}"></script>`,
+    // Fetched when nothing else is to be done, and there when a file is opened.
+    `<link rel="prefetch" id="reading-worker" href="${scripts["reading-worker"]?.[0]}" />`,
   ];
   await writeFile(
     join(folder, "index.html"),

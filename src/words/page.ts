@@ -26,6 +26,7 @@ type PagePart =
   | "print"
   | "download"
   | "open"
+  | "ownFiles"
   | "back"
   | "touchHelp"
   | "keyHelp"
@@ -45,6 +46,14 @@ type EnginePart =
   | "formula"
   | "others"
   | "furtherNotices";
+
+/** What is known of a file before it opens. */
+export interface KnownOfFile {
+  /** The day on which one of the same name, which is kept already, was last changed. */
+  readonly keptSince: string | undefined;
+  /** Whether the browser has a way back into the very file. */
+  readonly canSaveInto: boolean;
+}
 
 /** Every word of the workbook page around its grid. */
 export interface PageWords {
@@ -102,17 +111,30 @@ export interface PageWords {
     readonly paneFailed: string;
   };
   readonly ownFile: {
-    readonly question: (name: string, notShown: readonly string[], hasOwn: boolean) => readonly string[];
+    readonly question: (name: string, notShown: readonly string[], known: KnownOfFile) => readonly string[];
     readonly agree: string;
-    readonly keepBefore: string;
+    readonly reading: (name: string) => string;
     readonly notOpened: (name: string, reason: string) => string;
     readonly noRoom: (name: string) => string;
     readonly keepsNothing: string;
     readonly tooLarge: string;
     readonly notRead: string;
+    readonly tooSlow: string;
     /** The button that gives the file back. */
     readonly save: string;
     readonly notSaved: (reason: string) => string;
+    /** Before the very file is written. */
+    readonly askIntoFile: (name: string) => string;
+    readonly intoFile: string;
+    readonly asDownload: string;
+    readonly savedInto: (name: string, moment: string) => string;
+    readonly notInto: (name: string, because: "not allowed" | "changed" | "gone") => string;
+    /** Over the list of the files that the browser keeps. */
+    readonly kept: string;
+    readonly changed: (day: string) => string;
+    readonly remove: string;
+    readonly removing: (name: string) => string;
+    readonly close: string;
     /** Why rows, sheets and names are not moved about in a file of the maker's own. */
     readonly staysInPlace: string;
   };

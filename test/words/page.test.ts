@@ -66,7 +66,10 @@ test("what has numbers and names in it keeps them", () => {
     typed.doubtful("1,234", ["1234", "1.234"]),
     typed.readAs("1,5", "1.5"),
     charts.points("X1", "dots", 40, "2", "9"),
-    ownFile.question("X1", ["X2", "X3"], true).join(" "),
+    ownFile.question("X1", ["X2", "X3"], { keptSince: "4", canSaveInto: true }).join(" "),
+    ownFile.savedInto("X1", "9:30"),
+    ownFile.askIntoFile("X1"),
+    ...(["not allowed", "changed", "gone"] as const).map((because) => ownFile.notInto("X1", because)),
     printing.withoutNumbers("X1"),
   ];
   const figures = (text: string) => text.match(/[A-Z]?\d(?:[\d.,:]*\d)?/g)?.sort();

@@ -1,7 +1,11 @@
 import { words } from "./words";
 
 /** Asks before something that cannot be taken back; true when the maker agrees. Escape means no. */
-export function ask(question: string, agree: string, refuse = words().cancel): Promise<boolean> {
+export const ask = async (question: string, agree: string, refuse = words().cancel): Promise<boolean> =>
+  (await choose(question, [refuse, agree])) === agree;
+
+/** Asks what of several to do; undefined when the maker closes the question with Escape. */
+export function choose(question: string, answers: readonly string[]): Promise<string | undefined> {
   const dialog = document.createElement("dialog");
   dialog.className = "question";
   const text = document.createElement("p");
@@ -10,14 +14,14 @@ export function ask(question: string, agree: string, refuse = words().cancel): P
   dialog.setAttribute("aria-labelledby", text.id);
   const buttons = document.createElement("div");
   buttons.className = "buttons";
-  buttons.append(closingButton(dialog, refuse, ""), closingButton(dialog, agree, "agreed"));
+  buttons.append(...answers.map((answer) => closingButton(dialog, answer, answer)));
   dialog.append(text, buttons);
   document.body.append(dialog);
   dialog.showModal();
   return new Promise((answer) => {
     dialog.addEventListener("close", () => {
       dialog.remove();
-      answer(dialog.returnValue === "agreed");
+      answer(dialog.returnValue === "" ? undefined : dialog.returnValue);
     });
   });
 }

@@ -7,7 +7,6 @@ export async function fetchAhead(): Promise<void> {
   const parts = [
     () => import("../../xlsx/spreadsheet-writer").then(({ spreadsheetWriter }) => spreadsheetWriter()),
     () => import("../../xlsx/write-workbook"),
-    () => import("../../xlsx/read-workbook"),
     () => import("../../xlsx/patch/patchable-book"),
     () => import("../../xlsx/patch/edits-between"),
     () => import("../../pane/mount-pane"),

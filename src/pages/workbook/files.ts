@@ -1,16 +1,9 @@
 import type { Workbook } from "../../workbook/workbook";
-import type { ReadFile } from "../../xlsx/read-workbook";
 import type { Original } from "./kept-work";
 
 const spreadsheet = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
-// Reading and writing .xlsx is large: each is fetched when it is first wanted, or before that (fetch-ahead.ts).
-
-export async function readXlsx(content: Uint8Array, name: string): Promise<ReadFile> {
-  const { readFile } = await import("../../xlsx/read-workbook");
-  const { workbook, notShown } = readFile(content);
-  return { workbook: { ...workbook, name }, notShown };
-}
+// What writes .xlsx is large: each part is fetched when it is first wanted, or before that (fetch-ahead.ts).
 
 export async function downloadXlsx(workbook: Workbook, fileName: string): Promise<void> {
   const { writeWorkbook } = await import("../../xlsx/write-workbook");

@@ -1,69 +1,151 @@
-/** A workbook of the maker's own, opened from a file. */
+/** Workbooks of the maker's own, opened from files. */
 import type { Workbook } from "../../workbook/workbook";
+import { mostUnpacked } from "../../xlsx/container/limits";
 import type { ReadFile } from "../../xlsx/read-workbook";
 import { Refusal } from "../../xlsx/refusal";
-import { ask } from "./ask";
-import { downloadBytes, readXlsx, type SavedOwn, savedOwn } from "./files";
-import { keep, keepOriginal, type Original } from "./kept-work";
+import { ask, choose } from "./ask";
+import { type Chosen, checksumOf, writeInto } from "./file-access";
+import { downloadBytes, type SavedOwn, savedOwn } from "./files";
+import { forget, keep, keepOriginal, nextOwnKey, type Original, readOwnWorks } from "./kept-work";
 import { settle } from "./last-moment";
 import { canLeave } from "./leave-page";
-import { showStatus } from "./show";
-import { words } from "./words";
+import { readElsewhere } from "./reading";
+import { showStatus, showWaiting } from "./show";
+import { isTooLarge } from "./too-large";
+import { dayInWords, timeInWords, words } from "./words";
 
-/** What it is kept under, and its name in the page's address. */
-export const ownKey = "own-file";
+/** Ends the reading of a file that another one is chosen after. */
+let reading: AbortController | undefined;
 
-/** Says what becomes of the file here, then keeps its workbook beside the samples and goes there. */
-export async function openOwn(file: File, hasOwn: boolean): Promise<void> {
-  let read: ReadFile;
-  let bytes: Uint8Array;
-  try {
-    bytes = new Uint8Array(await file.arrayBuffer());
-    read = await readXlsx(bytes, file.name.replace(/\.xls[xm]$/i, ""));
-  } catch (problem) {
-    showStatus(words().ownFile.notOpened(file.name, reasonFor(problem)), "warning");
-    return;
-  }
-  const { question, agree, keepBefore } = words().ownFile;
-  const asked = question(file.name, read.notShown, hasOwn).join("\n\n");
-  if (!(await ask(asked, agree, hasOwn ? keepBefore : words().cancel))) return;
+/** Says what becomes of the file here, then keeps its workbook beside the others and goes there. */
+export async function openOwn({ file, handle }: Chosen): Promise<void> {
+  reading?.abort();
   if (!(await canLeave())) return;
+  const found = await read(file);
+  if (!found) return;
+  const { workbook, notShown, bytes } = found;
+  const before = (await readOwnWorks().catch(() => [])).find(({ name }) => name === workbook.name);
+  const { question, agree } = words().ownFile;
+  const asked = question(file.name, notShown, {
+    keptSince: before && dayInWords(before.changedAt),
+    canSaveInto: handle !== undefined,
+  });
+  if (!(await ask(asked.join("\n\n"), agree))) return;
+  if (!(await canLeave())) return;
+  let key: string | undefined;
   try {
-    await keepOriginal(ownKey, { fileName: file.name, bytes });
-    await keep(ownKey, read.workbook);
-    settle(ownKey);
+    key = await nextOwnKey();
+    await keepOriginal(key, { fileName: file.name, bytes, ...(handle && { handle }) });
+    await keep(key, workbook);
   } catch (problem) {
+    if (key !== undefined) await forget(key).catch(() => undefined);
     const reason = isTooLarge(problem) ? words().ownFile.noRoom(file.name) : words().ownFile.keepsNothing;
     showStatus(reason, "warning");
     return;
   }
-  location.assign(`?workbook=${ownKey}`);
+  location.assign(`?workbook=${key}`);
 }
 
-/** Gives the file back with what was changed, under its own name; says first what will be out of date in it. */
-export async function saveOwn(original: Original, now: Workbook): Promise<void> {
+type Found = ReadFile & { readonly bytes: Uint8Array };
+
+/** undefined where it cannot be read, which is said, and where the maker ended it. */
+async function read(file: File): Promise<Found | undefined> {
+  const { notOpened, tooLarge, notRead, tooSlow } = words().ownFile;
+  const refuse = (reason: string) => showStatus(notOpened(file.name, reason), "warning");
+  if (file.size > mostUnpacked) return void refuse(tooLarge);
+  let bytes: Uint8Array<ArrayBuffer>;
+  try {
+    bytes = new Uint8Array(await file.arrayBuffer());
+  } catch (problem) {
+    return void refuse(isTooLarge(problem) ? tooLarge : notRead);
+  }
+  const own = new AbortController();
+  reading = own;
+  const done = showWaiting(words().ownFile.reading(file.name), words().cancel, () => own.abort());
+  const answer = await readElsewhere(bytes, own.signal).finally(done);
+  switch (answer.is) {
+    case "read": {
+      const { workbook, notShown } = answer.read;
+      const name = file.name.replace(/\.xls[xm]$/i, "");
+      return { workbook: { ...workbook, name }, notShown, bytes: answer.bytes };
+    }
+    case "ended":
+      return undefined;
+    case "refused":
+      return void refuse(answer.why);
+    case "too large":
+      return void refuse(tooLarge);
+    case "too slow":
+      return void refuse(tooSlow);
+    case "not read":
+      return void refuse(notRead);
+  }
+}
+
+/** Removes what is kept of a file, after asking; says whether it did. */
+export async function removeOwn(key: string, name: string): Promise<boolean> {
+  const { removing, remove } = words().ownFile;
+  if (!(await ask(removing(name), remove))) return false;
+  settle(key);
+  await forget(key);
+  return true;
+}
+
+/** Whether the maker has agreed in this visit that the very file is written. */
+let mayWrite = false;
+
+/**
+ * Gives the file back with what was changed, under its own name: into the very file, where the browser has a way back to it
+ * and the maker agrees, else as a download. Says first what will be out of date in it. Gives what is known of the file
+ * from now on.
+ */
+export async function saveOwn(key: string, original: Original, now: Workbook): Promise<Original> {
   let saved: SavedOwn;
   try {
     saved = await savedOwn(original, now);
   } catch (problem) {
     const reason = problem instanceof Refusal ? problem.message : String(problem);
     showStatus(words().ownFile.notSaved(reason), "warning");
-    return;
+    return original;
   }
   const { bytes, warnings } = saved;
-  if (warnings.length > 0 && !(await ask(warnings.join("\n\n"), words().ownFile.save, words().cancel))) return;
-  downloadBytes(bytes, original.fileName);
+  const { save, intoFile, asDownload, askIntoFile } = words().ownFile;
+  const { fileName, handle } = original;
+  if (!handle) {
+    if (warnings.length > 0 && !(await ask(warnings.join("\n\n"), save))) return original;
+    downloadBytes(bytes, fileName);
+    return original;
+  }
+  if (!mayWrite || warnings.length > 0) {
+    const answer = await choose([askIntoFile(fileName), ...warnings].join("\n\n"), [
+      words().cancel,
+      asDownload,
+      intoFile,
+    ]);
+    if (answer === asDownload) downloadBytes(bytes, fileName);
+    if (answer !== intoFile) return original;
+    mayWrite = true;
+  }
+  return into(handle, key, original, bytes);
 }
 
-function reasonFor(problem: unknown): string {
-  if (problem instanceof Refusal) return problem.message;
-  const { tooLarge, notRead } = words().ownFile;
-  return isTooLarge(problem) ? tooLarge : notRead;
-}
-
-/** Whether memory or the browser's storage gave out, somewhere down the chain of causes. */
-export function isTooLarge(problem: unknown): boolean {
-  if (!(problem instanceof Error || problem instanceof DOMException)) return false;
-  const isOutOfRoom = problem instanceof RangeError || problem.name === "QuotaExceededError";
-  return isOutOfRoom || isTooLarge((problem as Error).cause);
+async function into(
+  handle: FileSystemFileHandle,
+  key: string,
+  original: Original,
+  bytes: Uint8Array,
+): Promise<Original> {
+  const { fileName } = original;
+  const { notInto, savedInto, asDownload } = words().ownFile;
+  const before = original.onDisk ?? (await checksumOf(original.bytes));
+  const written = await writeInto(handle, bytes, before).catch(() => "not allowed" as const);
+  if (written !== "written") {
+    mayWrite = false;
+    if (await ask(notInto(fileName, written), asDownload)) downloadBytes(bytes, fileName);
+    return original;
+  }
+  const known = { ...original, onDisk: await checksumOf(bytes) };
+  await keepOriginal(key, known).catch(() => undefined);
+  showStatus(savedInto(fileName, timeInWords(new Date())));
+  return known;
 }

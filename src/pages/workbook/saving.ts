@@ -3,7 +3,7 @@ import { keep } from "./kept-work";
 import { isSettled, keepAtLastMoment } from "./last-moment";
 import { canLeave } from "./leave-page";
 import { showStatus } from "./show";
-import { words } from "./words";
+import { timeInWords, words } from "./words";
 
 /** Long enough for a row of keystrokes and what follows from them, short enough for an impatient hand. */
 const pause = 400;
@@ -68,8 +68,4 @@ export function startSaving(key: string, grid: Grid, keptAt: Date | undefined): 
   });
 }
 
-function keptSince(moment: Date): string {
-  const time = moment.toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" });
-  const today = moment.toDateString() === new Date().toDateString();
-  return words().keeping.kept(today ? time : `${moment.toLocaleDateString([], { dateStyle: "medium" })}, ${time}`);
-}
+const keptSince = (moment: Date): string => words().keeping.kept(timeInWords(moment));

@@ -28,3 +28,17 @@ export function showNotice(text: string, actions: readonly (readonly [label: str
   );
   notice.hidden = false;
 }
+
+/** Says above the sheet what is going on, with the way to end it; gives the way to say no more. */
+export function showWaiting(text: string, label: string, end: () => void): () => void {
+  const line = document.createElement("p");
+  line.className = "waiting";
+  line.setAttribute("role", "status");
+  const button = document.createElement("button");
+  button.type = "button";
+  button.textContent = label;
+  button.addEventListener("click", end);
+  line.append(text, button);
+  byId("notice").before(line);
+  return () => line.remove();
+}

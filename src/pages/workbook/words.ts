@@ -26,12 +26,22 @@ export function speak(other: Language): void {
   sayHeader();
 }
 
+export const dayInWords = (moment: Date): string => moment.toLocaleDateString([], { dateStyle: "medium" });
+
+/** With the day where it is another. */
+export function timeInWords(moment: Date): string {
+  const time = moment.toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" });
+  const today = moment.toDateString() === new Date().toDateString();
+  return today ? time : `${dayInWords(moment)}, ${time}`;
+}
+
 /** The words of the header, its menu, and of what stands around the grid. */
 export function sayHeader(): void {
   const { parts, samples } = words();
   document.documentElement.lang = languages[language()].tag;
   document.title = parts.title;
   for (const id of ["card", "sort", "print", "download", "open", "back"] as const) byId(id).textContent = parts[id];
+  byId("own-files").textContent = parts.ownFiles;
   // Set for a file of the maker's own, which is not made anew.
   if (document.documentElement.dataset.saves === "file") byId("download").textContent = words().ownFile.save;
   const texts = { h1: parts.title, "#pane-button": parts.pane, summary: parts.menu } as const;

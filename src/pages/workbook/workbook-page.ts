@@ -7,25 +7,30 @@ import { showCellMessages } from "./cell-messages";
 import { showCharts } from "./charts";
 import { nameEngineParts } from "./engine-names";
 import { fetchAhead } from "./fetch-ahead";
+import { type Chosen, droppedFile, pickFile, picksFiles } from "./file-access";
 import { downloadAsText, downloadXlsx } from "./files";
 import { hasCardNumbers, isCard, printFiringCard } from "./firing-card";
 import { type Grid, openGrid } from "./grid";
 import { prepareHeader } from "./header";
 import {
   forget,
+  isOwn,
   type KeptWork,
   keepOriginal,
   type Original,
+  type OwnWork,
   readKept,
   readOriginal,
+  readOwnWorks,
   readSetAside,
   setAside,
 } from "./kept-work";
 import { prepareKeys } from "./keys";
 import { settle } from "./last-moment";
 import { canLeave, goTo } from "./leave-page";
-import { isTooLarge, openOwn, ownKey, saveOwn } from "./own-file";
+import { openOwn, saveOwn } from "./own-file";
 import { keepInPlace } from "./own-limits";
+import { showOwnFiles } from "./own-list";
 import { preparePane } from "./pane-beside-grid";
 import type { Problems } from "./problems";
 import { readTyped } from "./read-typed";
@@ -33,6 +38,7 @@ import { type SampleWorkbook, sampleWorkbooks, titleOf } from "./sample-workbook
 import { startSaving } from "./saving";
 import { byId, showNotice, showStatus } from "./show";
 import { prepareSortEntry } from "./sort-entry";
+import { isTooLarge } from "./too-large";
 import { cardWithoutNumbers, sayHeader, words } from "./words";
 
 const key = new URLSearchParams(location.search).get("workbook") ?? sampleWorkbooks[0].key;
@@ -51,23 +57,17 @@ try {
 
 async function open(): Promise<void> {
   const kept = await keptWork();
-  const own =
-    key === ownKey
-      ? kept
-      : await readKept(ownKey).then(
-          (found) => (found.is === "work" ? found.work : undefined),
-          () => undefined,
-        );
+  const own = await readOwnWorks().catch(() => []);
   if (!sample && !kept) return location.replace(location.pathname);
   const workbook = kept?.workbook ?? (await readSample(sample ?? sampleWorkbooks[0]));
   showLinks(own);
-  const original = key === ownKey ? await readOriginal(ownKey).catch(() => undefined) : undefined;
+  const original = isOwn(key) ? await readOriginal(key).catch(() => undefined) : undefined;
   const grid = await openGrid("grid", workbook, original && (await leftIn(workbook)));
   byId("first-sight").remove();
   const { problems, remark } = showCellMessages(grid, byId("line"), byId("said"));
   readTyped(grid.injector, remark);
   startSaving(key, grid, kept?.savedAt);
-  prepareActions(grid, problems, own !== undefined, original && (await openedFor(original, grid)));
+  prepareActions(grid, problems, own.length > 0, original && (await openedFor(original, grid)));
   prepareHeader(grid);
   prepareSortEntry(grid, remark);
   prepareKeys(grid);
@@ -91,7 +91,7 @@ async function openedFor(original: Original, grid: Grid): Promise<Original> {
   keepInPlace(grid.api);
   if (original.asOpened) return original;
   const opened = { ...original, asOpened: grid.workbook() };
-  await keepOriginal(ownKey, opened);
+  await keepOriginal(key, opened);
   return opened;
 }
 
@@ -113,9 +113,11 @@ async function readSample({ file, title }: SampleWorkbook): Promise<Workbook> {
   return { ...(await response.json()), name: title };
 }
 
-function showLinks(own: KeptWork | undefined): void {
+/** The samples, and of the maker's own files the one that is shown, or else the last changed; the menu has all. */
+function showLinks(own: readonly OwnWork[]): void {
   const places = sampleWorkbooks.map((each) => ({ key: each.key as string, title: titleOf(each) }));
-  if (own) places.push({ key: ownKey, title: own.workbook.name });
+  const shown = own.find((each) => each.key === key) ?? own[0];
+  if (shown) places.push({ key: shown.key, title: shown.name });
   byId("workbooks").replaceChildren(
     ...places.map((place) => {
       const link = document.createElement("a");
@@ -133,7 +135,8 @@ function showLinks(own: KeptWork | undefined): void {
   );
 }
 
-function prepareActions(grid: Grid, problems: Problems, hasOwn: boolean, original: Original | undefined): void {
+function prepareActions(grid: Grid, problems: Problems, hasOwn: boolean, opened: Original | undefined): void {
+  let original = opened;
   const name = sample?.key ?? grid.workbook().name;
   const hasCard = grid.workbook().sheets.some(isCard);
   onClick("print", hasCard, async () => {
@@ -148,7 +151,10 @@ function prepareActions(grid: Grid, problems: Problems, hasOwn: boolean, origina
   });
   onClick("download", true, async () => {
     await grid.finishTyping();
-    if (original) return saveOwn(original, grid.workbook());
+    if (original) {
+      original = await saveOwn(key, original, grid.workbook());
+      return;
+    }
     try {
       await downloadXlsx(grid.workbook(), `${name} ${new Date().toLocaleDateString("sv")}.xlsx`);
     } catch (problem) {
@@ -169,13 +175,19 @@ function prepareActions(grid: Grid, problems: Problems, hasOwn: boolean, origina
     sayHeader();
   }
   const chooser = byId("file") as HTMLInputElement;
-  onClick("open", true, () => chooser.click());
+  onClick("open", true, async () => {
+    if (!picksFiles()) return chooser.click();
+    const chosen = await pickFile();
+    if (chosen) await openOwn(chosen);
+  });
   chooser.addEventListener("change", () => {
     const file = chooser.files?.[0];
     chooser.value = "";
-    if (file) void openOwn(file, hasOwn);
+    if (file) void openOwn({ file });
   });
-  takeDropped((file) => openOwn(file, hasOwn));
+  takeDropped(openOwn);
+  byId("own-files").hidden = !hasOwn;
+  onClick("own-files", hasOwn, () => showOwnFiles(key));
 }
 
 /** Work that an earlier or later version kept and that cannot be read here stays until the maker has it. */
@@ -188,7 +200,7 @@ async function offerSetAside(): Promise<void> {
 }
 
 /** A file that is dropped anywhere on the page is opened like one that is chosen. */
-function takeDropped(open: (file: File) => unknown): void {
+function takeDropped(open: (chosen: Chosen) => unknown): void {
   const hasFiles = ({ dataTransfer }: DragEvent) => dataTransfer?.types.includes("Files") === true;
   addEventListener("dragover", (event) => {
     if (hasFiles(event)) event.preventDefault();
@@ -196,8 +208,7 @@ function takeDropped(open: (file: File) => unknown): void {
   addEventListener("drop", (event) => {
     if (!hasFiles(event)) return;
     event.preventDefault();
-    const file = event.dataTransfer?.files[0];
-    if (file) void open(file);
+    void droppedFile(event.dataTransfer?.items).then((chosen) => chosen && open(chosen));
   });
 }
 

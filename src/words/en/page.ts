@@ -53,6 +53,7 @@ export const englishPage: PageWords = {
     print: "Print the firing card",
     download: "Download .xlsx",
     open: "Open .xlsx …",
+    ownFiles: "Your files …",
     back: "Back to the sample …",
     touchHelp:
       "Swipe to scroll, tap a cell to select it, tap it again to type; press long and draw on to select a range. Dragging cells wants a mouse.",
@@ -124,25 +125,45 @@ export const englishPage: PageWords = {
     paneFailed: "The pane could not be fetched. Is the program that serves this page still running?",
   },
   ownFile: {
-    question: (name, notShown, hasOwn) => [
-      `Open “${name}” here? The page works on a copy that it keeps; the file itself is not changed.`,
+    question: (name, notShown, { keptSince, canSaveInto }) => [
+      `Open “${name}” here? The page works on a copy that it keeps; the file itself is not changed${canSaveInto ? " until you save into it" : ""}.`,
       "Saving gives the same file back: the cells that you changed, what follows from them, and every other part as it was, byte for byte, whether it can be seen here or not. Only cells are changed: rows, columns and sheets stay where they are.",
       notShown.length > 0
         ? `Kept in the file, but not shown here: ${notShown.join("; ")}.`
         : "All that is in this file is shown here.",
-      ...(hasOwn
-        ? ["It takes the place of the file that you opened before: what you typed into that one is lost here."]
-        : []),
+      ...(keptSince === undefined
+        ? []
+        : [
+            `A file of this name is kept here already, last changed ${keptSince}: it stays, and this one is put beside it.`,
+          ]),
     ],
     agree: "Open it",
-    keepBefore: "Keep the one before",
+    reading: (name) => `Reading “${name}” …`,
     notOpened: (name, reason) => `“${name}” was not opened. ${reason}`,
     noRoom: (name) => `“${name}” is too large for this page: this browser has no room to keep it.`,
     keepsNothing: "This browser keeps nothing for this page, so a file of your own cannot be opened here.",
     tooLarge: "It is too large for this page: reading it needs more memory than the browser has for it.",
     notRead: "It could not be read as an .xlsx workbook.",
+    tooSlow: "Reading it took more than two minutes and was ended.",
     save: "Save the file",
     notSaved: (reason) => `Nothing was saved; your work is still here. ${reason}`,
+    askIntoFile: (name) =>
+      `Save into “${name}” itself? What stands in the file now is written over. Or download it, and the file stays as it is.`,
+    intoFile: "Into the file",
+    asDownload: "Download it",
+    savedInto: (name, moment) => `Saved into “${name}”, ${moment}`,
+    notInto: (name, because) =>
+      because === "changed"
+        ? `“${name}” is not the file any more that was opened: another program has changed it since. It stays as it is. Your work is still here: download it, and compare the two.`
+        : because === "gone"
+          ? `“${name}” is not where it was any more. Your work is still here: download it.`
+          : `The browser does not let this page write into “${name}”, so it stays as it is. Your work is still here: download it.`,
+    kept: "Your files in this browser",
+    changed: (day) => `changed ${day}`,
+    remove: "Remove",
+    removing: (name) =>
+      `Remove “${name}” from this browser? What you typed and have not saved into a file is lost. Files on your disk stay.`,
+    close: "Close",
     staysInPlace:
       "In a file of your own, cells are changed and nothing is moved: what other parts of the file say of rows, sheets and names would no longer be true. Do that in your spreadsheet program, and open the file here again.",
   },

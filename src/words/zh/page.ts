@@ -47,6 +47,7 @@ export const chinesePage: PageWords = {
     print: "打印炒茶卡",
     download: "下载 .xlsx",
     open: "打开 .xlsx…",
+    ownFiles: "自己的文件…",
     back: "回到示例…",
     touchHelp: "滑动以滚动；点一下选中单元格，再点一下输入；长按并拖动选中一个区域。拖动单元格需要鼠标。",
     keyHelp: "按键：先按 Esc，再按 Tab 离开工作表。F6 从这里到工作表，再到工作面板；Shift+F6 返回。",
@@ -112,21 +113,39 @@ export const chinesePage: PageWords = {
     paneFailed: "面板取不到。提供此页面的程序还在运行吗？",
   },
   ownFile: {
-    question: (name, notShown, hasOwn) => [
-      `在这里打开“${name}”？页面用的是它自己保存的副本，文件本身不会改变。`,
+    question: (name, notShown, { keptSince, canSaveInto }) => [
+      `在这里打开“${name}”？页面用的是它自己保存的副本，${canSaveInto ? "在你保存到文件之前，" : ""}文件本身不会改变。`,
       "保存时交还同一个文件：改过的单元格、随之变化的结果，以及一个字节都不变的其他部分，无论这里是否显示。只改单元格：行、列和工作表都留在原处。",
       notShown.length > 0 ? `文件中保留、但这里不显示的：${notShown.join("；")}。` : "此文件中的内容这里全部显示。",
-      ...(hasOwn ? ["它会取代以前打开的文件：在那个文件里输入的内容会在这里丢失。"] : []),
+      ...(keptSince === undefined
+        ? []
+        : [`这里已经保存着同名的文件，上次改动于 ${keptSince}：它保持不变，这个文件放在它旁边。`]),
     ],
     agree: "打开",
-    keepBefore: "保留以前的",
+    reading: (name) => `正在读取“${name}”…`,
     notOpened: (name, reason) => `没有打开“${name}”。${reason}`,
     noRoom: (name) => `“${name}”对此页面太大：浏览器没有地方保存它。`,
     keepsNothing: "此浏览器不为此页面保存任何内容，所以这里打不开自己的文件。",
     tooLarge: "它对此页面太大：读取所需的内存超过了浏览器所能提供的。",
     notRead: "它无法作为 .xlsx 工作簿读取。",
+    tooSlow: "读取超过两分钟，已经停止。",
     save: "保存文件",
     notSaved: (reason) => `没有保存；输入的内容还在这里。${reason}`,
+    askIntoFile: (name) => `保存到“${name}”本身？文件现在的内容会被覆盖。也可以下载，文件就保持不变。`,
+    intoFile: "保存到文件",
+    asDownload: "下载",
+    savedInto: (name, moment) => `已保存到“${name}”，${moment}`,
+    notInto: (name, because) =>
+      because === "changed"
+        ? `“${name}”已经不是打开时的文件：别的程序改动过它。文件保持不变，输入的内容还在这里：请下载，再比较两者。`
+        : because === "gone"
+          ? `“${name}”已经不在原处。输入的内容还在这里：请下载。`
+          : `浏览器不让此页面写入“${name}”，文件保持不变。输入的内容还在这里：请下载。`,
+    kept: "此浏览器中自己的文件",
+    changed: (day) => `${day} 改动`,
+    remove: "移除",
+    removing: (name) => `从此浏览器移除“${name}”？已输入但没有保存到文件的内容会丢失。磁盘上的文件不变。`,
+    close: "关闭",
     staysInPlace:
       "在自己的文件里，只改单元格，不移动任何内容：否则文件的其他部分所说的行、工作表和名称就不再正确。请在表格程序中移动，再在这里打开文件。",
   },

@@ -1,10 +1,8 @@
 /** The zip archive that an .xlsx is: what is in it, looked through before anything is unpacked. */
 import { damaged, Refusal } from "../refusal";
+import { mostUnpacked } from "./limits";
 import { type DirectoryEnd, type DirectoryRecord, directoryEnd, directoryRecords, signatures, viewOf } from "./records";
 import { unpack } from "./unpack";
-
-/** All entries unpacked, in bytes. */
-export const mostUnpacked = 256 * 1024 * 1024;
 
 export interface Entry extends DirectoryRecord {
   /** The name with slashes, from the root of the archive. */
