@@ -37,6 +37,7 @@ async function openFile(page: Page, name: string, buffer: Buffer): Promise<strin
 async function fromMenu(page: Page, item: string): Promise<void> {
   await page.click("#menu summary");
   await page.click(item);
+  await page.waitForSelector("dialog");
 }
 
 const freshIn = (bytes: Uint8Array) => readWorkbook(bytes).sheets[0]?.cells.find(({ column }) => column === 0)?.value;
@@ -56,7 +57,7 @@ describe.skipIf(!found)("files of one's own", { timeout: 180_000 }, () => {
     expect(await shown(page, "Lots", "B1")).toBe("100");
 
     await fromMenu(page, "#own-files");
-    expect(await page.locator(".files a").allTextContents()).toEqual(["summer", "spring"]);
+    await expect.poll(() => page.locator(".files a").allTextContents(), patience).toEqual(["summer", "spring"]);
     const today = await page.evaluate(() => new Date().toLocaleDateString([], { dateStyle: "medium" }));
     expect(await page.locator(".files time").allTextContents()).toEqual([`changed ${today}`, `changed ${today}`]);
     await page.locator(".files a").nth(1).click();
@@ -73,7 +74,7 @@ describe.skipIf(!found)("files of one's own", { timeout: 180_000 }, () => {
 
     await fromMenu(page, "#own-files");
     await page.locator(".files li", { hasText: "summer" }).getByRole("button").click();
-    await agree(page, "Cancel");
+    await page.locator("dialog").last().getByRole("button", { name: "Cancel", exact: true }).click();
     expect(await page.locator(".files li").count()).toBe(2);
     await page.locator(".files li", { hasText: "summer" }).getByRole("button").click();
     expect(await page.locator("dialog p").last().textContent()).toContain("Remove “summer” from this browser?");
