@@ -146,6 +146,6 @@ async function into(
   }
   const known = { ...original, onDisk: await checksumOf(bytes) };
   await keepOriginal(key, known).catch(() => undefined);
-  showStatus(savedInto(fileName, timeInWords(new Date())));
+  showStatus(savedInto(fileName, timeInWords(new Date())), "answer");
   return known;
 }

@@ -26,9 +26,10 @@ export function startSaving(key: string, grid: Grid, keptAt: Date | undefined): 
     saving = saving.then(async () => {
       try {
         const { savedAt } = await keep(key, grid.workbook());
+        // After a warning that nothing was kept, this is what is waited for.
+        showStatus(keptSince(savedAt), lost ? "plain" : "in passing");
         lost = false;
         unkept = waiting !== undefined;
-        showStatus(keptSince(savedAt));
         tabs.postMessage(key);
       } catch {
         lost = true;

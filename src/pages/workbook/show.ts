@@ -6,8 +6,23 @@ export function byId(id: string): HTMLElement {
   return element;
 }
 
-/** The line that says how the work stands; screen readers read it out. */
-export function showStatus(text: string, kind: "plain" | "warning" = "plain"): void {
+/** Milliseconds for which a message stands that somebody has to read. */
+const reading = 8000;
+let heldUntil = 0;
+let waiting: ReturnType<typeof setTimeout> | undefined;
+
+/**
+ * The line that says how the work stands; screen readers read it out. What is said in passing waits until a warning, or what
+ * became of something that was asked for, has had time to be read.
+ */
+export function showStatus(text: string, kind: "plain" | "answer" | "warning" | "in passing" = "plain"): void {
+  clearTimeout(waiting);
+  const left = heldUntil - Date.now();
+  if (kind === "in passing" && left > 0) {
+    waiting = setTimeout(() => showStatus(text), left);
+    return;
+  }
+  heldUntil = kind === "warning" || kind === "answer" ? Date.now() + reading : 0;
   const status = byId("status");
   status.textContent = text;
   status.classList.toggle("warning", kind === "warning");
