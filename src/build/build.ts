@@ -1,12 +1,26 @@
-/** `npm run build -- --origin https://example.org/tea` writes dist/site/, which any static host can serve. */
+/**
+ * `npm run build` writes dist/google-sheets/, and with `-- --origin https://example.org/tea` dist/site/ as well, which any
+ * static host can serve.
+ */
 import { join, resolve } from "node:path";
 import { buildAddIn } from "./add-in";
-import { siteFolder } from "./folders";
+import { sheetsFolder, siteFolder } from "./folders";
+import { buildGoogleSheets } from "./google-sheets";
 import { originFrom } from "./origin";
 import { buildPage } from "./workbook-page-build";
 
 async function build(): Promise<void> {
-  const origin = originFrom(process.argv.slice(2));
+  // Nothing is written for an address that will not do.
+  const args = process.argv.slice(2);
+  const origin = args.length === 0 ? undefined : originFrom(args);
+  await buildGoogleSheets(sheetsFolder(resolve()));
+  console.log("Wrote dist/google-sheets/. How to put it into a sheet: docs/google-sheets.md, or index.html in there.");
+  if (origin === undefined) {
+    console.log(
+      "dist/site/ is left as it is, for it needs to know where it will be served from:\nnpm run build -- --origin https://example.org/tea",
+    );
+    return;
+  }
   const folder = siteFolder(resolve());
   await buildAddIn({ origin, folder });
   await buildPage(join(folder, "workbook"));

@@ -3,10 +3,13 @@ import { type BuildOptions, build } from "esbuild";
 import { minify } from "terser";
 import { withoutPages } from "./without-pages";
 
-interface Script {
+interface Source {
   readonly project: string;
   /** The script, from the project. */
   readonly from: string;
+}
+
+interface Script extends Source {
   /** The file that is written. */
   readonly to: string;
 }
@@ -28,11 +31,17 @@ const shared: BuildOptions = {
   logLevel: "silent",
 };
 
+interface FunctionsScript {
+  readonly script: string;
+  /** The source files that it holds code of. */
+  readonly sources: readonly string[];
+}
+
 /**
- * Bundles functions without their pages into one script in plain language, and gives the source files that it holds
- * code of. It is made small by terser: esbuild alone leaves it above the size that it is held to.
+ * Bundles functions without their pages into one script in plain language. It is made small by terser: esbuild alone
+ * leaves it above the size that it is held to.
  */
-export async function bundleFunctions({ project, from, to }: Script): Promise<readonly string[]> {
+export async function functionsScript({ project, from }: Source): Promise<FunctionsScript> {
   const { outputFiles, metafile, warnings } = await build({
     ...shared,
     absWorkingDir: project,
@@ -44,10 +53,19 @@ export async function bundleFunctions({ project, from, to }: Script): Promise<re
   });
   // Such as words of the language that the bundler cannot put into plainer ones.
   if (warnings.length > 0) throw new Error(warnings.map(({ text }) => text).join("\n"));
-  await writeFile(to, await small(outputFiles?.[0]?.text ?? ""));
-  return Object.values(metafile?.outputs ?? {}).flatMap(({ inputs }) =>
-    Object.entries(inputs).flatMap(([path, { bytesInOutput }]) => (bytesInOutput > 0 ? [path] : [])),
-  );
+  return {
+    script: await small(outputFiles?.[0]?.text ?? ""),
+    sources: Object.values(metafile?.outputs ?? {}).flatMap(({ inputs }) =>
+      Object.entries(inputs).flatMap(([path, { bytesInOutput }]) => (bytesInOutput > 0 ? [path] : [])),
+    ),
+  };
+}
+
+/** Writes the functions script, and gives the source files that it holds code of. */
+export async function bundleFunctions({ to, ...source }: Script): Promise<readonly string[]> {
+  const { script, sources } = await functionsScript(source);
+  await writeFile(to, script);
+  return sources;
 }
 
 /** Bundles a script for Node in the same language and as small, with packages taken as they are installed. */

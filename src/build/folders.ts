@@ -3,6 +3,9 @@ import { join } from "node:path";
 /** Where `npm run build` writes: what is copied to a host, and nothing else. */
 export const siteFolder = (project: string): string => join(project, "dist", "site");
 
+/** Where `npm run build` writes what is copied into Google Sheets. */
+export const sheetsFolder = (project: string): string => join(project, "dist", "google-sheets");
+
 /** Where a release is made, beside the site of a build, so that neither takes the other away or along. */
 export const releaseFolder = (project: string, name: string, version: string): string =>
   join(project, "dist", `${name}-${version}`);

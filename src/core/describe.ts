@@ -7,8 +7,11 @@ import type { Quantity } from "./quantities";
 /** The namespace of the worksheet names: TEA.OUTTURN. */
 export const namespace = "TEA";
 
+/** A function by a name without a dot, for where a name may hold none: TEA_OUTTURN. */
+export const plainName = (id: string): string => `${namespace}_${id}`;
+
 /** A function as a saved workbook calls it: those of an add-in have a prefix there. */
-export const savedName = (id: string): string => `_xldudf_${namespace}_${id}`;
+export const savedName = (id: string): string => `_xldudf_${plainName(id)}`;
 
 const anyOfOurs = new RegExp(`${namespace}[._]`, "i");
 /** Whether a formula may call a function of ours: a quick look, before it is read. */
