@@ -39,6 +39,11 @@ describe.each(rooms)("$name", ({ name, references, packages, mayName, files: own
   });
 });
 
+test("Google's services are named in one room", () => {
+  const naming = files.filter(({ text }) => /\b(SpreadsheetApp|Utilities)\.[a-z]/.test(text));
+  expect([...new Set(naming.map(({ room }) => room))]).toEqual(["google-sheets"]);
+});
+
 test("calculation and a spreadsheet's rules rest on nothing from outside", () => {
   const bare = rooms.filter(({ name }) => name === "core" || name === "cells");
   expect(bare.map(({ packages, mayName }) => [packages, Object.values(mayName)])).toEqual([

@@ -1,6 +1,7 @@
 /**
  * `npm run bench`: what the functions cost, as ratios to another way to the same answer, measured side by side in one
- * run. `-- --json` gives the rows as data; `-- --keep` makes them the baseline that later runs are shown beside.
+ * run. `-- --json` gives the rows as data; `-- --keep` makes them the baseline that later runs are shown beside;
+ * `-- --google-sheets` measures the script for Google Sheets alone, call by call.
  */
 import { execFileSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
@@ -10,6 +11,7 @@ import { gzipSync } from "node:zlib";
 import { buildFunctions } from "../build/add-in";
 import { growthOfFit } from "./balance-fit";
 import { compareDayPlan } from "./day-plan";
+import { callsInGoogleSheets, sheetRows } from "./google-sheets";
 import { compareRowsOfCells, growthOfRows } from "./rows-of-cells";
 import type { Comparison } from "./side-by-side";
 
@@ -44,6 +46,7 @@ async function measure() {
   const rowsGrowth = growthOfRows(counts);
   const fitGrowth = growthOfFit(stages);
   const day = compareDayPlan();
+  const [slowestInGoogleSheets] = await callsInGoogleSheets();
   const { compareSeasonTable, growthOfSeason } = await import("./season-table");
   const seasonGrowth = growthOfSeason(counts);
   const season = compareSeasonTable();
@@ -75,6 +78,7 @@ async function measure() {
       stages,
       balanceFitMilliseconds: fitGrowth,
     },
+    slowestInGoogleSheets,
     functionsScriptBytesGzip: await functionsScriptSize(),
   };
 }
@@ -96,6 +100,7 @@ function print({
   paneInteractiveMilliseconds,
   peakMegabytes,
   growth,
+  slowestInGoogleSheets,
   functionsScriptBytesGzip,
 }: Measures): void {
   const baseline = JSON.parse(readFileSync(baselineFile, "utf8")) as Baseline;
@@ -130,6 +135,9 @@ function print({
       ? "pane                                  not measured: no browser was found"
       : `pane usable after its script, ms      ${line([pane.best, pane.middle], 0)}  (best, middle; goal: under 1000)`,
   );
+  console.log(
+    `Google Sheets, ${sheetRows} rows, ms        ${slowestInGoogleSheets?.milliseconds.toFixed(0)}  (the slowest, ${slowestInGoogleSheets?.name}; goal: under 5000)`,
+  );
   console.log(`functions script, bytes gzip          ${functionsScriptBytesGzip}  (goal: at most 48,000)`);
 }
 
@@ -138,6 +146,12 @@ if (memoryOf > 0) {
   import("./season-table").then(({ seasonOnce }) => {
     seasonOnce(process.argv[memoryOf + 1] ?? "");
     process.stdout.write(String(process.resourceUsage().maxRSS));
+  });
+} else if (process.argv.includes("--google-sheets")) {
+  callsInGoogleSheets().then((calls) => {
+    console.log(`Milliseconds of one call on ${sheetRows} rows, the script read anew for each (goal: under 5000):`);
+    for (const { name, milliseconds } of calls) console.log(`${milliseconds.toFixed(0).padStart(6)}  ${name}`);
+    if (calls.some(({ milliseconds }) => milliseconds > 5000)) process.exitCode = 1;
   });
 } else {
   measure().then((measures) => {

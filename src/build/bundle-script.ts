@@ -70,14 +70,18 @@ export async function bundleFunctions({ to, ...source }: Script): Promise<readon
 
 /** Bundles a script for Node in the same language and as small, with packages taken as they are installed. */
 export async function bundleForNode({ project, from, to }: Script): Promise<void> {
-  const { outputFiles } = await build({
+  const { outputFiles, warnings } = await build({
     ...shared,
     absWorkingDir: project,
     entryPoints: [from],
     format: "cjs",
     platform: "node",
     packages: "external",
+    // What it is made of asks where it lies, to find the project from there; here that is where the script lies.
+    banner: { js: 'const ownAddress = require("node:url").pathToFileURL(__filename).href;' },
+    define: { "import.meta.url": "ownAddress" },
   });
+  if (warnings.length > 0) throw new Error(warnings.map(({ text }) => text).join("\n"));
   await writeFile(to, await small(outputFiles?.[0]?.text ?? ""));
 }
 

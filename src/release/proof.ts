@@ -2,6 +2,7 @@ import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
+import { sheetsScript } from "../build/google-sheets";
 import { officeOrigin } from "../build/page-policy";
 import { serve } from "../build/serve";
 import { mayCallOurs } from "../core/describe";
@@ -12,6 +13,7 @@ import { followed, referencesIn } from "./references";
 import { faultsOfSample } from "./samples";
 import { officeStandIn } from "./stand-ins";
 import { faultsOfFunctions } from "./tried-functions";
+import { faultsInGoogleSheets } from "./tried-in-google-sheets";
 
 declare const workbookGrid: { workbook(): { sheets: readonly { cells: readonly SeenCell[] }[] } };
 interface SeenCell {
@@ -51,6 +53,7 @@ export async function faultsOf(archive: Buffer, origin: string, browser: Browser
       ...(await deadAddresses(release)),
       ...(await deadReferences(page, release)),
       ...(await faultsOfFunctions(page, folder, address)),
+      ...faultsInGoogleSheets(join(folder, "google-sheets", sheetsScript)),
       ...(await faultsOfPane(page, address)),
       ...(await faultsOfWorkbook(page, address)),
       ...(await faultsOfSamples(folder)),

@@ -6,6 +6,7 @@ import { readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { buildAddIn } from "../build/add-in";
 import { releaseFolder } from "../build/folders";
+import { buildGoogleSheets } from "../build/google-sheets";
 import { findBrowser, openBrowser } from "../build/open-browser";
 import { originFrom } from "../build/origin";
 import { officeOrigin } from "../build/page-policy";
@@ -42,6 +43,7 @@ async function release(): Promise<void> {
   await writeSite(folder, project, version);
   const samples = await staleSamples(join(project, "sample-workbooks"), join(folder, "sample-workbooks"));
   stopFor("Stale, run npm run samples", samples);
+  await buildGoogleSheets(join(folder, "google-sheets"));
   const inPage = await buildPage(join(folder, "workbook"));
   writeFileSync(join(folder, "sbom.cdx.json"), billOfMaterials(project));
   const lockfile = JSON.parse(text("package-lock.json")) as Lockfile;

@@ -45,6 +45,7 @@ const firstPage = (version: string, samples: readonly string[]): string => {
 ${[
   link("workbook/index.html", "The workbook page", ", for those without Excel"),
   link("manifest.xml", "manifest.xml", ": the add-in for Excel"),
+  link("google-sheets/index.html", "The functions in Google Sheets", ", by copying one script"),
   ...samples.map((sample) => link(`sample-workbooks/${sample}`, sample, ": a sample of an invented farm")),
   link("docs/functions/index.html", "Every function", " with its arguments, examples and checks"),
   link("docs/checks.html", "What the numbers are checked against"),

@@ -2,37 +2,12 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { catalogue } from "../core/catalogue";
-import type { Check, Expected, Given } from "../core/define";
-import { formula } from "../core/describe";
+import type { Given } from "../core/define";
 import { type Answered, isAsExpected } from "./answers";
-
-/** A call with what it has to give. */
-interface Trial {
-  readonly id: string;
-  readonly says: string;
-  readonly given: readonly unknown[];
-  readonly expected: Expected;
-  readonly tolerance: Check["tolerance"];
-}
-
-/** Examples are written to ten significant digits. */
-const asWritten = { relative: 1e-9 };
+import { type Trial, trials } from "./trials";
 
 /** Excel hands over every argument as rows; null is one that is left out. */
 const asRows = (given: Given): unknown => (given === null || typeof given === "object" ? given : [[given]]);
-
-/** Every example and every check of every function. */
-const trials: readonly Trial[] = catalogue.flatMap(({ spec, page }) =>
-  [...page.examples.map(({ given, gives }) => ({ given, expected: gives, tolerance: asWritten })), ...page.checks].map(
-    ({ given, expected, tolerance }) => ({
-      id: spec.id,
-      says: formula(spec, given),
-      given: given.map(asRows),
-      expected,
-      tolerance,
-    }),
-  ),
-);
 
 /** On the page, put there by its script through the stand-in for Office.js. */
 declare const associated: Readonly<Record<string, (...given: readonly unknown[]) => unknown[][]>>;
@@ -82,5 +57,5 @@ const answersOn = (page: Page, tried: readonly Trial[]): Promise<Answered[]> =>
           return { code, message };
         }
       }),
-    tried.map(({ id, given }) => ({ id, given })),
+    tried.map(({ id, given }) => ({ id, given: given.map(asRows) })),
   );

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { relative, resolve } from "node:path";
 import { expect, test } from "vitest";
-import { releaseFolder, siteFolder } from "../../src/build/folders";
+import { releaseFolder, sheetsFolder, siteFolder } from "../../src/build/folders";
 
 const [site, release] = [siteFolder(resolve()), releaseFolder(resolve(), "tea-mass-balance", "1.2.3")];
 
@@ -10,6 +10,7 @@ test("a build takes no release away, and a release does not lie in what is copie
   expect(relative(release, site)).toMatch(/^\.\.[\\/]/);
 });
 
-test("the README names the folder that a build writes", () => {
-  expect(readFileSync("README.md", "utf8")).toContain(`\`${relative(resolve(), site).replaceAll("\\", "/")}\``);
+test("the README names the folders that a build writes", () => {
+  for (const folder of [site, sheetsFolder(resolve())])
+    expect(readFileSync("README.md", "utf8")).toContain(`\`${relative(resolve(), folder).replaceAll("\\", "/")}\``);
 });

@@ -237,6 +237,40 @@ const catalogueFunction = (id: string) => {
   return found.spec;
 };
 
+describe("the check list of the docs", () => {
+  const guide = readFileSync("docs/google-sheets.md", "utf8");
+
+  test.each<readonly [formula: string, given: readonly unknown[], shows: unknown]>([
+    ["TEA_TARGETWEIGHT(320, 75%, 60%)", [320, 0.75, 0.6], 200],
+    ["TEA_TARGETWEIGHT(320, 76, 60%)", [320, 76, 0.6], { thrown: expect.stringMatching(/^moisture .*got 76$/) }],
+    ["TEA_TARGETWEIGHT(A1:A3, 75%, 60%)", [[[320], [""], [200]], 0.75, 0.6], [[200], [""], [125]]],
+    ["TEA_TARGETWEIGHT(A1:A3, 75%, 60%)", [[[320], ["#N/A"], [200]], 0.75, 0.6], [[200], ["#N/A"], [125]]],
+    ["TEA_TARGETWEIGHT(A2, 75%, 60%)", ["#N/A", 0.75, 0.6], { thrown: "#N/A" }],
+    ["TEA_TURNTIMES(B1, B2, B3)", [9 / 24, 2 / 24, 0.75 / 24].map(momentHere), [[0.40625], [0.4375]]],
+    ["TEA_CHARGESPLIT(1000, 300, , 1)", [1000, 300, "", 1], [[334], [333], [333]]],
+    ["TEA_DRYMATTER(100)", [100], { thrown: expect.stringMatching(/^moisture must be given/) }],
+  ])("=%s shows what it says", (formula, given, shows) => {
+    expect(guide).toContain(`\`=${formula}\``);
+    const answer = calledIn(contextWith(script), /_(\w+)/.exec(formula)?.[1] ?? "", given);
+    expect(rounded(answer)).toEqual(shows);
+  });
+
+  test("a loss that is too large stands in its row of the table alone", () => {
+    const rows = calledIn(contextWith(script), "LOSSMEANINGS", [320, 0.2, 0.3]) as readonly (readonly unknown[])[];
+    expect(rows.map((row) => row.includes("#VALUE!"))).toEqual([false, false, true, true]);
+  });
+
+  test("the last of 30,000 rows is the one that it names", () => {
+    const weights = Array.from({ length: 30_000 }, (_, row) => [row + 1]);
+    const rows = calledIn(contextWith(script), "TARGETWEIGHT", [weights, 0.75, 0.6]) as readonly (readonly number[])[];
+    expect(rows.at(-1)?.[0]).toBeCloseTo(18750, 6);
+  });
+});
+
+/** As a sheet shows a number that is not in its last digit what it should be. */
+const rounded = (answer: unknown): unknown =>
+  Array.isArray(answer) ? answer.map(rounded) : typeof answer === "number" ? Number(answer.toPrecision(14)) : answer;
+
 describe("the folder", () => {
   test("holds the page, and what the page leads to", () => {
     const page = text("index.html");

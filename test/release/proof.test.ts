@@ -6,6 +6,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { buildFunctions } from "../../src/build/add-in";
 import { writeFunctionSite } from "../../src/build/function-site";
+import { buildGoogleSheets, sheetsScript } from "../../src/build/google-sheets";
 import { findBrowser, openBrowser } from "../../src/build/open-browser";
 import { officeOrigin } from "../../src/build/page-policy";
 import { catalogue } from "../../src/core/catalogue";
@@ -55,6 +56,7 @@ describe.skipIf(found === undefined)("the proof of a release", () => {
   beforeAll(async () => {
     await buildFunctions(built);
     writeFunctionSite(built);
+    await buildGoogleSheets(join(built, "google-sheets"));
     if (found) browser = await openBrowser(found, [officeOrigin]);
   });
   afterAll(async () => {
@@ -156,6 +158,16 @@ describe.skipIf(found === undefined)("the proof of a release", () => {
     const less = catalogue.filter(({ spec }) => spec.id !== "WATER");
     write("functions.json", JSON.stringify(functionsJson(less, origin)));
     expect(await faults()).toEqual(["functions.json lacks WATER"]);
+  });
+
+  test("finds a function for Google Sheets that calculates wrong, and a script that does not run", async () => {
+    const script = `google-sheets/${sheetsScript}`;
+    write(script, `${readFileSync(join(built, script), "utf8")}\nTEA_WATER = () => 199;`);
+    const found = await faults();
+    expect(found.length).toBeGreaterThan(0);
+    for (const fault of found) expect(fault).toMatch(/^=TEA\.WATER\(.*\) gives \[\[199\]\] in Google Sheets$/);
+    write(script, "new URL('leaf');");
+    expect((await faults()).join()).toMatch(/^the script for Google Sheets does not run: ReferenceError/);
   });
 
   test("finds a pane that fails, and one that is not there", async () => {

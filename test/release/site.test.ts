@@ -13,7 +13,14 @@ const project = resolve();
 describe("the site of a release", () => {
   const folder = mkdtempSync(join(tmpdir(), "tea-site-"));
   /** Put there by the release itself, from the builds. */
-  const fromElsewhere = ["workbook/index.html", "manifest.xml", "LICENSE", "third-party-licences.txt", "sbom.cdx.json"];
+  const fromElsewhere = [
+    "workbook/index.html",
+    "google-sheets/index.html",
+    "manifest.xml",
+    "LICENSE",
+    "third-party-licences.txt",
+    "sbom.cdx.json",
+  ];
   const builtAfresh = () => readdirSync(join(folder, "sample-workbooks")).sort();
   const pages = () =>
     readdirSync(folder, { recursive: true, encoding: "utf8" }).filter((name) => name.endsWith(".html"));
