@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { createContext, runInContext } from "node:vm";
 import type { Check, Expected, Given } from "../core/define";
-import { plainName } from "../core/describe";
+import { cellsOf, plainName } from "../core/describe";
 import { type Answered, isAsExpected } from "./answers";
 import { trials } from "./trials";
 
@@ -45,7 +45,17 @@ function answerOf(
 
 /** A refusal alone has lost its code and kept its words; in rows it is the other way round. */
 function isAsPromised(answer: InGoogleSheets, expected: Expected, tolerance: Check["tolerance"]): boolean {
-  if (!("thrown" in answer)) return isAsExpected(answer, expected, tolerance);
-  if (typeof expected !== "object" || !("error" in expected)) return false;
-  return expected.message === undefined || answer.thrown === (expected.message || expected.error);
+  const rows = cellsOf(expected);
+  if ("thrown" in answer) {
+    const refusal = rows[0]?.[0];
+    if (typeof refusal !== "object") return false;
+    return refusal.message === undefined || answer.thrown === (refusal.message || refusal.error);
+  }
+  const asTexts = rows.map((row) => row.map((value) => (typeof value === "object" ? value.error : value)));
+  // What a page says of a whole answer stands for each of its cells.
+  const isOneForAll = typeof expected === "object" && "error" in expected;
+  return isOneForAll ? answerIsAll(answer, expected.error) : isAsExpected(answer, asTexts, tolerance);
 }
+
+const answerIsAll = (answer: Answered, text: string): boolean =>
+  Array.isArray(answer) && answer.every((row: readonly unknown[]) => row.every((value) => value === text));
