@@ -1,5 +1,5 @@
 /**
- * A workbook as the engine loads and saves it. What the engine has no place for (notes, page set-up, tables, charts,
+ * A workbook as the engine loads and saves it. What the engine has no place for (notes, page set-up, tables, charts, links,
  * the size of a spill, exact widths and heights) is kept in the `custom` fields that it leaves to its users.
  */
 import {
@@ -151,15 +151,16 @@ function mergesFor(merges: readonly Area[]): { given: readonly Area[]; kept: rea
 }
 
 /** What a sheet has that the engine does not. */
-export type Kept = Pick<Sheet, "page" | "tables" | "charts">;
+export type Kept = Pick<Sheet, "page" | "tables" | "charts" | "links">;
 
 /** What the engine keeps for us of a sheet. */
 export const keptIn = (sheet: Partial<IWorksheetData>): Kept => (sheet.custom ?? {}) as Kept;
 
-const keptOf = ({ page, tables, charts }: Sheet): Kept => ({
+const keptOf = ({ page, tables, charts, links }: Sheet): Kept => ({
   ...(page && { page }),
   ...(tables && { tables }),
   ...(charts && { charts }),
+  ...(links && { links }),
 });
 
 /** A value that stands where a formula spills would block the spill. */
@@ -240,7 +241,7 @@ function sheetOf(sheet: Partial<IWorksheetData>, id: string, styleOf: StyleReade
     if (cell) cells.set(`${row},${column}`, cell);
   }
   if (spills) addSpills(cells, spills, id);
-  const { page, tables, charts } = keptIn(sheet);
+  const { page, tables, charts, links } = keptIn(sheet);
   const { merges: keptMerges = [] } = (sheet.custom ?? {}) as { merges?: readonly Area[] };
   const frozenRows = sheet.freeze?.ySplit;
   const hiddenRows = hiddenIn(sheet.rowData);
@@ -258,6 +259,7 @@ function sheetOf(sheet: Partial<IWorksheetData>, id: string, styleOf: StyleReade
     ...(page && { page }),
     ...(tables && { tables }),
     ...(charts && { charts }),
+    ...(links && { links }),
   };
 }
 

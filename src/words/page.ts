@@ -135,6 +135,13 @@ export interface PageWords {
     readonly remove: string;
     readonly removing: (name: string) => string;
     readonly close: string;
+    /** Looks, such as underlining, that are not written into the file. */
+    readonly looksNotSaved: string;
+    /** Of widths, heights and what is hidden. */
+    readonly onPageOnly: string;
+    /** Of a cell with a link. */
+    readonly leadsTo: (place: string) => string;
+    readonly leadsNowhere: (place: string) => string;
     /** Why rows, sheets and names are not moved about in a file of the maker's own. */
     readonly staysInPlace: string;
   };

@@ -282,13 +282,13 @@ describe.skipIf(!found)("the workbook page", () => {
 
   test("before a file opens, the page says what of it is kept without being shown", async () => {
     const file = new ExcelJS.Workbook();
-    file.addWorksheet("Book").getCell("A1").value = { text: "the pan", hyperlink: "https://example.org" };
+    file.addWorksheet("Book").getCell("A1").dataValidation = { type: "whole", formulae: [1, 9] };
     file.addWorksheet("Old", { state: "hidden" });
     const buffer = Buffer.from(await file.xlsx.writeBuffer());
     await page.setInputFiles("#file", { name: "ledger.xlsx", mimeType: "", buffer });
     const question = await page.textContent(".question p");
     expect(question).toContain("Saving gives the same file back");
-    expect(question).toContain("Kept in the file, but not shown here: links.");
+    expect(question).toContain("Kept in the file, but not shown here: data validation (Book!A1).");
     await page.getByRole("button", { name: "Cancel" }).click();
     expect(page.url()).not.toContain("own-file");
   });

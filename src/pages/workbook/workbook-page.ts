@@ -3,6 +3,7 @@ import "./workbook-page.css";
 import type { LeftFormulas } from "../../engine/left-formulas";
 import type { Workbook } from "../../workbook/workbook";
 import { ask } from "./ask";
+import { showCellLinks } from "./cell-links";
 import { showCellMessages } from "./cell-messages";
 import { showCharts } from "./charts";
 import { nameEngineParts } from "./engine-names";
@@ -29,7 +30,7 @@ import { prepareKeys } from "./keys";
 import { settle } from "./last-moment";
 import { canLeave, goTo } from "./leave-page";
 import { openOwn, saveOwn } from "./own-file";
-import { keepInPlace } from "./own-limits";
+import { keepInPlace, refusalIn } from "./own-limits";
 import { showOwnFiles } from "./own-list";
 import { preparePane } from "./pane-beside-grid";
 import type { Problems } from "./problems";
@@ -74,6 +75,7 @@ async function open(): Promise<void> {
   nameEngineParts(byId("grid"));
   preparePane(grid);
   showCharts(grid, byId("grid"));
+  showCellLinks(grid, byId("work"));
   await offerSetAside();
   // For the tests, and for the curious in the browser's console.
   Object.assign(globalThis, { workbookGrid: grid });
@@ -88,7 +90,7 @@ async function leftIn(workbook: Workbook): Promise<LeftFormulas> {
 
 /** A file of the maker's own: what it comes to before anything is changed is kept beside it. */
 async function openedFor(original: Original, grid: Grid): Promise<Original> {
-  keepInPlace(grid.api);
+  keepInPlace(grid.api, await refusalIn(original));
   if (original.asOpened) return original;
   const opened = { ...original, asOpened: grid.workbook() };
   await keepOriginal(key, opened);

@@ -164,6 +164,11 @@ export const englishPage: PageWords = {
     removing: (name) =>
       `Remove “${name}” from this browser? What you typed and have not saved into a file is lost. Files on your disk stay.`,
     close: "Close",
+    looksNotSaved:
+      "This look is not written into a file of your own, so it is not offered here: set it in your spreadsheet program.",
+    onPageOnly: "Seen so on this page: in a file of your own, widths, heights and what is hidden stay as they are.",
+    leadsTo: (place) => `leads to ${place}`,
+    leadsNowhere: (place) => `There is no ${place} in this workbook.`,
     staysInPlace:
       "In a file of your own, cells are changed and nothing is moved: what other parts of the file say of rows, sheets and names would no longer be true. Do that in your spreadsheet program, and open the file here again.",
   },

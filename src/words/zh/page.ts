@@ -146,6 +146,10 @@ export const chinesePage: PageWords = {
     remove: "移除",
     removing: (name) => `从此浏览器移除“${name}”？已输入但没有保存到文件的内容会丢失。磁盘上的文件不变。`,
     close: "关闭",
+    looksNotSaved: "这种外观不会写入自己的文件，所以这里不提供：请在表格程序中设置。",
+    onPageOnly: "只在此页面这样显示：自己的文件里，宽度、高度和隐藏的内容保持原样。",
+    leadsTo: (place) => `通往 ${place}`,
+    leadsNowhere: (place) => `此工作簿里没有 ${place}。`,
     staysInPlace:
       "在自己的文件里，只改单元格，不移动任何内容：否则文件的其他部分所说的行、工作表和名称就不再正确。请在表格程序中移动，再在这里打开文件。",
   },

@@ -102,7 +102,6 @@ function ofSheets(sheets: readonly ReadSheetPart[]): string[] {
     return listed === "" ? [] : [`${words} (${listed})`];
   };
   const all: readonly (readonly [words: string, found: boolean])[] = [
-    ["links", has("hyperlink")],
     ["pictures", has("picture", "legacyDrawingHF", "drawingHF")],
     ["filters", has("autoFilter")],
     ["protection of sheets", has("sheetProtection", "protectedRanges")],
