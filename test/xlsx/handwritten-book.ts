@@ -82,7 +82,7 @@ const sheetPart = (inside: string): string =>
 const relationsPart = (links: readonly (readonly [id: string, kind: string, target: string])[]): string =>
   `${head}<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships">${links
     .map(([id, kind, target]) => {
-      const mode = /^https?:/.test(target) ? ' TargetMode="External"' : "";
+      const mode = /^(?:https?|file):/.test(target) ? ' TargetMode="External"' : "";
       return `<Relationship Id="${id}" Type="${relations}/${kind}" Target="${target}"${mode}/>`;
     })
     .join("")}</Relationships>`;
