@@ -188,7 +188,6 @@ describe("what a file has that the grid does not show", () => {
           rules: [{ type: "cellIs", operator: "greaterThan", formulae: ["1"], priority: 1, style: {} }],
         }),
     ],
-    ["links", (sheet) => (sheet.getCell("A3").value = { text: "the pan", hyperlink: "https://example.org" })],
     ["pictures", (sheet, file) => sheet.addImage(file.addImage({ base64: pixel, extension: "png" }), "C1:D3")],
   ];
 
