@@ -1,28 +1,44 @@
-/** Takes docs/workbook-page.png from the running page, with the sample in it. */
+/**
+ * Takes the pictures of the README and of the guide from the running page, and writes down what can be read in them: the
+ * tests visit the same scenes, and fail when a picture shows what the page no longer says.
+ */
+import { mkdirSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { findBrowser, openBrowser } from "./open-browser";
+import { pictureFile, recordFile, takenOf } from "./pictures/record";
+import { type Language, languages, visit, visits } from "./pictures/visit";
 import { serve } from "./serve";
 import { buildPageOnce, pageFolder } from "./workbook-page-build";
 
-async function takePicture(): Promise<void> {
+async function takePictures(): Promise<void> {
   const found = await findBrowser();
-  if (found === undefined) throw new Error("a picture of the page needs a browser");
+  if (found === undefined) throw new Error("pictures of the page need a browser");
   await buildPageOnce();
   const { server, address } = await serve(pageFolder, 0);
   const browser = await openBrowser(found);
+  const project = resolve();
+  mkdirSync(join(project, "docs", "guide"), { recursive: true });
+  const record: Record<string, ReturnType<typeof takenOf>> = {};
   try {
-    const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
-    await page.goto(address);
-    await page.waitForSelector("html[data-ready]", { timeout: 120_000 });
-    await page.waitForTimeout(1000);
-    await page.screenshot({ path: join(resolve(), "docs", "workbook-page.png") });
+    for (const language of Object.keys(languages) as Language[]) {
+      for (const together of visits()) {
+        await visit(browser, address, together, language, async (scene, words, page) => {
+          const file = pictureFile(scene, language);
+          await page.waitForTimeout(1000);
+          await page.locator(scene.part).screenshot({ path: join(project, file), animations: "disabled" });
+          record[file] = takenOf(join(project, file), words);
+          console.log(file);
+        });
+      }
+    }
+    writeFileSync(join(project, recordFile), `${JSON.stringify(record, null, 1)}\n`);
   } finally {
     await browser.close();
     server.close();
   }
 }
 
-takePicture().catch((problem: unknown) => {
+takePictures().catch((problem: unknown) => {
   console.error(problem);
   process.exitCode = 1;
 });

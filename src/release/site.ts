@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { cpSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { marked } from "marked";
 import { catalogue } from "../core/catalogue";
@@ -10,6 +10,9 @@ const functionsStyle = "functions/page.css";
 
 /** Texts of the repository that are served as pages. */
 const guides = [
+  { file: "guide.md", title: "From picking to packing" },
+  { file: "guide.zh.md", title: "从采摘到装罐" },
+  { file: "sheet-check.md", title: "What the sheet check finds" },
   { file: "excel-check.md", title: "Checking the functions in a real Excel" },
   { file: "changelog.md", title: "Changelog" },
   { file: "dependencies.md", title: "What it stands on" },
@@ -27,12 +30,16 @@ export async function writeSite(folder: string, project: string, version: string
     const text = readFileSync(join(project, "docs", file), "utf8");
     writeFileSync(
       join(docs, file.replace(/md$/, "html")),
-      htmlDocument(title, marked.parse(text, { async: false }), functionsStyle),
+      htmlDocument(title, marked.parse(linkedInSite(text), { async: false }), functionsStyle),
     );
   }
+  cpSync(join(project, "docs", "guide"), join(docs, "guide"), { recursive: true });
   const samples = await writeSamples(join(folder, "sample-workbooks"));
   writeFileSync(join(folder, "index.html"), firstPage(version, samples));
 }
+
+/** Texts name each other as files; in the site they are pages. */
+const linkedInSite = (text: string): string => text.replace(/\]\(([\w./-]+)\.md\)/g, "]($1.html)");
 
 const firstPage = (version: string, samples: readonly string[]): string => {
   const link = (address: string, text: string, after = ""): string =>
@@ -47,6 +54,8 @@ ${[
   link("manifest.xml", "manifest.xml", ": the add-in for Excel"),
   link("google-sheets/index.html", "The functions in Google Sheets", ", by copying one script"),
   ...samples.map((sample) => link(`sample-workbooks/${sample}`, sample, ": a sample of an invented farm")),
+  link("docs/guide.html", "From picking to packing", ": a guide in pictures"),
+  link("docs/guide.zh.html", "从采摘到装罐", "：图解"),
   link("docs/functions/index.html", "Every function", " with its arguments, examples and checks"),
   link("docs/checks.html", "What the numbers are checked against"),
   link("docs/how-sure.html", "How sure the functions are"),

@@ -1,0 +1,101 @@
+/**
+ * What the pictures of the guide show. The same steps are taken in every language on the running page, once for the
+ * pictures and again in the tests, which compare what can be read in them.
+ */
+import type { Page } from "playwright-core";
+
+/** As far as the scenes use it; the page keeps its grid under this name. */
+declare const workbookGrid: {
+  readonly shown: (sheet: string, row: number, column: number) => string;
+  readonly api: {
+    readonly getActiveWorkbook: () => {
+      readonly getSheetByName: (name: string) => unknown;
+      readonly setActiveSheet: (sheet: unknown) => void;
+    };
+  };
+};
+
+export interface Scene {
+  readonly name: string;
+  readonly width: number;
+  readonly height: number;
+  /** Of the workbook that is open when the scene begins. */
+  readonly workbook: "one-lot" | "season";
+  /** Leads up to what is shown, from a page that has just been opened or from any other scene of its size and workbook. */
+  readonly act: (page: Page) => Promise<void>;
+  /** The part of the page that is in the picture. */
+  readonly part: string;
+  /** Cells that are in the picture: the grid is a painting, in which no test can read. */
+  readonly cells?: readonly { readonly sheet: string; readonly rows: number; readonly columns: number }[];
+}
+
+const pane = { width: 420, height: 1000, part: "#pane .preview", workbook: "one-lot" } as const;
+const wide = { width: 1280, height: 800, part: "body" } as const;
+
+const openPane = async (page: Page, tab: string): Promise<void> => {
+  if (await page.locator("#pane").isHidden()) await page.click("#pane-button");
+  await page.click(`#tab-${tab}`);
+};
+
+/** A job with other numbers than those that it comes with. */
+const openJob = async (page: Page, job: string, typed: Readonly<Record<string, string>> = {}): Promise<void> => {
+  await openPane(page, "jobs");
+  if (await page.locator("#pane .back").isVisible()) await page.click("#pane .back");
+  await page.click(`#open-${job}`);
+  for (const [field, text] of Object.entries(typed)) await page.fill(`#${job}-${field}`, text);
+};
+
+const showSheet = (page: Page, name: string): Promise<void> =>
+  page.evaluate((name) => {
+    const book = workbookGrid.api.getActiveWorkbook();
+    book.setActiveSheet(book.getSheetByName(name));
+  }, name);
+
+export const scenes: readonly Scene[] = [
+  { name: "charges", ...pane, part: "#pane form.job", act: (page) => openJob(page, "charges") },
+  { name: "meaning", ...pane, act: (page) => openJob(page, "scale", { loss: "30 %" }) },
+  { name: "ready", ...pane, act: (page) => openJob(page, "ready") },
+  { name: "finished", ...pane, act: (page) => openJob(page, "finished", { finishedWeight: "352" }) },
+  { name: "tins", ...pane, act: (page) => openJob(page, "tins") },
+  {
+    name: "lot",
+    ...wide,
+    workbook: "one-lot",
+    act: async () => {},
+    cells: [{ sheet: "Lot", rows: 28, columns: 10 }],
+  },
+  {
+    name: "check",
+    ...wide,
+    workbook: "season",
+    act: async (page) => {
+      await openPane(page, "check");
+      await page.click("#pane-page button.primary");
+      await page.waitForSelector("#pane .findings");
+    },
+    cells: [{ sheet: "Lots", rows: 24, columns: 6 }],
+  },
+  {
+    name: "season",
+    ...wide,
+    workbook: "season",
+    act: (page) => showSheet(page, "Season"),
+    cells: [{ sheet: "Season", rows: 22, columns: 15 }],
+  },
+];
+
+/** Everything that can be read in the picture, a line each. */
+export async function wordsIn(page: Page, { part, cells = [] }: Scene): Promise<string[]> {
+  // biome-ignore lint/performance/useDomNodeTextContent: line by line, as it is seen, and nothing that is hidden
+  const said = await page.locator(part).evaluate((shown) => (shown as HTMLElement).innerText);
+  const shown = await page.evaluate(
+    (cells) =>
+      cells.flatMap(({ sheet, rows, columns }) =>
+        Array.from({ length: rows }, (_, row) =>
+          Array.from({ length: columns }, (_, column) => workbookGrid.shown(sheet, row, column)).join("\t"),
+        ),
+      ),
+    cells,
+  );
+  return [...said.split("\n"), ...shown].map((line) => line.trim()).filter((line) => line !== "");
+}

@@ -1,0 +1,64 @@
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import type { Server } from "node:http";
+import { dirname, join } from "node:path";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { findBrowser, openBrowser } from "../../src/build/open-browser";
+import { pictureFile, recordFile, sumOf, type Taken } from "../../src/build/pictures/record";
+import { scenes } from "../../src/build/pictures/scenes";
+import { type Language, languages, visit, visits } from "../../src/build/pictures/visit";
+import { serve } from "../../src/build/serve";
+import { buildPageOnce, pageFolder } from "../../src/build/workbook-page-build";
+
+const found = await findBrowser();
+const record = JSON.parse(readFileSync(recordFile, "utf8")) as Record<string, Taken>;
+const all = (Object.keys(languages) as Language[]).flatMap((language) =>
+  scenes.map((scene) => ({ file: pictureFile(scene, language), language, scene })),
+);
+
+test("every picture of the guide is one of a scene, as it was taken", () => {
+  const kept = readdirSync(dirname(recordFile)).filter((name) => name.endsWith(".png"));
+  expect(kept.map((name) => join(dirname(recordFile), name)).sort()).toEqual(all.map(({ file }) => file).sort());
+  expect(Object.keys(record).sort()).toEqual(all.map(({ file }) => file).sort());
+  for (const { file } of all) expect(sumOf(file), file).toBe(record[file]?.sha256);
+});
+
+test.each([
+  ["docs/guide.md", "en"],
+  ["docs/guide.zh.md", "zh"],
+] as const)("%s shows every scene in its own language, and leads to files that are there", (guide, language) => {
+  const links = [...readFileSync(guide, "utf8").matchAll(/\]\(([^)#]+)\)/g)].map(([, link]) => `docs/${link}`);
+  for (const link of links) expect(existsSync(link), link).toBe(true);
+  const pictures = links.filter((link) => link.endsWith(".png"));
+  expect(pictures.sort()).toEqual(scenes.map((scene) => pictureFile(scene, language)).sort());
+});
+
+describe.skipIf(!found)("the pages", () => {
+  let browser: Browser;
+  let server: Server;
+  let address: string;
+
+  beforeAll(async () => {
+    await buildPageOnce();
+    ({ server, address } = await serve(pageFolder, 0));
+    if (found) browser = await openBrowser(found);
+  });
+
+  afterAll(async () => {
+    await browser?.close();
+    server?.close();
+  });
+
+  const tours = (Object.keys(languages) as Language[]).flatMap((language) =>
+    visits().map((together) => ({ language, together, names: together.map(({ name }) => name).join(", ") })),
+  );
+
+  test.each(tours)("still say in $language what is to be read in $names (else: npm run picture)", async (tour) => {
+    const read: Record<string, readonly string[]> = {};
+    await visit(browser, address, tour.together, tour.language, ({ name }, words) => {
+      read[name] = words;
+    });
+    const taken = tour.together.map((scene) => [scene.name, record[pictureFile(scene, tour.language)]?.words]);
+    expect(read).toEqual(Object.fromEntries(taken));
+  });
+});
