@@ -9,6 +9,7 @@ import {
   meaning,
   namespace,
   oneCellForm,
+  plainName,
   resultInWords,
   rowsOf,
   signature,
@@ -113,8 +114,7 @@ function indexPage(catalogue: readonly Entry[]): Page {
     blocks: [
       { heading: "Functions", level: 1 },
       {
-        paragraph:
-          "Every function with its arguments, examples and checks. Where decimals are commas, put ; between the arguments.",
+        paragraph: `Every function with its arguments, examples and checks. Where decimals are commas, put ; between the arguments. In Google Sheets the names have _ for the dot, as in ${plainName("TARGETWEIGHT")}.`,
       },
       ...groups.flatMap((group): Block[] => {
         const entries = catalogue.filter(({ spec }) => spec.group === group);
