@@ -18,13 +18,13 @@ import { percent, step, workingNumber } from "../working";
 import { type Stage, stagesOf } from "./stage";
 
 /** Dry matter that grows by less than this share of the start is rounding. */
-const rounding = 1e-9;
+export const rounding = 1e-9;
 /** A smaller share than this is what doubles leave of a difference that is none. */
-const speck = 1e-12;
+export const speck = 1e-12;
 
-const beforeStart = new Phrase("no moisture: the balance starts at the first row with one");
-const carried = new Phrase("no moisture: the next row with one covers this stage");
-const afterEnd = new Phrase("no moisture: the balance ends at the last row with one");
+export const beforeStart = new Phrase("no moisture: the balance starts at the first row with one");
+export const carried = new Phrase("no moisture: the next row with one covers this stage");
+export const afterEnd = new Phrase("no moisture: the balance ends at the last row with one");
 
 /** A row whose moisture was measured, and all that left since the last such row. */
 interface Closed {

@@ -8,7 +8,7 @@ import { maxLoad, panAndScale, panLoad, readability } from "./charge-parameters"
 import { stepsWithin, wholeSteps } from "./whole-steps";
 
 /** More charges than this in one lot come from a mix of units. */
-const mostCharges = 10_000;
+export const mostCharges = 10_000;
 
 /**
  * How many pan charges to make of a weight: the n that brings W/n nearest to the pan load, raised until no charge

@@ -6,8 +6,8 @@ import { step, sumOf, workingNumber } from "../working";
 import { weightOfSteps, wholeSteps } from "./whole-steps";
 
 /** Remainders that differ by less than this share of all steps, or of one step, differ by noise and are tied. */
-const noise = 2 ** -50;
-const noiseOfStep = 1e-9;
+export const noise = 2 ** -50;
+export const noiseOfStep = 1e-9;
 
 /**
  * A weight in parts of given proportion, in whole steps of the scale, by largest remainder: each part gets the whole

@@ -1,10 +1,10 @@
 /** How far from a whole number of steps still counts as one: noise of computed cells, far below any scale. */
 import { mustBe } from "../errors";
 
-const wholeWithin = 1e-6;
+export const wholeWithin = 1e-6;
 
 /** Above this many steps a double cannot tell a whole step from noise, and no scale shows them. */
-const mostSteps = 1e9;
+export const mostSteps = 1e9;
 
 /** A weight as a whole number of the scale's steps; a weight that the scale cannot show is refused. */
 export function wholeSteps(weight: number, readability: number): number {

@@ -18,13 +18,13 @@ import { ukPackagedGoods, ukPackagedGoodsGuidance, ukPackageSchedule } from "../
 import { step, sumOf, workingNumber } from "../working";
 
 /** From so many packages on, a lot is judged by a sample, with an allowance for what a sample may miss. */
-const largeLot = 100;
+export const largeLot = 100;
 
 /** One-sided 99.5 %: what the reference test of the regulations allows the mean of a sample. */
-const sampleConfidence = 0.995;
+export const sampleConfidence = 0.995;
 
 /** Noise of computed weights, as a share of the nominal weight: exactly T short is not more than T short. */
-const noise = 1e-9;
+export const noise = 1e-9;
 
 /**
  * Net weights of filled packages against the nominal weight N and the tolerance T that the maker types. Limit of the

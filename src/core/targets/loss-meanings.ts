@@ -21,7 +21,7 @@ import type { LossOf } from "./loss-of";
 import { lossSays, wholeSymbols } from "./loss-working";
 
 /** In the order of what remains: water ≥ weight ≥ points. */
-const meanings: readonly LossOf[] = ["water", "weight", "points"];
+export const meanings: readonly LossOf[] = ["water", "weight", "points"];
 
 /** The three meanings of one percentage side by side. A meaning that is impossible for this leaf holds its refusal. */
 export const lossMeanings = defineFunction({

@@ -6,7 +6,7 @@ export const secondsInDay = 86_400;
 export const wholeSeconds = (days: number): number => Math.round(days * secondsInDay);
 
 /** Dates of this trade begin in 1954: a number between a day and that is a time typed with a point. */
-const firstDate = 20_000;
+export const firstDate = 20_000;
 
 export function refuseTypedWithPoint(argument: string, time: number): void {
   if (time > 1 && time < firstDate) {

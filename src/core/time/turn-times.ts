@@ -7,9 +7,9 @@ import { icalendar } from "../sources";
 import { step } from "../working";
 import { refuseTypedWithPoint, secondsInDay, wholeSeconds } from "./clock-times";
 
-const longestDays = 3;
-const shortestInterval = 60;
-const mostTurns = 500;
+export const longestDays = 3;
+export const shortestInterval = 60;
+export const mostTurns = 500;
 
 /**
  * The times at which a wrap or a wither is turned: start + k × interval, strictly before start + duration, in whole

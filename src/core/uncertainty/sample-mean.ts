@@ -8,10 +8,10 @@ import { nistMavro, pennStateSampleSize } from "../sources";
 import { step, sumOf, workingNumber } from "../working";
 
 /** More readings than this nobody takes by hand. */
-const mostReadings = 1_000_000;
+export const mostReadings = 1_000_000;
 
 /** How far rounding may lift a half-width above the one asked for. */
-const rounding = 1e-12;
+export const rounding = 1e-12;
 
 /**
  * Mean of repeated readings of one thing: x̄ ± t(n − 1)·s/√n, s with n − 1. The readings needed are the least N ≥ 2 with

@@ -28,9 +28,12 @@ export const scaleError = defineFunction({
   },
 });
 
+/** How fast scatter averages the step out, times s²/d². */
+export const averagedOut = 5.5;
+
 /** What the step of the display adds beyond the scatter of what it shows, squared. */
 const roundingLeft = (readability: number, repeatability: number): number =>
-  (readability ** 2 / 12) * Math.max(0, 1 - 5.5 * (repeatability / readability) ** 2) ** 2;
+  (readability ** 2 / 12) * Math.max(0, 1 - averagedOut * (repeatability / readability) ** 2) ** 2;
 
 export const scaleErrorPage = {
   summary: "Standard uncertainty of a weight, from what the scale shows and how well it repeats.",

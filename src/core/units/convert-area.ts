@@ -5,7 +5,7 @@ import { step } from "../working";
 import { converted } from "./converted";
 
 /** Fifteenths of a square metre in one unit: a mu is 10 000 of them, so that every factor is an exact decimal. */
-const fifteenthsOfSquareMetreIn = {
+export const fifteenthsOfSquareMetreIn = {
   m2: 15,
   a: 1500,
   ha: 150e3,

@@ -6,7 +6,7 @@ import { step } from "../working";
 import { converted } from "./converted";
 
 /** Milligrams in one unit: every factor is exact by definition, and the metric ones are whole numbers. */
-const milligramsIn = {
+export const milligramsIn = {
   mg: 1,
   g: 1e3,
   kg: 1e6,

@@ -4,7 +4,7 @@ import { mustBe } from "../errors";
 import { looseWeight, moisture, moistureError, share, weightError } from "../quantities";
 
 /** Width of the band: two standard uncertainties to either side. */
-const coverage = 2;
+export const coverage = 2;
 
 /** What FINISHEDBAND and FINISHEDCHECK may be told beside the four readings, in the same order in both. */
 export const lotDetails = [
