@@ -38,7 +38,8 @@ const listsOf = ({ parameters }: FunctionSpec): readonly Parameter[] =>
 /** What was given, as an array in which a blank is `""`. */
 const taken = ({ name }: Parameter): string => `${name}In,IF(ISOMITTED(${name}),"",_TEA_CELLS(${name}))`;
 
-const added = (terms: readonly string[]): string => (terms.length === 0 ? "0" : terms.join("+"));
+/** How many of these hold. The 0 makes a number of one alone: TRUE and FALSE are both above 0. */
+const added = (terms: readonly string[]): string => ["0", ...terms].join("+");
 
 /** Gives what `answer` is where every reading is there, and what is due instead where one is not. */
 function checked(cells: readonly Parameter[], hasLists: boolean, answer: string): string {

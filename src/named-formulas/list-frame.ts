@@ -80,7 +80,7 @@ function saying(lists: readonly Parameter[]): string {
   const rows = `IF(${[...refused, ...needed].join("+")}>0,#VALUE!,${waits})`;
   const some = passesOver(lists) ? `IF(SUM(keeps)=0,"",${rows})` : rows;
   const none = lists.some(isDeciding) ? '""' : "#VALUE!";
-  const lengths = `IF(${lists.map(misfit).join("+")}>0,#VALUE!,IF(listed=0,${none},${some}))`;
+  const lengths = `IF(${["0", ...lists.map(misfit)].join("+")}>0,#VALUE!,IF(listed=0,${none},${some}))`;
   const errors = lists.reduceRight(
     (rest, { name }) => `IF(ISERROR(SUM(${name}Held)),SUM(${name}Held),${rest})`,
     lengths,
