@@ -109,7 +109,11 @@ function rowByRow(spec: FunctionSpec, width: number): string {
 }
 
 /** One answer of several cells, from single cells and lists. */
-function once(spec: FunctionSpec, more: readonly Parameter[] = [], within = (answer: string): string => answer): string {
+function once(
+  spec: FunctionSpec,
+  more: readonly Parameter[] = [],
+  within = (answer: string): string => answer,
+): string {
   const cells = cellsOf(spec);
   const lists = listsOf(spec);
   const single = [...cells, ...more];

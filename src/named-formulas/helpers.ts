@@ -8,8 +8,9 @@
 export type Helpers = Readonly<Record<string, string>>;
 
 export const helpers: Helpers = {
-  _TEA_ROWS: "LAMBDA(given,SUM(BYROW(given,LAMBDA(line,1))))",
-  _TEA_COLUMNS: "LAMBDA(given,SUM(BYCOL(given,LAMBDA(line,1))))",
+  // An error that is no range is one cell.
+  _TEA_ROWS: "LAMBDA(given,IFERROR(SUM(BYROW(given,LAMBDA(line,1))),1))",
+  _TEA_COLUMNS: "LAMBDA(given,IFERROR(SUM(BYCOL(given,LAMBDA(line,1))),1))",
   _TEA_SIZE: "LAMBDA(given,_TEA_ROWS(given)*_TEA_COLUMNS(given))",
   // A blank cell must not turn into 0 on the way.
   _TEA_CELLS:

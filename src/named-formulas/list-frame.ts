@@ -14,7 +14,10 @@ export function listFrame(lists: readonly Parameter[]): string {
   }
   const declarations = [
     ...lists.flatMap(asGiven),
-    `listed,MAX(${lists.filter(({ gaps }) => !gaps).map(ownRows).join(",")})`,
+    `listed,MAX(${lists
+      .filter(({ gaps }) => !gaps)
+      .map(ownRows)
+      .join(",")})`,
     ...lists.map((list) => `${list.name}Rows,${rowed(list)}`),
     ...kept(lists),
     ...lists.map((list) => `${list.name}List,${filled(list, valuesOf(list, lists))}`),
@@ -48,15 +51,12 @@ const isDeciding = ({ blank, optional }: Parameter): boolean => blank === "waits
 const isBeside = ({ optional, quantity }: Parameter): boolean => optional && quantity.holds === "number";
 
 /** Whether rows that are blank in every measured list are passed over. */
-const passesOver = (lists: readonly Parameter[]): boolean =>
-  lists.some((list) => isDeciding(list) && !list.gaps);
+const passesOver = (lists: readonly Parameter[]): boolean => lists.some((list) => isDeciding(list) && !list.gaps);
 
 function kept(lists: readonly Parameter[]): string[] {
   if (!passesOver(lists)) return [];
   const deciding = lists.filter(isDeciding).map(({ name }) => `_TEA_GIVEN(INDEX(${name}Rows,place,1))`);
-  const beside = lists
-    .filter(isBeside)
-    .map(({ name }) => `_TEA_ABOVE0(INDEX(${name}Beside,place,1))`);
+  const beside = lists.filter(isBeside).map(({ name }) => `_TEA_ABOVE0(INDEX(${name}Beside,place,1))`);
   const terms = [...deciding, ...beside].join("+");
   const held = lists.filter(isBeside).map(({ name }) => `${name}Beside,_TEA_ROWED(${name}Held,listed)`);
   return [...held, `keeps,MAKEARRAY(MAX(1,listed),1,LAMBDA(place,across,IF(${terms}>0,1,0)))`];
@@ -74,7 +74,9 @@ function saying(lists: readonly Parameter[]): string {
   const refused = lists.map(({ name }) => `_TEA_REFUSED(${name}List)`);
   const waiting = lists.filter((list) => isDeciding(list) && !list.gaps).map(({ name }) => `_TEA_BLANKS(${name}List)`);
   const needed = lists
-    .filter(({ blank, optional, gaps, fallback }) => blank === "is refused" && !optional && !gaps && fallback === undefined)
+    .filter(
+      ({ blank, optional, gaps, fallback }) => blank === "is refused" && !optional && !gaps && fallback === undefined,
+    )
     .map(({ name }) => `_TEA_BLANKS(${name}List)`);
   const waits = waiting.length === 0 ? "0" : `IF(${waiting.join("+")}>0,"",0)`;
   const rows = `IF(${[...refused, ...needed].join("+")}>0,#VALUE!,${waits})`;

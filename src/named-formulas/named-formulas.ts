@@ -34,8 +34,7 @@ const choices: ReadonlyMap<string, Quantity> = new Map(
     .map((quantity) => [wordsName(quantity), quantity]),
 );
 
-const summaryOf = ({ id }: FunctionSpec): string =>
-  catalogue.find(({ spec }) => spec.id === id)?.page.summary ?? "";
+const summaryOf = ({ id }: FunctionSpec): string => catalogue.find(({ spec }) => spec.id === id)?.page.summary ?? "";
 
 const named = (name: string, formula: string, comment: string): NamedFormula => {
   const spelled = `=${withSpelledNames(formula)}`;
@@ -55,7 +54,11 @@ export const namedFormulas: ReadonlyMap<string, NamedFormula> = new Map(
   [
     ...arithmetics.flatMap(({ spec, formula }) => [
       named(nameOf(spec), framed(spec), `${summaryOf(spec)} As TEA.${spec.id} of the add-in.`),
-      named(coreName(spec), `LAMBDA(${parameterNames(spec)},${formula})`, `The arithmetic of ${nameOf(spec)}, without its checks.`),
+      named(
+        coreName(spec),
+        `LAMBDA(${parameterNames(spec)},${formula})`,
+        `The arithmetic of ${nameOf(spec)}, without its checks.`,
+      ),
     ]),
     ...[...choices].map(([name, quantity]) =>
       named(name, wordsFormula(quantity), `Reads a ${quantity.name}, for names that begin with TEA_.`),

@@ -28,7 +28,7 @@ export const sharedArithmetic: Helpers = {
   _TEA_MOISTURELEFT:
     'LAMBDA(moisture,loss,meant,IF(meant="water",(moisture*(1-loss))/(1-moisture*loss),LET(taken,MIN(loss,moisture),IF(meant="weight",(moisture-taken)/(1-taken),moisture-taken))))',
   // Nearly all water rounds to all water, which is no moisture of leaf.
-  _TEA_MOISTUREOFDRY: `LAMBDA(dryShare,LET(rest,MAX(0,1-dryShare),IF(rest<1,rest,${allButAllWater})))`,
+  _TEA_MOISTUREOFDRY: `LAMBDA(dryShare,MIN(MAX(0,1-dryShare),${allButAllWater}))`,
   _TEA_STEPS: `LAMBDA(weight,readability,LET(steps,weight/readability,whole,ROUND(steps,0),IF(steps>${literal(mostSteps)},#VALUE!,IF((whole>=1)*(ABS(steps-whole)<=${literal(wholeWithin)}),whole,#VALUE!))))`,
   _TEA_STEPSWITHIN: `LAMBDA(load,readability,INT(load/readability+${literal(wholeWithin)}))`,
   _TEA_WEIGHTOFSTEPS: `LAMBDA(steps,readability,LET(raw,steps*readability,${toDigits(15, "raw")}))`,
@@ -56,7 +56,7 @@ export function converted(sizes: Readonly<Record<string, number>>): string {
 /** Between which finished weights the readings agree: `answer` is a formula of atNoLoss, up and down. */
 export function limitsOf(answer: string): string {
   const error = [
-    "SQRT((dryShare*weightError)^2+IF(removed=0,0,removedDryShare*weightError)^2+(IF(removedMoisture=\"\",freshWeight-removed,freshWeight)*freshMoistureError)^2)",
+    'SQRT((dryShare*weightError)^2+IF(removed=0,0,removedDryShare*weightError)^2+(IF(removedMoisture="",freshWeight-removed,freshWeight)*freshMoistureError)^2)',
     "SQRT((dryMatterError/dryMatter)^2+(finishedMoistureError/(1-finishedMoisture))^2+(weightError/atNoLoss)^2)",
   ];
   const limits = `LET(atNoLoss,dryMatter/(1-finishedMoisture),dryMatterError,${error[0]},relativeError,${error[1]},up,1+${coverage}*relativeError,down,MAX(0,1-${coverage}*relativeError),${answer})`;

@@ -1,5 +1,5 @@
 /** How the names inside these formulas are spelled, and how values of the core are written into them. */
-import { type Saying, Phrase } from "../core/phrases";
+import { Phrase, type Saying } from "../core/phrases";
 import { formulaPieces } from "../workbook/formula";
 
 /** Functions of spreadsheets that a word of ours would be taken for; a test looks for others. */

@@ -42,9 +42,9 @@ export function answersOf(calls: readonly SizedCall[]): Grid[] {
       const start = nextColumn;
       nextColumn += (argument[0]?.length ?? 0) + 1;
       if (nextColumn > 16_000) throw new Error("too many calls for one sheet");
-      return written_(model, argument, start);
+      return asWritten(model, argument, start);
     });
-    while (written.at(-1) === "") written.pop();
+    while (written.at(-1) === "" && spec.parameters[written.length - 1]?.optional) written.pop();
     model.setUserInput(answers, place.row, 1, `=${nameOf(spec)}(${written.join(",")})`);
     for (let row = 0; row < place.rows; row += 1) {
       for (let column = 0; column < place.columns; column += 1) {
@@ -68,7 +68,7 @@ export function answersOf(calls: readonly SizedCall[]): Grid[] {
 /** As the engine's own cells write a parameter that may be left out. */
 const withBrackets = (formula: string): string => formula.replace(/_xlop\.(\w+)/g, "[$1]");
 
-function written_(model: Model, range: readonly (readonly Content[])[], start: number): string {
+function asWritten(model: Model, range: readonly (readonly Content[])[], start: number): string {
   range.forEach((row, down) => {
     row.forEach((content, along) => {
       if (content === null) return;

@@ -1,4 +1,7 @@
 import { outturn } from "../../core/yields/outturn";
 import { arithmetic } from "../arithmetic";
 
-export const outturnArithmetic = arithmetic(outturn, "IF(finishedWeight>freshWeight,#VALUE!,finishedWeight/freshWeight)");
+export const outturnArithmetic = arithmetic(
+  outturn,
+  "IF(finishedWeight>freshWeight,#VALUE!,finishedWeight/freshWeight)",
+);

@@ -28,8 +28,7 @@ const total = `HSTACK(${said("total")},"","","",_TEA_SPECKLESS(SUM(waterOff),sta
 
 const balance = `LET(dry,MAP(weights,moistures,LAMBDA(weight,moisture,IF(moisture="",0,_TEA_DRYMATTER(weight,moisture)))),start,INDEX(dry,first,1),lasts,MAP(places,LAMBDA(place,MAX(MAP(places,moistures,LAMBDA(seat,moisture,IF((seat<place)*(moisture<>""),seat,0)))))),dryParts,MAP(leaf,leafMoistures,LAMBDA(weight,moisture,weight*(1-moisture))),waterParts,MAP(leaf,leafMoistures,LAMBDA(weight,moisture,weight*moisture)),taken,LAMBDA(part,last,place,SUM(MAP(places,part,LAMBDA(seat,weight,IF((seat>last)*(seat<=place),weight,0))))),waterOff,${waterOff},dryRemoved,${closing("taken(dryParts,last,place)")},unaccounted,${unaccounted},VSTACK(${rows},${total}))`;
 
-const leafMoisture =
-  'IF(taken=0,0,IF(own<>"",own,IF(moisture="",#VALUE!,moisture)))';
+const leafMoisture = 'IF(taken=0,0,IF(own<>"",own,IF(moisture="",#VALUE!,moisture)))';
 
 export const stageBalanceArithmetic = arithmetic(
   stageBalance,
