@@ -53,6 +53,7 @@ export const acceptedLicences: readonly string[] = [
   "Unlicense",
   // Of a choice the first is taken.
   "(MIT OR GPL-3.0-or-later)",
+  "MIT/Apache-2.0",
   "(MIT AND Zlib)",
 ];
 

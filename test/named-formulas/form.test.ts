@@ -97,7 +97,7 @@ describe("a named formula follows the catalogue", () => {
   });
 
   test("in its bounds", () => {
-    const { quantity } = chargeSplit.parameters[0];
+    const { quantity } = chargeSplit.parameters[0] as Parameter;
     const changed = withParameter(chargeSplit, "weight", {
       quantity: { ...quantity, bounds: { atLeast: 3, atMost: 77 } },
     });
@@ -119,7 +119,7 @@ describe("a named formula follows the catalogue", () => {
   });
 
   test("in its words", () => {
-    const { quantity } = firingTarget.parameters[3];
+    const { quantity } = firingTarget.parameters[3] as Parameter;
     const changed = { ...quantity, name: "new words", choices: { ...quantity.choices, steam: ["vapour"] } };
     expect(wordsName(changed)).toBe("_TEA_WORD_NEW_WORDS");
     expect(wordsFormula(changed)).toContain('"steam","vapour"');
