@@ -30,6 +30,7 @@ type PagePart =
   | "back"
   | "touchHelp"
   | "keyHelp"
+  | "keyHint"
   | "file"
   | "line"
   | "grid";
@@ -67,6 +68,8 @@ export interface PageWords {
   readonly hint: string;
   /** What the engine's own errors mean. */
   readonly meanings: Readonly<Record<string, string>>;
+  /** Of a function that nobody knows; with the names that may be meant. */
+  readonly unknownFunction: (name: string, nearest: readonly string[]) => string;
   readonly goToCell: string;
   readonly blankCell: string;
   readonly moreWrong: (count: number) => string;
@@ -75,6 +78,8 @@ export interface PageWords {
   readonly fault: {
     /** Behind the cell's address. */
     readonly afterAddress: (fault: Fault) => string;
+    /** The same in few words: what the cell holds. */
+    readonly inShort: (fault: Fault) => string;
     /** Where the cell is in sight. */
     readonly atCell: (fault: Fault) => string;
     /** Of a cell that waits for it. */

@@ -5,7 +5,7 @@ import type { BrowserContextOptions, Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
 import type { Grid } from "../../src/pages/workbook/grid";
-import { select, shown } from "./workbook-driver";
+import { coveredOf, select, shown, typeOver } from "./workbook-driver";
 import { type Visit, workbookVisits } from "./workbook-visits";
 
 declare const workbookGrid: Grid;
@@ -36,6 +36,18 @@ describe.skipIf(!found)("around the grid", () => {
       expect(await height(page, ".page-header")).toBeLessThanOrEqual(50);
       expect(await page.isVisible("#print")).toBe(true);
       expect(await page.isVisible("#workbooks a")).toBe(true);
+      const status = page.locator("#status");
+      expect(await status.evaluate((each) => each.scrollWidth <= each.clientWidth && each.clientHeight < 40)).toBe(
+        true,
+      );
+      // Where it has less room, buttons go into the menu.
+      await page.setViewportSize({ width: 1024, height: 768 });
+      expect(await height(page, ".page-header")).toBeLessThanOrEqual(50);
+      expect(await page.isVisible("#print")).toBe(false);
+      expect(await status.evaluate((each) => each.getBoundingClientRect().right <= innerWidth)).toBe(true);
+      expect(await status.evaluate((each) => each.scrollWidth <= each.clientWidth && each.clientHeight < 40)).toBe(
+        true,
+      );
     }));
 
   test.each([390, 350])("on a phone of %i pixels it is at most 60 high, and what is tapped is 44", (width) =>
@@ -60,8 +72,34 @@ describe.skipIf(!found)("around the grid", () => {
       // Beside the menu.
       await page.touchscreen.tap(20, 700);
       expect(await page.isVisible("#back")).toBe(false);
+      await sayEverything(page);
     }),
   );
+
+  /** What there is to say is whole and in sight, and leaves free what is typed into next. */
+  async function sayEverything(page: Page): Promise<void> {
+    const isWhole = () => page.locator("#line").evaluate((line) => line.scrollHeight <= line.clientHeight + 2);
+    await select(page, "Lot", "B10");
+    const note = "Airing takes water only";
+    await expect.poll(() => page.locator(".bubble:visible").allTextContents(), patience).toHaveLength(1);
+    expect(await page.textContent(".bubble:visible")).toContain(note);
+    expect(await isWhole()).toBe(true);
+    expect(await coveredOf(page, ["B10", "B11", "C10"])).toEqual([]);
+    await typeOver(page, "Lot", "B9", "350 g");
+    const error = page.locator(".bubble.has-error");
+    await expect.poll(() => error.isVisible(), patience).toBe(true);
+    await page.waitForTimeout(300);
+    const kept = ["B9", "B10", "B11", "C9", "C10"];
+    expect(await coveredOf(page, kept)).toEqual([]);
+    await page.keyboard.type("75", { delay: 60 });
+    expect(await coveredOf(page, kept)).toEqual([]);
+    expect(await page.locator(".bubble:visible").allTextContents()).toEqual([
+      expect.stringContaining("holds the text “350 g”"),
+      expect.stringContaining(note),
+    ]);
+    expect(await page.textContent("#line")).toContain("B9, fresh weight, holds the text “350 g”");
+    expect(await isWhole()).toBe(true);
+  }
 
   const where = (page: Page) =>
     page.evaluate(() =>
@@ -70,11 +108,26 @@ describe.skipIf(!found)("around the grid", () => {
       ),
     );
 
+  /** What a screen reader says of the field that has the keyboard, beside its name. */
+  async function described(page: Page): Promise<string> {
+    const session = await page.context().newCDPSession(page);
+    const { result } = await session.send("Runtime.evaluate", { expression: "document.activeElement" });
+    const { nodes } = await session.send("Accessibility.getPartialAXTree", {
+      objectId: result.objectId ?? "",
+      fetchRelatives: false,
+    });
+    return String(nodes[0]?.description?.value ?? "");
+  }
+
   test("Tab leaves the sheet after Escape, and only then", () =>
     visit(desk, async (page) => {
       await select(page, "Lot", "B9");
+      const wayOut = "Escape, then Tab leaves the sheet";
+      expect(await described(page)).toContain(wayOut);
+      expect(await page.textContent("#line")).not.toContain(wayOut);
       await page.keyboard.press("Tab");
       expect(await where(page)).toBe("#grid");
+      expect(await page.textContent("#line")).toContain(wayOut);
       await page.keyboard.press("Escape");
       await page.keyboard.press("Tab");
       expect(await where(page)).toBe("#grid footer");

@@ -197,6 +197,12 @@ describe.skipIf(found === undefined)("the form of a job, beside a workbook in me
     const why = "“Most that a pan may hold” must be at least 420, the “Weight wanted in one pan”; got 400";
     expect(await page.textContent("#charges-maxLoad-problem")).toBe(why);
     expect(await page.textContent(".preview .problem")).toBe(english.answer.refused(why));
+    // Folded away again, it comes back with the next refusal, also with one for the same reason.
+    await page.click("summary");
+    expect(await page.locator("details[open]").count()).toBe(0);
+    await type("weight", "810");
+    await page.waitForSelector("details[open]");
+    await page.click("summary");
     await page.click(".write .primary");
     await said(english.problems.noAnswer);
     expect(await focused()).toBe("charges-maxLoad");

@@ -4,7 +4,7 @@ import { findBrowser } from "../../src/build/open-browser";
 import type { Grid } from "../../src/pages/workbook/grid";
 import { Hands } from "./typing/hands";
 import { composeWords, places, typeInFormulaBar, typeNumbers } from "./typing/trials";
-import { select, shown, untilReady } from "./workbook-driver";
+import { placeOfCell, select, shown, untilReady } from "./workbook-driver";
 import { workbookVisits } from "./workbook-visits";
 
 declare const workbookGrid: Grid;
@@ -90,6 +90,25 @@ describe.skipIf(!found)("typing on the workbook page", () => {
     );
     const isEditing = () => page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.isCellEditing());
     await expect.poll(isEditing, { timeout: 20_000 }).toBe(true);
+  });
+
+  test("Enter goes below the cell that was clicked, wherever Tab was pressed before, and ends a row of Tabs", async () => {
+    const selected = () =>
+      page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.getActiveSheet().getActiveRange()?.getA1Notation());
+    await select(page, "Lot", "A6");
+    await page.keyboard.press("Tab");
+    const { x, y, width, height } = await placeOfCell(page, "B9");
+    await page.mouse.click(x + width / 2, y + height / 2, { delay: 40 });
+    await page.keyboard.type("1233", { delay: 60 });
+    await page.keyboard.press("Enter");
+    await expect.poll(selected).toBe("B10");
+    await page.keyboard.type("1180", { delay: 60 });
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Tab");
+    await expect.poll(selected).toBe("D10");
+    await page.keyboard.press("Enter");
+    await expect.poll(selected).toBe("B11");
+    expect([await shown(page, "Lot", "B9"), await shown(page, "Lot", "B10")]).toEqual(["1233.0", "1180.0"]);
   });
 
   test("a sheet that is left ends the typing in it", async () => {

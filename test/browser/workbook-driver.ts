@@ -56,3 +56,28 @@ export async function typeOver(page: Page, sheet: string, cell: string, text: st
   await page.keyboard.type(text, { delay: 20 });
   await page.keyboard.press("Enter");
 }
+
+/** Where a cell is drawn, in the window, as long as nothing is scrolled. */
+export const placeOfCell = (page: Page, cell: string) =>
+  page.evaluate(({ row, column }) => {
+    const range = workbookGrid.api.getActiveWorkbook()?.getActiveSheet().getRange(row, column);
+    const frame = document.querySelector("#grid canvas[id^=univer-sheet-main-canvas]")?.getBoundingClientRect();
+    if (!range || !frame) throw new Error("no sheet is on the screen");
+    const { x, y, width, height } = range.getCellRect();
+    return { x: x + frame.x, y: y + frame.y, width, height };
+  }, placeOf(cell));
+
+/** Which of these cells lie under a bubble. */
+export async function coveredOf(page: Page, cells: readonly string[]): Promise<string[]> {
+  const bubbles = await Promise.all((await page.locator(".bubble:visible").all()).map((each) => each.boundingBox()));
+  const covered: string[] = [];
+  for (const cell of cells) {
+    const { x, y, width, height } = await placeOfCell(page, cell);
+    const isUnder = bubbles.some(
+      (each) =>
+        each && each.x < x + width && x < each.x + each.width && each.y < y + height && y < each.y + each.height,
+    );
+    if (isUnder) covered.push(cell);
+  }
+  return covered;
+}

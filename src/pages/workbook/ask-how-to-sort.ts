@@ -57,6 +57,12 @@ export function askHowToSort(question: SortQuestion, attempt: (answer: SortAnswe
   if (question.beside !== undefined) form.append(labelled(beside, words().sorting.beside(question.beside)));
   if (question.warning) form.append(element("p", question.warning));
   form.append(reason, buttons);
+  column.addEventListener("keydown", (event) => {
+    if (event.key !== "Enter" || isOpen(column)) return;
+    // In a closed list Enter means the same as in any other field.
+    event.preventDefault();
+    form.requestSubmit();
+  });
   form.addEventListener("submit", (event) => {
     event.preventDefault();
     const direction = choices.find(({ choice }) => choice.checked)?.direction ?? "up";
@@ -67,6 +73,15 @@ export function askHowToSort(question: SortQuestion, attempt: (answer: SortAnswe
   dialog.addEventListener("close", () => dialog.remove());
   document.body.append(dialog);
   dialog.showModal();
+}
+
+/** A browser that does not know the word opens the list, as before. */
+function isOpen(list: HTMLSelectElement): boolean {
+  try {
+    return list.matches(":open");
+  } catch {
+    return true;
+  }
 }
 
 function element(kind: "p" | "button", text: string): HTMLElement {

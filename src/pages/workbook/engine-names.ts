@@ -14,6 +14,8 @@ export function nameEngineParts(container: HTMLElement): void {
     for (const editor of container.querySelectorAll("[data-u-comp=editor]")) {
       if (!editor.hasAttribute("role")) editor.setAttribute("role", "textbox");
       put(editor, formula);
+      // How to get out again, for those who come to it with the keyboard.
+      editor.setAttribute("aria-describedby", "key-hint");
     }
     for (const opener of container.querySelectorAll("a[aria-expanded]:not([role])")) {
       opener.setAttribute("role", "button");

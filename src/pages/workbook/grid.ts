@@ -30,6 +30,7 @@ import type { Workbook } from "../../workbook/workbook";
 import { keepClicksApart } from "./double-clicks";
 import { followRows } from "./follow-rows";
 import { keepNotes } from "./notes";
+import { endRowsAtClicks } from "./tab-rows";
 import { startTouch } from "./touch";
 import { followSorting, withSteadyTyping } from "./typing";
 import { words } from "./words";
@@ -136,6 +137,7 @@ export async function openGrid(container: string, workbook: Workbook, left?: Lef
   if (element) {
     startTouch(element, api, injector);
     keepClicksApart(element, api, injector);
+    endRowsAtClicks(api, injector);
   }
 
   const spilledPlaces = () =>

@@ -7,16 +7,18 @@ import { byId } from "./show";
 export function prepareHeader(grid: Grid): void {
   const menu = byId("menu") as HTMLDetailsElement;
   const narrow = matchMedia("(width <= 640px)");
+  const middling = matchMedia("(width <= 1180px)");
   const actions = menu.parentElement as HTMLElement;
   const place = () => {
     const [nav, items] = [byId("workbooks"), byId("menu-items")];
     if (narrow.matches) items.prepend(nav, byId("print"), byId("download"));
     else {
       actions.before(nav);
-      menu.before(byId("print"), byId("download"));
+      if (middling.matches) items.prepend(byId("print"), byId("download"));
+      else menu.before(byId("print"), byId("download"));
     }
   };
-  narrow.addEventListener("change", place);
+  for (const width of [narrow, middling]) width.addEventListener("change", place);
   place();
 
   const close = () => {

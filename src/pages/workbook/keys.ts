@@ -2,8 +2,10 @@
 import type { Grid } from "./grid";
 import { byId } from "./show";
 
-export function prepareKeys(grid: Grid): void {
+/** `tellWayOut` is called when the Tab key is first pressed in the sheet, which stays there. */
+export function prepareKeys(grid: Grid, tellWayOut: () => void): void {
   let mayLeave = false;
+  let isTold = false;
   addEventListener(
     "keydown",
     (event) => {
@@ -17,6 +19,9 @@ export function prepareKeys(grid: Grid): void {
         event.stopImmediatePropagation();
         event.preventDefault();
         leave(event.shiftKey);
+      } else if (event.key === "Tab" && isInGrid && !isTold) {
+        isTold = true;
+        tellWayOut();
       }
       if (event.key === "Shift") return;
       mayLeave = event.key === "Escape" && isInGrid && grid.api.getActiveWorkbook()?.isCellEditing() !== true;

@@ -1,4 +1,5 @@
 /** What is wrong in the workbook at the moment, looked up by cell. */
+import { IFunctionService } from "@univerjs/preset-sheets-core";
 import { addressOf } from "../../workbook/addresses";
 import type { Workbook } from "../../workbook/workbook";
 import { goToCell } from "./go-to-cell";
@@ -6,6 +7,7 @@ import type { Grid } from "./grid";
 import { type ErrorAt, type Hindrance, hindrances } from "./hindrances";
 import { KnownWorkbook, keyOf, type Spot } from "./known-workbook";
 import { namedReason } from "./named-reason";
+import { unknownFunction } from "./unknown-function";
 import { words } from "./words";
 
 export class Problems {
@@ -50,6 +52,18 @@ export class Problems {
     const error = this.#errorAt(spot);
     if (error?.reason === undefined || this.#workbook === undefined) return error?.message;
     return namedReason(this.#workbook, spot, error.reason, this.before(spot));
+  }
+
+  /** What an error of the spreadsheet's own means in this cell; of a misspelt function, what may be meant. */
+  meaningOf(error: string, spot: Spot): string | undefined {
+    const formula = error === "#NAME?" ? this.#workbook?.cellAt(spot)?.formula : undefined;
+    const unknown = formula === undefined ? undefined : unknownFunction(formula, this.#knownFunctions());
+    return unknown ? words().unknownFunction(unknown.name, unknown.nearest) : words().meanings[error];
+  }
+
+  #knownFunctions(): ReadonlySet<string> {
+    const functions = this.#grid.injector.get(IFunctionService).getExecutors();
+    return new Set([...functions.keys()].map((name) => String(name).toUpperCase()));
   }
 
   /** Calls back when anything has changed, with the mistake that was not there before. */

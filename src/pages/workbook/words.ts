@@ -50,6 +50,7 @@ export function sayHeader(): void {
     const element = document.querySelector(`.page-header ${selector}`);
     if (element) element.textContent = text;
   }
+  byId("key-hint").textContent = parts.keyHint;
   for (const [key, title] of Object.entries(samples)) {
     const link = document.querySelector(`#workbooks a[href="?workbook=${key}"]`);
     if (link) link.textContent = title;
@@ -71,6 +72,10 @@ function faultOf({ is, value, label, reason, sheet, waiting }: Hindrance): Fault
 
 /** After the cell's address: ", fresh weight, is blank: 14 cells wait for it". */
 export const hindranceAfterAddress = (hindrance: Hindrance): string => words().fault.afterAddress(faultOf(hindrance));
+
+/** The same without the reason: ", fresh weight, holds the text “350 g”". */
+export const hindranceInShort = (hindrance: Hindrance): string =>
+  words().fault.inShort({ ...faultOf(hindrance), waiting: undefined, reason: undefined });
 
 /** The same where the cell is in sight. */
 export const hindranceAtCell = (hindrance: Hindrance): string => words().fault.atCell(faultOf(hindrance));

@@ -65,13 +65,13 @@ async function open(): Promise<void> {
   const original = isOwn(key) ? await readOriginal(key).catch(() => undefined) : undefined;
   const grid = await openGrid("grid", workbook, original && (await leftIn(workbook)));
   byId("first-sight").remove();
-  const { problems, remark } = showCellMessages(grid, byId("line"), byId("said"));
+  const { problems, remark, tellWayOut } = showCellMessages(grid, byId("line"), byId("said"));
   readTyped(grid.injector, remark);
   startSaving(key, grid, kept?.savedAt);
   prepareActions(grid, problems, own.length > 0, original && (await openedFor(original, grid)));
   prepareHeader(grid);
   prepareSortEntry(grid, remark);
-  prepareKeys(grid);
+  prepareKeys(grid, tellWayOut);
   nameEngineParts(byId("grid"));
   preparePane(grid);
   showCharts(grid, byId("grid"));
@@ -125,6 +125,8 @@ function showLinks(own: readonly OwnWork[]): void {
       const link = document.createElement("a");
       link.href = `?workbook=${place.key}`;
       link.textContent = place.title;
+      // The name of a file may be longer than there is room for.
+      if (place.key === shown?.key) link.title = place.title;
       if (place.key === key) link.setAttribute("aria-current", "page");
       link.addEventListener("click", (event) => {
         // With a key held down it opens elsewhere, and this page stays.

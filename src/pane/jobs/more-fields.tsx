@@ -7,7 +7,7 @@ import { JobField } from "./job-field";
 interface MoreFieldsProps {
   readonly fields: readonly Field[];
   readonly form: FormState;
-  /** Whether one of them needs another look: then they unfold, so that nobody has to search. */
+  /** Whether one of them needs another look: then they unfold with whatever is typed, so that nobody has to search. */
   readonly needLook: boolean;
 }
 
@@ -15,9 +15,11 @@ interface MoreFieldsProps {
 export function MoreFields({ fields, form, needLook }: MoreFieldsProps) {
   const { more } = useMessages().form;
   const folded = useRef<HTMLDetailsElement>(null);
+  const { entries } = form;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: somebody may have folded them again since the last entry.
   useEffect(() => {
     if (needLook && folded.current) folded.current.open = true;
-  }, [needLook]);
+  }, [needLook, entries]);
   if (fields.length === 0) return null;
   return (
     <details ref={folded}>

@@ -86,7 +86,9 @@ function whatRemains(builder: SheetBuilder): void {
     look.label,
     "Aired leaf that is neither with the sift-outs nor with the leaf for the pan: spilled, or a reading that is off. It needs the weighings of both. Where no weight after airing was written down, the fresh weight stands for it, and what the leaf lost overnight counts as missing.",
   );
-  put(found.missing, once([siftOuts, forPan, found.aired], `${found.aired}-${siftOuts}-${forPan}`), look.result(grams));
+  // Blanks that may stay blank: nothing waits for them.
+  const missing = once([siftOuts, forPan, found.aired], `${found.aired}-${siftOuts}-${forPan}`).slice(1);
+  put(found.missing, `=IF(OR(ISBLANK(${siftOuts}),ISBLANK(${forPan})),"not known",${missing})`, look.result(grams));
 }
 
 function chargePlan(builder: SheetBuilder): void {

@@ -2,7 +2,7 @@ import type { Style } from "../../workbook/workbook";
 import * as look from "../look";
 import type { SheetBuilder } from "../sheet-builder";
 import { firstRoundRow, found, given, lastTurnRow, wrapRow } from "./places";
-import { sampleDot, sampleMark } from "./sample-values";
+import { sampleMark, sampleMarkAlone } from "./sample-values";
 
 const { grams, percent } = look;
 
@@ -132,7 +132,7 @@ export function lotInputs(builder: SheetBuilder): void {
   const { put } = builder;
   const heading = (row: number, text: string) => {
     put(`A${row}`, text, look.section);
-    for (const column of "BC") put(`${column}${row}`, null, look.section);
+    for (const column of "BCD") put(`${column}${row}`, null, look.section);
   };
   const block = (row: number, text: string, inputs: readonly LotInput[]) => {
     heading(row, text);
@@ -155,7 +155,7 @@ export function lotInputs(builder: SheetBuilder): void {
     put(`A${row}`, name, look.input());
     put(`B${row}`, target, look.input(percent));
     put(`C${row}`, kind, { ...look.input(), align: "center" });
-    put(`D${row}`, `=${sampleDot(`B${row}`)}`, look.mark);
+    put(`D${row}`, `=${sampleMarkAlone(`B${row}`)}`, look.mark);
   }
   block(29, "Dry matter lost in making", losses);
   block(34, "How sure the readings are", errors);

@@ -19,7 +19,7 @@ export function lotSheet(): Sheet {
   lotInputs(builder);
   lotAnswers(builder);
   lotWorking(builder);
-  builder.widths(28, 11, 24, 2, 25, 13, 16, 16, 16, 16, 13);
+  builder.widths(28, 11, 17, 9, 24, 11, 17, 17, 17, 17, 13);
   builder.height(1, 24);
   return builder.sheet({
     page: { paper: "A4", landscape: true, fitToOnePageWide: true, footer: "&LWren Terrace, invented&RPage &P of &N" },

@@ -43,7 +43,7 @@ export function sampleValuesSheet(): Sheet {
     const number = result(given.style.format ?? "General");
     put(`A${row}`, address, label);
     put(`B${row}`, given.label, label);
-    put(`C${row}`, `=IF(ISBLANK(${onLot(address)}),"",${onLot(address)})`, number);
+    put(`C${row}`, `=IF(ISBLANK(${onLot(address)}),"blank",${onLot(address)})`, number);
     put(`D${row}`, given.value, number);
     put(`E${row}`, null, { ...input(), align: "center" });
     put(`F${row}`, `=IF(AND(E${row}="",C${row}=D${row}),1,0)`, result("0"));

@@ -37,5 +37,5 @@ const isStill = (address: string): string => {
 
 /** A word behind the unit, for a formula. */
 export const sampleMark = (address: string): string => `IF(${isStill(address)},"  · sample","")`;
-/** The same where there is room for a dot. */
-export const sampleDot = (address: string): string => `IF(${isStill(address)},"·","")`;
+/** The same in a cell of its own. */
+export const sampleMarkAlone = (address: string): string => `IF(${isStill(address)},"· sample","")`;

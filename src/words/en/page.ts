@@ -59,6 +59,7 @@ export const englishPage: PageWords = {
       "Swipe to scroll, tap a cell to select it, tap it again to type; press long and draw on to select a range. Dragging cells wants a mouse.",
     keyHelp:
       "Keys: Escape, then Tab leaves the sheet. F6 goes on from here to the sheet and to the jobs, Shift+F6 back.",
+    keyHint: "Escape, then Tab leaves the sheet; F6 goes on to the jobs or the header.",
     file: "A workbook to open",
     line: "About the cells",
     grid: "Workbook",
@@ -79,6 +80,8 @@ export const englishPage: PageWords = {
   progress: { looking: "Looking at what has changed", calculating: "Calculating", done: "Calculated" },
   hint: "Type over the tinted cells: every answer follows.",
   meanings,
+  unknownFunction: (name, nearest) =>
+    `there is no function ${name}${nearest.length > 0 ? `; did you mean ${nearest.join(" or ")}?` : ": look at its spelling"}`,
   goToCell: "Go to this cell",
   blankCell: "blank",
   moreWrong: (count) => ` (${count} more ${count === 1 ? "cell is" : "cells are"} wrong)`,
@@ -87,6 +90,7 @@ export const englishPage: PageWords = {
     // ", fresh weight, is blank: 14 cells wait for it"
     afterAddress: (fault) =>
       fault.is === "formula" ? `: ${withWaiters(fault)}` : `${called(fault.label)} ${withWaiters(fault)}`,
+    inShort: (fault) => `${called(fault.label)} ${state(fault)}`,
     atCell: (fault) => (fault.is === "formula" ? withWaiters(fault) : `This ${withWaiters(fault)}`),
     waitsFor: (address, fault) => {
       if (fault.is === "formula") return `waits for ${address}: ${fault.reason}`;
@@ -107,7 +111,7 @@ export const englishPage: PageWords = {
       `Start afresh from the sample “${sample}”?\nWhat you have typed here is lost; download it first if you want it.`,
     agree: "Start afresh",
     refuse: "Keep my work",
-    shown: "The sample; what you type is kept here.",
+    shown: "A sample; what you type is kept here.",
   },
   keeping: {
     kept: (moment) => `Kept in this browser, ${moment}`,

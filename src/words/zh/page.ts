@@ -51,6 +51,7 @@ export const chinesePage: PageWords = {
     back: "回到示例…",
     touchHelp: "滑动以滚动；点一下选中单元格，再点一下输入；长按并拖动选中一个区域。拖动单元格需要鼠标。",
     keyHelp: "按键：先按 Esc，再按 Tab 离开工作表。F6 从这里到工作表，再到工作面板；Shift+F6 返回。",
+    keyHint: "先按 Esc，再按 Tab 离开工作表；F6 转到工作面板或页首。",
     file: "要打开的工作簿",
     line: "关于单元格",
     grid: "工作簿",
@@ -71,6 +72,8 @@ export const chinesePage: PageWords = {
   progress: { looking: "正在查看改动", calculating: "正在计算", done: "已算完" },
   hint: "请改有底色的单元格：所有答案随之而变。",
   meanings,
+  unknownFunction: (name, nearest) =>
+    `没有函数 ${name}${nearest.length > 0 ? `；是否想用 ${nearest.join(" 或 ")}？` : "：请看看拼写"}`,
   goToCell: "转到此单元格",
   blankCell: "空白",
   moreWrong: (count) => `（另有 ${count} 个单元格有误）`,
@@ -78,6 +81,7 @@ export const chinesePage: PageWords = {
   fault: {
     afterAddress: (fault) =>
       fault.is === "formula" ? `：${withWaiters(fault)}` : `${called(fault.label)} ${withWaiters(fault)}`,
+    inShort: (fault) => `${called(fault.label)} ${state(fault)}`,
     atCell: (fault) => (fault.is === "formula" ? withWaiters(fault) : `这里${withWaiters(fault)}`),
     waitsFor: (address, fault) =>
       fault.is === "formula"
