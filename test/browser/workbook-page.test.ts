@@ -153,7 +153,7 @@ describe.skipIf(!found)("the workbook page", () => {
       }, corner);
     await expect.poll(red, patience).toBeGreaterThan(15);
     await typeOver(page, "Lot", "B18", "280");
-    await expect.poll(() => page.locator(".bubble.has-error").count(), patience).toBe(0);
+    await expect.poll(() => page.locator(".bubble.has-error:visible").count(), patience).toBe(0);
     await expect.poll(line, patience).not.toContain("B18");
   });
 

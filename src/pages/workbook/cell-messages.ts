@@ -78,11 +78,14 @@ export function showCellMessages(grid: Grid, line: HTMLElement, said: HTMLElemen
     const sentences: Told[] = [];
     if (remark.length > 0) sentences.push({ ways: [remark], over: { text: plainText(remark), isError: false } });
     if (standing && heldMessage && !isHeldTold) {
-      sentences.push({ ways: [[linkTo(grid, standing, spot.sheet), `: ${heldMessage.text}`]], over: heldMessage });
+      sentences.push({
+        ways: [[linkTo(grid, standing, spot.sheet), `: ${onOneLine(heldMessage.text)}`]],
+        over: heldMessage,
+      });
     }
     if (mistake) sentences.push(mistakeSentence(grid, mistake, mistakes.length - 1, spot.sheet));
     if (message && !(mistake && sameCell(mistake, spot))) {
-      const ways = [[`${addressOf(spot.row, spot.column)}: `, message.text]];
+      const ways = [[`${addressOf(spot.row, spot.column)}: `, onOneLine(message.text)]];
       sentences.push({ ways, ...(!hasBubble && { over: message }) });
     }
     const blank = problems.blank(spot.sheet);
@@ -181,7 +184,9 @@ const plain = (hindrance: Hindrance): string =>
 function say(place: HTMLElement, parts: readonly string[]): void {
   const text = parts
     .filter((part) => part !== "")
-    .map((part) => part.replaceAll(/[.\s]*\n/g, ". ").replace(/[.\s]*$/, "."))
+    .map((part) => onOneLine(part).replace(/[.\s]*$/, "."))
     .join(" ");
   if (place.textContent !== text) place.textContent = text;
 }
+
+const onOneLine = (text: string): string => text.replaceAll(/[.\s]*\n/g, ". ");
