@@ -96,7 +96,7 @@ class JobBlock {
     const examples = exampleLabels(fieldsOf(job), entries, wording);
     const notes = [
       ...(examples.length > 0 ? [messages.sheet.examples(examples)] : []),
-      ...(titles.length > 0 ? [messages.sheet.cautions(titles.join("; "))] : []),
+      ...(titles.length > 0 ? [messages.sheet.cautions(messages.joined.parts(titles))] : []),
     ];
     for (const note of notes) {
       this.#row += 1;
@@ -114,7 +114,7 @@ class JobBlock {
     const unitWord = this.#unit(quantity);
     const behind = [unitWord, ...(optional ? [messages.unitWords.mayBeBlank] : [])].filter((word) => word !== "");
     this.#put(0, messages.inputs[field.name]?.label ?? field.name, { look: "label" });
-    this.#put(2, behind.join(", "), { look: "label" });
+    this.#put(2, messages.joined.list(behind), { look: "label" });
     const picked = entries[field.name]?.picked;
     if (picked) {
       const reference = this.#reference(picked);
@@ -229,9 +229,9 @@ class JobBlock {
     const rows = ownRows(result, grid).length;
     if (rows === 0) return undefined;
     const table = { sheet: this.#at.sheet, row: this.#at.row + this.#row, column: this.#at.column, rows, columns: 1 };
-    const { answers, columns: words } = wording.messages;
+    const { answers, columns: words, joined } = wording.messages;
     return {
-      title: `${answers[spec.id]}: ${words[shown]}`,
+      title: joined.told(`${answers[spec.id]}`, `${words[shown]}`),
       names: table,
       values: { ...table, column: table.column + column },
       beside: { ...table, columns: columns.length },
@@ -271,7 +271,7 @@ class JobBlock {
   /** A heading with the unit of what is below it. */
   #headed(words: string, quantity: Quantity): string {
     const behind = this.#unit(quantity);
-    return behind === "" ? words : `${words}, ${behind}`;
+    return behind === "" ? words : this.#filled.wording.messages.joined.withUnit(words, behind);
   }
 
   /** The unit, where the number format does not show it. */

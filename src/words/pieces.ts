@@ -15,8 +15,24 @@ interface PlaceInAnswer {
   readonly columns: number;
 }
 
+/** How a language puts words side by side, with marks of its own. */
+interface Joining {
+  /** `320 g, 310 g` */
+  readonly list: (items: readonly string[]) => string;
+  /** Longer items: `one thing; another`. */
+  readonly parts: (items: readonly string[]) => string;
+  readonly sentences: (sentences: readonly string[]) => string;
+  /** `Weight, g` */
+  readonly withUnit: (words: string, unit: string) => string;
+  /** `from B4: 320 g` */
+  readonly told: (what: string, words: string) => string;
+  /** `320 g (wanted)` */
+  readonly aside: (words: string, aside: string) => string;
+}
+
 /** The words of the working, the sheet check and the pictures. */
 export interface PieceMessages {
+  readonly joined: Joining;
   readonly working: {
     readonly none: string;
     readonly title: (address: string) => string;

@@ -726,8 +726,9 @@ function textsIn(node: unknown): string[] {
         chinese.problems.host({ trouble: { kind: "name left", name: "TEST", after: "Excel is busy" } }),
       ];
     }
-    const { problems, answer, sheet } = chinese;
-    for (const says of [problems.must, answer.rests, sheet.examples]) if (node === says) return [says(["TEST"])];
+    const { problems, answer, sheet, joined } = chinese;
+    const ofTexts = [problems.must, answer.rests, sheet.examples, joined.list, joined.parts, joined.sentences];
+    for (const says of ofTexts) if (node === says) return [says(["TEST"])];
     if (node === problems.unitInDoubt) return [problems.unitInDoubt("TEST", "for twenty minutes type 0:20")];
     if (node === chinese.reason) {
       const be = { kind: "at least", least: 350, argument: "panLoad" } as const;

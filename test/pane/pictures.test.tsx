@@ -76,7 +76,7 @@ describe("the pictures of the clock and the tin", () => {
 
   test("speak Chinese", () => {
     const markup = markupOf(calledAsGiven(dayPlan, [...day, at(12, 45), at(13, 30), false]), "zh");
-    expect(alternativeOf(markup)).toBe("2 口锅共炒 18 次，09:15–16:06。 4 次静置超时。 12:45 到 13:30 休息。");
+    expect(alternativeOf(markup)).toBe("2 口锅共炒 18 次，09:15–16:06。4 次静置超时。12:45 到 13:30 休息。");
   });
 });
 

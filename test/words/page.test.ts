@@ -35,7 +35,7 @@ describe("what holds answers up", () => {
 
   test("is said in Chinese", () => {
     const { afterAddress, atCell, waitsFor } = zh.fault;
-    expect(afterAddress({ ...blank, label: "鲜叶重量" })).toBe("（鲜叶重量） 是空的：有 14 个单元格在等它");
+    expect(afterAddress({ ...blank, label: "鲜叶重量" })).toBe("（鲜叶重量）是空的：有 14 个单元格在等它");
     expect(atCell(fault("text", { value: "350 g" }))).toBe("这里是文本“350 g”");
     expect(waitsFor("B4", fault("value", { value: 3, label: "鲜叶重量" }))).toBe("在等 B4（鲜叶重量），它是 3");
   });

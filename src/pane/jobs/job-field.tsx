@@ -37,9 +37,7 @@ export function JobField({ field, form }: { readonly field: Field; readonly form
       <div className="line">
         {area ? (
           <output id={id} className="reference" tabIndex={-1}>
-            {messages.form.picked(referenceTo(area))}
-            {": "}
-            {pickedInWords(form, field)}
+            {messages.joined.told(messages.form.picked(referenceTo(area)), pickedInWords(form, field))}
           </output>
         ) : (
           <TypedInput
@@ -57,7 +55,7 @@ export function JobField({ field, form }: { readonly field: Field; readonly form
         <PickButton form={form} field={field} label={label} />
       </div>
       <p id={`${id}-help`} className="help">
-        {[...(help === "" ? [] : [help]), ...notes].join(" ")}
+        {messages.joined.sentences([...(help === "" ? [] : [help]), ...notes])}
       </p>
       <p id={`${id}-problem`} className="problem">
         {problem}

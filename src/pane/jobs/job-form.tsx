@@ -119,7 +119,8 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
     if (answers === undefined) return ({ problems }: Messages) => problems.fixFirst;
     if (refusal !== undefined) {
       const why = refusalInWords(refusal);
-      return (messages: Messages) => `${messages.problems.noAnswer} ${messages.answer.refused(why(messages))}`;
+      return (messages: Messages) =>
+        messages.joined.sentences([messages.problems.noAnswer, messages.answer.refused(why(messages))]);
     }
     return blockAt({ job, entries, readings, answers, wording: fine }, place);
   };

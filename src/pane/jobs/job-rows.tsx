@@ -75,9 +75,10 @@ export function JobRows({ fields, form, pickAll }: JobRowsProps) {
         <div className="line" key={field.name}>
           <span>{label(field)}</span>
           <output className="reference">
-            {messages.form.picked(referenceTo(entries[field.name]?.picked as NonNullable<Entries[string]["picked"]>))}
-            {": "}
-            {pickedInWords(form, field)}
+            {messages.joined.told(
+              messages.form.picked(referenceTo(entries[field.name]?.picked as NonNullable<Entries[string]["picked"]>)),
+              pickedInWords(form, field),
+            )}
           </output>
           <PickButton form={form} field={field} label={label(field)} />
         </div>
@@ -147,7 +148,7 @@ const problemId = ({ id }: FormState, { name }: Field): string => `${id}-${name}
 function heading(label: string, { parameter }: Field, { wording }: FormState): string {
   const kind = kindOf(parameter.quantity);
   const unit = kind === "number" ? unitOf(parameter.quantity, wording.unit, wording.messages) : "";
-  return unit === "" ? label : `${label}, ${unit}`;
+  return unit === "" ? label : wording.messages.joined.withUnit(label, unit);
 }
 
 function RowInput(props: {
@@ -182,7 +183,7 @@ function RowInput(props: {
         id={id}
         quantity={field.parameter.quantity}
         text={text}
-        label={`${label}, ${messages.form.row(row + 1)}`}
+        label={messages.joined.list([label, messages.form.row(row + 1)])}
         change={type}
         describedBy={isRefused && refusalHere === undefined ? `${id}-notes ${problemId(form, field)}` : `${id}-notes`}
         isBroken={problem !== undefined || isRefused}

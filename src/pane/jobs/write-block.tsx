@@ -137,12 +137,12 @@ const over = "over";
  */
 function FilledQuestion(props: { readonly filled: readonly string[]; readonly answer: (isOver: boolean) => void }) {
   const { filled, answer } = props;
-  const { write } = useMessages();
+  const { write, joined } = useMessages();
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => {
     dialog.current?.showModal();
   }, []);
-  const named = filled.slice(0, mostNamed).join(", ");
+  const named = joined.list(filled.slice(0, mostNamed));
   const rest = filled.length - mostNamed;
   return (
     <dialog
@@ -152,7 +152,7 @@ function FilledQuestion(props: { readonly filled: readonly string[]; readonly an
       onClose={() => answer(dialog.current?.returnValue === over)}
     >
       <h2 id="filled-title">{write.filledTitle}</h2>
-      <p id="filled-cells">{write.filled(rest > 0 ? `${named} ${write.more(rest)}` : named)}</p>
+      <p id="filled-cells">{write.filled(rest > 0 ? joined.sentences([named, write.more(rest)]) : named)}</p>
       <div className="line">
         <button type="button" className="primary" onClick={() => dialog.current?.close()}>
           {write.keep}

@@ -29,7 +29,7 @@ const shownClock = (days: number): string => shownTime(days, clock);
 
 /** The day as a bar for each firing, a line for each pan, with the breaks and what overruns. */
 export function DayPicture({ firings, pauses }: DayPictureProps) {
-  const { picture } = useMessages();
+  const { picture, joined } = useMessages();
   const { pan: panWord } = picture;
   const pans = [...new Set(firings.map(({ pan }) => pan))].sort((one, other) => one - other);
   const drawn = useCallback(
@@ -42,11 +42,11 @@ export function DayPicture({ firings, pauses }: DayPictureProps) {
   return (
     <PlotFigure
       title={picture.dayTitle}
-      alternative={[
+      alternative={joined.sentences([
         picture.day(firings.length, pans.length, `${shownClock(first)}–${shownClock(last)}`),
         picture.dayOverruns(overruns),
         ...pauses.map(({ from, to }) => picture.dayBreak(shownClock(from), shownClock(to))),
-      ].join(" ")}
+      ])}
       drawn={drawn}
       headings={[picture.charge, picture.pan, picture.start, picture.end, picture.flag]}
       rows={firings.map(({ charge, pan, start, end, overruns }) => [

@@ -23,7 +23,7 @@ const shownClock = (days: number): string => shownTime(days, clock);
 
 /** The weighings of a drying, the target, and the range in which it comes. */
 export function DryingPicture({ readings, target, early, likely, late, unit }: DryingPictureProps) {
-  const { picture } = useMessages();
+  const { picture, joined } = useMessages();
   const { target: targetWord } = picture;
   const drawn = useCallback(
     (width: number, hatch: string) =>
@@ -36,7 +36,7 @@ export function DryingPicture({ readings, target, early, likely, late, unit }: D
   return (
     <PlotFigure
       title={picture.dryingTitle}
-      alternative={[
+      alternative={joined.sentences([
         picture.drying(
           readings.length,
           `${shownWeight(first, unit)} → ${shownWeight(last, unit)}`,
@@ -44,13 +44,13 @@ export function DryingPicture({ readings, target, early, likely, late, unit }: D
         ),
         ...range,
         ...(likely === undefined ? [] : [picture.dryingLikely(shownClock(likely))]),
-      ].join(" ")}
+      ])}
       drawn={drawn}
       headings={[picture.time, picture.weight]}
       rows={[
         ...readings.map(({ time, weight }) => [shownClock(time), shownWeight(weight, unit)]),
         ...[early, likely, late].flatMap((moment) =>
-          moment === undefined ? [] : [[shownClock(moment), `${shownWeight(target, unit)} (${targetWord})`]],
+          moment === undefined ? [] : [[shownClock(moment), joined.aside(shownWeight(target, unit), targetWord)]],
         ),
       ]}
     />

@@ -20,7 +20,7 @@ const isShort = (weight: number, { nominal, tolerance }: Fills): boolean =>
 
 /** The packages that were weighed, against what they state and what one may be short. */
 export function FillsPicture({ weights, nominal, tolerance, unit }: FillsPictureProps) {
-  const { picture } = useMessages();
+  const { picture, joined } = useMessages();
   const { nominal: nominalWord } = picture;
   const drawn = useCallback(
     (width: number) => fillsDrawing({ weights, nominal, tolerance }, width, nominalWord, unit),
@@ -31,14 +31,14 @@ export function FillsPicture({ weights, nominal, tolerance, unit }: FillsPicture
   return (
     <PlotFigure
       title={picture.fillsTitle}
-      alternative={[
+      alternative={joined.sentences([
         picture.fills(
           weights.length,
           `${shownWeight(lightest, unit)}–${shownWeight(heaviest, unit)}`,
           shownWeight(nominal, unit),
         ),
         ...(short === 0 ? [] : [picture.fillsShort(short, shownWeight(nominal - tolerance, unit))]),
-      ].join(" ")}
+      ])}
       drawn={drawn}
       headings={[picture.package, picture.weight, picture.flag]}
       rows={weights.map((weight, index) => [

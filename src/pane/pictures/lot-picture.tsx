@@ -26,7 +26,7 @@ interface LotPictureProps {
 
 /** A lot as bars of dry matter and water, from stage to stage. */
 export function LotPicture({ stages, unit, rowName }: LotPictureProps) {
-  const { picture } = useMessages();
+  const { picture, joined } = useMessages();
   const drawn = useCallback((width: number, hatch: string) => lotDrawing(stages, width, hatch, unit), [stages, unit]);
   if (stages.length === 0) return null;
   const bars = stages.map(({ name, weight, moisture }) =>
@@ -35,7 +35,7 @@ export function LotPicture({ stages, unit, rowName }: LotPictureProps) {
   return (
     <PlotFigure
       title={picture.lotTitle}
-      alternative={picture.lot(bars.join("; "))}
+      alternative={picture.lot(joined.parts(bars))}
       drawn={drawn}
       legend={
         <ul className="legend">

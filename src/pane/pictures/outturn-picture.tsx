@@ -24,20 +24,21 @@ interface OutturnPictureProps {
 
 /** The outturn of each lot, with the flagged ones marked. */
 export function OutturnPicture({ lots, areCompared }: OutturnPictureProps) {
-  const { picture } = useMessages();
+  const { picture, joined } = useMessages();
   const { flags } = picture;
   const drawn = useCallback((width: number) => outturnDrawing(lots.slice(-mostDrawn), width, flags), [lots, flags]);
   if (lots.length === 0) return null;
   const outturns = lots.map(({ outturn }) => outturn);
   const [lowest, highest] = [Math.min(...outturns), Math.max(...outturns)];
-  const flagged = lots.filter(({ flag }) => flag !== "").map(({ name, flag }) => `${name} (${flags[flag]})`);
+  const flagged = lots.filter(({ flag }) => flag !== "").map(({ name, flag }) => joined.aside(name, flags[flag]));
   const unflagged = areCompared ? picture.noneFlagged : picture.tooFewToFlag;
   return (
     <PlotFigure
       title={picture.outturnTitle}
-      alternative={`${picture.outturn(lots.length, shownShare(lowest), shownShare(highest))} ${
-        flagged.length === 0 ? unflagged : picture.flagged(flagged.join(", "))
-      }`}
+      alternative={joined.sentences([
+        picture.outturn(lots.length, shownShare(lowest), shownShare(highest)),
+        flagged.length === 0 ? unflagged : picture.flagged(joined.list(flagged)),
+      ])}
       drawn={drawn}
       legend={flagged.length === 0 ? <p className="notes">{unflagged}</p> : undefined}
       headings={[picture.lotName, picture.outturnName, ...(flagged.length === 0 ? [] : [picture.flag])]}

@@ -155,13 +155,13 @@ function Outcome({ call, unit }: { readonly call: CallWorking; readonly unit: st
     case "error":
       return <p className="problem">{working.refused(errorInWords(outcome.error, messages))}</p>;
     case "unknown":
-      return <p>{(outcome.canAsk ? working.unknownYet : working.unknown)(outcome.texts.join(", "))}</p>;
+      return <p>{(outcome.canAsk ? working.unknownYet : working.unknown)(messages.joined.list(outcome.texts))}</p>;
   }
 }
 
 /** `B4 = 320 g`, a list by its first values, or what is said of an argument without a value. */
 function Argument({ argument }: { readonly argument: ShownArgument }) {
-  const { working } = useMessages();
+  const { working, joined } = useMessages();
   const { parameter, text, is, rows, rowPicked, unit, canAsk } = argument;
   const { fallback, quantity } = parameter;
   if (is === "left out") {
@@ -171,7 +171,8 @@ function Argument({ argument }: { readonly argument: ShownArgument }) {
   if (rows === undefined) {
     return (
       <>
-        {written}: {working.workedOut}; {canAsk ? working.notYet : working.notKnown}
+        {written}
+        {joined.told("", joined.parts([working.workedOut, canAsk ? working.notYet : working.notKnown]))}
       </>
     );
   }
@@ -179,7 +180,7 @@ function Argument({ argument }: { readonly argument: ShownArgument }) {
   const show = (value: unknown) => (value === null || value === "" ? working.blank : shownValue(value, quantity, unit));
   const takesList = parameter.takes === "list";
   const shown = takesList
-    ? values.slice(0, 6).map(show).join(", ") + (values.length > 6 ? ", …" : "")
+    ? joined.list([...values.slice(0, 6).map(show), ...(values.length > 6 ? ["…"] : [])])
     : show(values[0]);
   const note = [
     rowPicked === undefined ? "" : working.rowPicked(rowPicked),
@@ -189,7 +190,7 @@ function Argument({ argument }: { readonly argument: ShownArgument }) {
   return (
     <>
       {written} = {shown}
-      {note.length === 0 ? "" : ` (${note.join("; ")})`}
+      {note.length === 0 ? "" : joined.aside("", joined.parts(note))}
     </>
   );
 }

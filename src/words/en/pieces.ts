@@ -1,6 +1,14 @@
 import type { PieceMessages } from "../pieces";
 
 export const englishPieces: PieceMessages = {
+  joined: {
+    list: (items) => items.join(", "),
+    parts: (items) => items.join("; "),
+    sentences: (sentences) => sentences.join(" "),
+    withUnit: (words, unit) => `${words}, ${unit}`,
+    told: (what, words) => `${what}: ${words}`,
+    aside: (words, aside) => `${words} (${aside})`,
+  },
   working: {
     none: "Select a cell that holds a TEA function, and its working appears here.",
     title: (address) => `How ${address} is worked out`,

@@ -36,6 +36,9 @@ function withWaiters(fault: Fault): string {
 
 const called = (label: string | undefined): string => (label === undefined ? "" : `（${label}）`);
 
+/** 单元格地址之后：有名称时不空格。 */
+const behindAddress = (label: string | undefined): string => called(label) || " ";
+
 export const chinesePage: PageWords = {
   parts: {
     title: "茶叶物料平衡",
@@ -80,8 +83,8 @@ export const chinesePage: PageWords = {
   reason: chineseReason,
   fault: {
     afterAddress: (fault) =>
-      fault.is === "formula" ? `：${withWaiters(fault)}` : `${called(fault.label)} ${withWaiters(fault)}`,
-    inShort: (fault) => `${called(fault.label)} ${state(fault)}`,
+      fault.is === "formula" ? `：${withWaiters(fault)}` : `${behindAddress(fault.label)}${withWaiters(fault)}`,
+    inShort: (fault) => `${behindAddress(fault.label)}${state(fault)}`,
     atCell: (fault) => (fault.is === "formula" ? withWaiters(fault) : `这里${withWaiters(fault)}`),
     waitsFor: (address, fault) =>
       fault.is === "formula"

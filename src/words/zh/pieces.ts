@@ -1,6 +1,14 @@
 import type { PieceMessages } from "../pieces";
 
 export const chinesePieces: PieceMessages = {
+  joined: {
+    list: (items) => items.join("、"),
+    parts: (items) => items.join("；"),
+    sentences: (sentences) => sentences.join(""),
+    withUnit: (words, unit) => `${words}（${unit}）`,
+    told: (what, words) => `${what}：${words}`,
+    aside: (words, aside) => `${words}（${aside}）`,
+  },
   working: {
     none: "请选择含有 TEA 函数的单元格，这里会显示它的计算过程。",
     title: (address) => `${address} 是怎样算出来的`,

@@ -98,9 +98,9 @@ function being(what: Being, named: Named): string {
   if (typeof what === "string") return fixedBeings[what];
   switch (what.kind) {
     case "word":
-      return `是以下各词之一：${what.words.map((word) => `"${word}"`).join(", ")}`;
+      return `是以下各词之一：${what.words.map((word) => `"${word}"`).join("、")}`;
     case "smooth":
-      return `是以下各函数之一：${what.ids.join(", ")}。它们由单个的数得出一个连续变化的数`;
+      return `是以下各函数之一：${what.ids.join("、")}。它们由单个的数得出一个连续变化的数`;
     case "error of":
       return `${being(what.being, named)}，这是${apart(named(what.name))}的误差`;
     case "at most moisture":
