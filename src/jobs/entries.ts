@@ -30,8 +30,8 @@ export type Entry = z.infer<typeof entry>;
 /** By the names of the fields. A field that nobody touched is not there. */
 export type Entries = Readonly<Record<string, Entry>>;
 
-/** By jobs. */
-export const entriesOfJobs = z.record(z.string(), z.record(z.string(), entry));
+export const entriesOfJob = z.record(z.string(), entry);
+export const entriesOfJobs = z.record(z.string(), entriesOfJob);
 
 /** Where the words and weights that a form starts with come from. */
 export interface Wording {

@@ -1,0 +1,26 @@
+const millisecondsInDay = 86_400_000;
+
+/** Day 0 of a spreadsheet, as the 60 that never was makes it. */
+const dayZero = Date.UTC(1899, 11, 30);
+
+/** A moment by the phone's clock as a spreadsheet counts it, in days, to the whole second. */
+export function spreadsheetTime(moment: number): number {
+  const at = new Date(moment);
+  const day = Date.UTC(at.getFullYear(), at.getMonth(), at.getDate());
+  const seconds = at.getHours() * 3600 + at.getMinutes() * 60 + at.getSeconds();
+  return (day - dayZero) / millisecondsInDay + seconds / 86_400;
+}
+
+/**
+ * The moment of a time of day, in days, that someone typed: of the days around it the one that brings the first time
+ * nearest. Typed at 0:20, 23:50 was yesterday.
+ */
+export function momentNear(typed: number, first: number, time: number): number {
+  const at = new Date(typed);
+  const on = (day: number, days: number): number =>
+    new Date(at.getFullYear(), at.getMonth(), at.getDate() + day, 0, 0, Math.round(days * 86_400)).getTime();
+  const [nearest = 0] = [0, -1, 1].sort(
+    (one, other) => Math.abs(on(one, first) - typed) - Math.abs(on(other, first) - typed),
+  );
+  return on(nearest, time);
+}

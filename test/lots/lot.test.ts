@@ -1,0 +1,114 @@
+import { describe, expect, test } from "vitest";
+import { fileOf, lotsInFile, newerLots } from "../../src/lots/kept-file";
+import {
+  begunOnDay,
+  inOrder,
+  type Lot,
+  lotSchema,
+  moved,
+  newLot,
+  type Weighing,
+  withEntries,
+  withoutWeighing,
+  withWeighing,
+} from "../../src/lots/lot";
+
+const morning = new Date(2026, 4, 12, 9, 0).getTime();
+const minute = 60_000;
+const lot = newLot("a", "12 May, 1", "g", morning);
+const weighing = (id: string, text: string, at = morning): Weighing => ({
+  id,
+  charge: 1,
+  round: 1,
+  text,
+  unit: "g",
+  at,
+});
+
+describe("a lot", () => {
+  test("keeps a weighing at the time of its first digit while it is typed on", () => {
+    const begun = withWeighing(lot, weighing("w", "2"), morning);
+    const typed = withWeighing(begun, weighing("w", "212", morning + minute), morning + minute);
+    expect(typed.weighings).toEqual([weighing("w", "212")]);
+    expect(typed.changed).toBe(morning + minute);
+  });
+
+  test("has no weighing that was emptied again, and can take one back", () => {
+    const two = withWeighing(withWeighing(lot, weighing("one", "212"), morning), weighing("two", "198"), morning);
+    expect(withWeighing(two, weighing("two", " "), morning).weighings).toEqual([weighing("one", "212")]);
+    expect(withoutWeighing(two, "two", morning).weighings).toEqual([weighing("one", "212")]);
+  });
+
+  test("gives a weighing in the wrong lot to another, at the time at which it was weighed", () => {
+    const other = newLot("b", "12 May, 2", "kg", morning);
+    const wrong = withWeighing(lot, weighing("w", "212"), morning);
+    const { from, to } = moved("w", wrong, other, morning + minute);
+    expect(from.weighings).toEqual([]);
+    expect(to.weighings).toEqual([weighing("w", "212")]);
+    expect(moved("unknown", wrong, other, morning)).toEqual({ from: wrong, to: other });
+  });
+
+  test("remembers when the time that a job begins at was typed, and not when another field was", () => {
+    const started = withEntries(lot, "turns", { start: { texts: ["13:40"] } }, morning);
+    expect(started.jobs.turns?.clockTyped).toBe(morning);
+    const { start } = started.jobs.turns?.entries ?? {};
+    const later = withEntries(
+      started,
+      "turns",
+      { ...(start && { start }), interval: { texts: ["0:30"] } },
+      morning + 26 * 60 * minute,
+    );
+    expect(later.jobs.turns?.clockTyped).toBe(morning);
+    expect(withEntries(lot, "scale", { weight: { texts: ["240"] } }, morning).jobs.scale?.clockTyped).toBeUndefined();
+  });
+
+  test("is counted on the day on which it was begun, and stands before older ones", () => {
+    const yesterday = newLot("y", "11 May, 1", "g", morning - 24 * 60 * minute);
+    expect(inOrder([yesterday, lot]).map(({ id }) => id)).toEqual(["a", "y"]);
+    expect(begunOnDay([yesterday, lot], morning)).toBe(1);
+  });
+});
+
+describe("everything kept as one file", () => {
+  const full: Lot = {
+    ...withEntries(
+      withWeighing(lot, weighing("w", "1,2 kg"), morning),
+      "turns",
+      { start: { texts: ["13:40", 1] } },
+      morning,
+    ),
+    sent: morning,
+    endWeights: { "1": "120" },
+  };
+
+  test("reads as it was written, and any lot fits the schema", () => {
+    expect(lotsInFile(fileOf([full, lot], [], morning))).toEqual([full, lot]);
+    expect(lotSchema.parse(full)).toEqual(full);
+  });
+
+  test("hands on what this version cannot read", () => {
+    expect(JSON.parse(fileOf([], [{ odd: 1 }], morning)).unread).toEqual([{ odd: 1 }]);
+  });
+
+  test.each(["", "{}", "[1]", '{"holds":"tea-mass-balance lots","version":2,"saved":1,"lots":[]}'])(
+    "is not taken for one when it reads %j",
+    (text) => expect(lotsInFile(text)).toBeUndefined(),
+  );
+
+  test("with a lot that lacks a part is refused as a whole", () => {
+    const { weighings: _, ...lacking } = full;
+    expect(lotsInFile(fileOf([lot, lacking as Lot], [], morning))).toBeUndefined();
+  });
+
+  test("brings back lots that are not there, and those that changed since", () => {
+    const changed = { ...lot, changed: morning + minute };
+    const other = newLot("b", "x", "g", morning);
+    expect(newerLots([lot], [lot])).toEqual([]);
+    expect(
+      newerLots([lot], [changed, other])
+        .map(({ id }) => id)
+        .sort(),
+    ).toEqual(["a", "b"]);
+    expect(newerLots([changed], [lot])).toEqual([]);
+  });
+});
