@@ -7,6 +7,7 @@ import { buildAddIn } from "./add-in";
 import { sheetsFolder, siteFolder } from "./folders";
 import { buildGoogleSheets } from "./google-sheets";
 import { originFrom } from "./origin";
+import { buildPhonePage, phoneFolder } from "./phone-page-build";
 import { buildPage } from "./workbook-page-build";
 
 async function build(): Promise<void> {
@@ -24,8 +25,9 @@ async function build(): Promise<void> {
   const folder = siteFolder(resolve());
   await buildAddIn({ origin, folder });
   await buildPage(join(folder, "workbook"));
+  await buildPhonePage(join(folder, phoneFolder));
   console.log(
-    `Wrote dist/site/. Put its contents at ${origin}/ and load ${origin}/manifest.xml into Excel.\nThe workbook page for those without Excel is then at ${origin}/workbook/`,
+    `Wrote dist/site/. Put its contents at ${origin}/ and load ${origin}/manifest.xml into Excel.\nThe workbook page for those without Excel is then at ${origin}/workbook/,\nand the page for a phone beside the pan at ${origin}/phone/`,
   );
 }
 

@@ -8,6 +8,9 @@ interface Page {
   readonly folder: string;
   /** Scripts that the page runs itself, by name, from the project. */
   readonly scripts: Readonly<Record<string, string>>;
+  readonly plugins?: readonly Plugin[];
+  /** As letters stand in the scripts: "utf8" where words in other alphabets would be longer spelled out. */
+  readonly charset?: "utf8";
 }
 
 export interface BundledPage {
@@ -20,7 +23,7 @@ export interface BundledPage {
 }
 
 /** Bundles and minifies a page's scripts and styles into a folder, each named by its content. */
-export async function bundlePage({ project, folder, scripts }: Page): Promise<BundledPage> {
+export async function bundlePage({ project, folder, scripts, plugins = [], charset }: Page): Promise<BundledPage> {
   const { outputFiles, metafile } = await build({
     absWorkingDir: project,
     entryPoints: Object.entries(scripts).map(([out, path]) => ({ in: path, out })),
@@ -35,7 +38,8 @@ export async function bundlePage({ project, folder, scripts }: Page): Promise<Bu
     entryNames: "[name].[hash]",
     chunkNames: "[name].[hash]",
     assetNames: "[name].[hash]",
-    plugins: [assetsByAddress],
+    plugins: [assetsByAddress, ...plugins],
+    ...(charset && { charset }),
     metafile: true,
     write: false,
     logLevel: "silent",

@@ -1,5 +1,5 @@
 /**
- * Draws the icons of the add-in, a leaf on a balance beam, and writes them beside the pages inside Excel:
+ * Draws the icons, a leaf on a balance beam, and writes them beside the pages inside Excel and the phone page:
  * `npx tsx src/build/draw-icons.ts`. Office takes pictures as PNG only, in these sizes.
  */
 import { writeFileSync } from "node:fs";
@@ -8,6 +8,9 @@ import { crc32, deflateSync } from "node:zlib";
 
 /** In pixels, as Office asks for them. */
 export const iconSizes = [16, 32, 64, 80] as const;
+
+/** Those that the phone page is installed with. Phones cut them to shapes of their own: the drawing keeps to the middle. */
+export const phoneIconSizes = [180, 192, 512] as const;
 
 type Colour = readonly [red: number, green: number, blue: number];
 const leafGreen: Colour = [62, 124, 66];
@@ -34,8 +37,19 @@ function insideBeam(x: number, y: number): boolean {
   return beam || foot;
 }
 
+const paper: Colour = [247, 250, 243];
+
+/** The same on a ground without holes, in the part that is left of it whatever shape it is cut to. */
+function colourOnPhone(x: number, y: number): Colour {
+  const inMiddle = (place: number): number => 0.5 + (place - 0.5) / 0.62;
+  return colourAt(inMiddle(x), inMiddle(y)) ?? paper;
+}
+
+export const iconPixels = (size: number): Uint8Array => pixelsOf(size, colourAt);
+export const phoneIconPixels = (size: number): Uint8Array => pixelsOf(size, colourOnPhone);
+
 /** Red, green, blue and opacity of every pixel, each the mean of 8 × 8 points. */
-export function iconPixels(size: number): Uint8Array {
+function pixelsOf(size: number, colourOf: (x: number, y: number) => Colour | undefined): Uint8Array {
   const points = 8;
   const pixels = new Uint8Array(size * size * 4);
   for (let row = 0; row < size; row += 1) {
@@ -45,7 +59,7 @@ export function iconPixels(size: number): Uint8Array {
       for (let point = 0; point < points * points; point += 1) {
         const x = (column + ((point % points) + 0.5) / points) / size;
         const y = (row + (Math.floor(point / points) + 0.5) / points) / size;
-        const colour = colourAt(x, y);
+        const colour = colourOf(x, y);
         if (colour === undefined) continue;
         covered += 1;
         colour.forEach((part, index) => {
@@ -69,12 +83,11 @@ function chunk(type: string, data: Buffer): Buffer {
 }
 
 /** PNG, 8 bits a channel with opacity, no filters. */
-function png(size: number): Buffer {
+function png(size: number, pixels: Uint8Array): Buffer {
   const header = Buffer.alloc(13);
   header.writeUInt32BE(size, 0);
   header.writeUInt32BE(size, 4);
   header.set([8, 6, 0, 0, 0], 8);
-  const pixels = iconPixels(size);
   const lines = Array.from({ length: size }, (_, row) =>
     Buffer.concat([Buffer.from([0]), pixels.subarray(row * size * 4, (row + 1) * size * 4)]),
   );
@@ -87,7 +100,11 @@ function png(size: number): Buffer {
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  for (const size of iconSizes) {
-    writeFileSync(fileURLToPath(new URL(`../pages/excel/icons/icon-${size}.png`, import.meta.url)), png(size));
-  }
+  const write = (page: string, size: number, pixels: Uint8Array): void =>
+    writeFileSync(
+      fileURLToPath(new URL(`../pages/${page}/icons/icon-${size}.png`, import.meta.url)),
+      png(size, pixels),
+    );
+  for (const size of iconSizes) write("excel", size, iconPixels(size));
+  for (const size of phoneIconSizes) write("phone", size, phoneIconPixels(size));
 }

@@ -17,3 +17,16 @@ export const pagePolicy = [
   "base-uri 'none'",
   "form-action 'none'",
 ].join("; ");
+
+/** What the phone page may do: it installs a service worker, and is installed itself; the grid's styles it has not. */
+export const phonePolicy = [
+  "default-src 'none'",
+  "script-src 'self' 'wasm-unsafe-eval'",
+  "style-src 'self'",
+  "img-src 'self'",
+  "connect-src 'self'",
+  "manifest-src 'self'",
+  "worker-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join("; ");

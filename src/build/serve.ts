@@ -5,7 +5,7 @@ import type { AddressInfo } from "node:net";
 import { extname, join, resolve, sep } from "node:path";
 import { promisify } from "node:util";
 import { brotliCompress, constants } from "node:zlib";
-import { pagePolicy } from "./page-policy";
+import { pagePolicy, phonePolicy } from "./page-policy";
 
 /** Only this computer can reach the page. */
 const host = "127.0.0.1";
@@ -22,6 +22,7 @@ const kinds: Readonly<Record<string, string>> = {
   ".svg": "image/svg+xml",
   ".ttf": "font/ttf",
   ".wasm": "application/wasm",
+  ".webmanifest": "application/manifest+json",
   ".woff2": "font/woff2",
   ".xlsx": "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
 };
@@ -31,7 +32,7 @@ const isNamedByContent = /\.(?:[0-9a-f]{8}|[0-9A-Z]{8})\.\w+$/;
 
 /**
  * Serves the files of a folder at the port; port 0 takes any that is free. Rejects when the port is taken. The policy
- * is the workbook page's; with an empty one, each page goes by what it says itself, as on a static host. The path, with
+ * is the workbook page's, and that of the phone page under it; with an empty one, each page goes by what it says itself, as on a static host. The path, with
  * a slash at both ends, is where on the host the folder lies.
  */
 export function serve(
@@ -78,7 +79,7 @@ async function answer(
     "content-length": packed?.length ?? file.size,
     ...(isWorthCompressing(file.path) && { vary: "accept-encoding" }),
     ...(packed && { "content-encoding": "br" }),
-    ...(policy !== "" && { "content-security-policy": policy }),
+    ...(policy !== "" && { "content-security-policy": isOfPhone(url, path) ? phonePolicy : policy }),
     "cache-control": isNamedByContent.test(file.path) ? "max-age=31536000, immutable" : "no-cache",
     "referrer-policy": "no-referrer",
     "x-content-type-options": "nosniff",
@@ -88,6 +89,8 @@ async function answer(
   else if (packed) response.end(packed);
   else createReadStream(file.path).pipe(response);
 }
+
+const isOfPhone = (url: string, path: string): boolean => url.startsWith(`${path}phone/`);
 
 const compressing = new Map<string, Promise<Buffer>>();
 

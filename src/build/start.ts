@@ -13,7 +13,9 @@ async function start(): Promise<void> {
   console.log("Tea Mass Balance: looking whether the workbook page has to be built …");
   if (await buildPageOnce()) console.log(`Built in ${Math.round((Date.now() - began) / 1000)} s.`);
   const address = await serveOrFind();
-  console.log(`\n  The workbook is at ${address}\n`);
+  console.log(
+    `\n  The workbook is at ${address}\n  The phone page is at ${address}phone/ (to try it here; see the README for a phone)\n`,
+  );
   if (wantsBrowser) openInBrowser(address);
 }
 

@@ -19,6 +19,32 @@ export const withoutPages = (project: string): Plugin => ({
   },
 });
 
+/** Leaves out of a bundle what explains a function, but for what to be careful of. */
+export const onlyCautions: Plugin = {
+  name: "functions with their cautions alone",
+  setup({ onLoad }) {
+    onLoad({ filter: /[\\/]src[\\/]core[\\/].*\.ts$/ }, async ({ path }) => ({
+      contents: pageOfCautions(await readFile(path, "utf8")),
+      loader: "ts",
+    }));
+  },
+};
+
+/** The file of a function with a page that says no more than its cautions. */
+export function pageOfCautions(text: string): string {
+  const { statements } = ts.createSourceFile("function.ts", text, ts.ScriptTarget.Latest, true);
+  return statements
+    .map((statement) => {
+      const [name = ""] = namesOf(statement);
+      if (!isExported(statement) || !ts.isVariableStatement(statement) || !name.endsWith("Page")) {
+        return statement.getFullText();
+      }
+      const kept = /^ {2}cautions: (\[[^\]]*\])/m.exec(statement.getText())?.[1];
+      return kept === undefined ? statement.getFullText() : `\nexport const ${name} = { cautions: ${kept} };`;
+    })
+    .join("");
+}
+
 /** The file of a function without its group, which only lists ask for, and with a page that gives nothing. */
 export function withoutPage(file: string): string {
   const text = withoutWords(file.replace(/^ +group: "\w+",\n/m, ""));

@@ -8,6 +8,7 @@ import { bundlePage } from "./bundle-pages";
 import { packagesOf } from "./bundled-packages";
 import { writeFunctionSite } from "./function-site";
 import { pagePolicy } from "./page-policy";
+import { buildPhonePage, phoneFolder } from "./phone-page-build";
 
 const project = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
 
@@ -18,7 +19,7 @@ const sources = ["package-lock.json", "sample-workbooks", "src"];
 export const pageFolder = join(project, ".cache", "workbook-page");
 const builtFrom = join(project, ".cache", "workbook-page.built-from");
 
-/** Builds the page unless the one there was built from these very sources. Says whether it built. */
+/** Builds the page, and the phone page under it, unless those there were built from these very sources. Says whether it built. */
 export async function buildPageOnce(): Promise<boolean> {
   const wanted = await hashOfSources();
   const there = await readFile(builtFrom, "utf8").catch(() => "");
@@ -26,6 +27,7 @@ export async function buildPageOnce(): Promise<boolean> {
   // An interrupted build must not pass for a finished one.
   await rm(builtFrom, { force: true });
   await buildPage(pageFolder);
+  await buildPhonePage(join(pageFolder, phoneFolder));
   await writeFile(builtFrom, wanted);
   return true;
 }

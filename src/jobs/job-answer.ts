@@ -40,6 +40,19 @@ export const brokenFields = (
     return isBroken ? [name] : [];
   });
 
+/** The number that a field holds, typed or picked. */
+export function numberIn(
+  name: string,
+  readings: ReadonlyMap<string, FieldReading>,
+  picked: PickedValues,
+): number | undefined {
+  const reading = readings.get(name);
+  if (reading === undefined) return undefined;
+  const typed = "typed" in reading ? reading.typed[0] : undefined;
+  const value = "picked" in reading ? picked[name]?.[0]?.[0] : typed?.is === "value" ? typed.value : undefined;
+  return typeof value === "number" ? value : undefined;
+}
+
 export interface JobAnswer {
   readonly spec: FunctionSpec;
   /** What it was given, as its cells would be. */

@@ -1,5 +1,5 @@
-import { bindInPhrases } from "../cells/bind";
-import { CellError } from "../cells/values";
+import { bind } from "../cells/bind";
+import { CellError, type CellValue } from "../cells/values";
 import { moistureNow } from "../core/moisture/moisture-now";
 import { weight } from "../core/quantities";
 import { dryingTime } from "../core/time/drying-time";
@@ -53,7 +53,7 @@ export interface ReadingSays {
 
 /** What a weight of a charge says: what is left to lose, and how moist the leaf is. */
 export function readingSays(weightNow: number, charge: PlannedCharge, round: number, plan: FiringPlan): ReadingSays {
-  const moisture = bindInPhrases(moistureNow)(charge.load, plan.moisture, weightNow)[0]?.[0];
+  const moisture = bind(moistureNow)(charge.load, plan.moisture, weightNow)[0]?.[0];
   return {
     left: weightNow - (charge.targets[round - 1] ?? Number.NaN),
     moisture: moisture instanceof CellError ? moisture : Number(moisture),
@@ -69,6 +69,8 @@ export interface ReadyWhen {
   readonly late: number | undefined;
   /** Why it cannot be said. */
   readonly refusal: CellError | undefined;
+  /** As cells of a sheet hold it. */
+  readonly cells: readonly (readonly CellValue[])[];
 }
 
 /** When a charge will weigh its target, in a spreadsheet's time; undefined while too little was weighed in this round. */
@@ -80,8 +82,9 @@ export function readyWhen(
   if (readings.length < fewestTimed) return undefined;
   const times = readings.map(({ at }) => [spreadsheetTime(at)]);
   const weights = readings.map((reading) => [reading.weight]);
-  const row = bindInPhrases(dryingTime)(times, weights, target, endWeight ?? null)[0] ?? [];
+  const cells = bind(dryingTime)(times, weights, target, endWeight ?? null);
+  const [row = []] = cells;
   const [early, likely, late] = row.map((cell) => (typeof cell === "number" ? cell : undefined));
   const [first] = row;
-  return { early, likely, late, refusal: first instanceof CellError ? first : undefined };
+  return { early, likely, late, refusal: first instanceof CellError ? first : undefined, cells };
 }

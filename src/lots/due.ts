@@ -6,12 +6,9 @@ import { fieldsOf, type Job } from "../jobs/job";
 import { answersOf, readingsOf } from "../jobs/job-answer";
 import { columnsOf } from "../jobs/job-block";
 import { jobs } from "../jobs/jobs";
+import type { DueWork } from "../words/phone";
 import type { Lot } from "./lot";
 import { momentNear } from "./spreadsheet-time";
-
-export type DueWork =
-  | { readonly is: "turn"; readonly number: number }
-  | { readonly is: "firing"; readonly charge: number; readonly round: number; readonly pan: number };
 
 export interface Due {
   readonly lot: string;

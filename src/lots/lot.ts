@@ -39,7 +39,7 @@ export const lotSchema = z.object({
   /** In the order in which they were typed. */
   weighings: z.array(weighing),
   /** Where drying would come to rest, as it was typed, by charge. */
-  endWeights: z.record(z.string(), z.string()),
+  endWeights: z.record(z.string(), z.object({ text: z.string(), unit })),
   /** What was due up to then has been seen to. */
   seenTo: moment,
 });

@@ -56,6 +56,7 @@ export async function faultsOf(archive: Buffer, origin: string, browser: Browser
       ...faultsInGoogleSheets(join(folder, "google-sheets", sheetsScript)),
       ...(await faultsOfPane(page, address)),
       ...(await faultsOfWorkbook(page, address)),
+      ...(await faultsOfPhone(page, address)),
       ...(await faultsOfSamples(folder)),
       ...wrong,
     ];
@@ -124,6 +125,13 @@ async function faultsOfWorkbook(page: Page, address: string): Promise<string[]> 
     ...(answers.length > 20 ? [] : [`the sample shows ${answers.length} cells with functions`]),
     ...errors.map(({ formula, value }) => `${formula} shows ${value}`),
   ];
+}
+
+async function faultsOfPhone(page: Page, address: string): Promise<string[]> {
+  const isThere = await shows(page, `${address}phone/index.html`, "#phone .jobs", 30_000);
+  if (!isThere) return ["phone/index.html does not show its jobs"];
+  const isInstalled = await page.evaluate(async () => (await navigator.serviceWorker.ready).active !== null);
+  return isInstalled ? [] : ["phone/index.html cannot be kept for use without a connection"];
 }
 
 async function faultsOfSamples(folder: string): Promise<string[]> {

@@ -51,6 +51,7 @@ const firstPage = (version: string, samples: readonly string[]): string => {
 <ul>
 ${[
   link("workbook/index.html", "The workbook page", ", for those without Excel"),
+  link("phone/index.html", "The phone page", ", for the guided jobs beside the pan"),
   link("manifest.xml", "manifest.xml", ": the add-in for Excel"),
   link("google-sheets/index.html", "The functions in Google Sheets", ", by copying one script"),
   ...samples.map((sample) => link(`sample-workbooks/${sample}`, sample, ": a sample of an invented farm")),

@@ -78,7 +78,7 @@ describe("everything kept as one file", () => {
       morning,
     ),
     sent: morning,
-    endWeights: { "1": "120" },
+    endWeights: { "1": { text: "120", unit: "g" } },
   };
 
   test("reads as it was written, and any lot fits the schema", () => {

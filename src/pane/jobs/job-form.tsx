@@ -3,8 +3,8 @@ import { weight } from "../../core/quantities";
 import { chartedColumn } from "../../core/tables";
 import type { CellArea, WorkbookHost } from "../../host/workbook-host";
 import { type Entries, withAllOf, withoutField, withPicked } from "../../jobs/entries";
-import { cautionsOf, type Field, inputsOf, type Job, listsOf, moreOf } from "../../jobs/job";
-import { answersOf, brokenFields, type FieldReading, type PickedValues, readingsOf } from "../../jobs/job-answer";
+import { type Field, inputsOf, type Job, listsOf, moreOf } from "../../jobs/job";
+import { answersOf, brokenFields, numberIn, readingsOf } from "../../jobs/job-answer";
 import { blockAt } from "../../jobs/job-block";
 import { refusalInWords, refusedFields } from "../../jobs/refusals";
 import { decimalsOf, type WeightUnit } from "../../jobs/shown-number";
@@ -12,6 +12,7 @@ import type { Messages, Says } from "../../words/messages";
 import { AnswerPicture } from "../pictures/answer-picture";
 import { useMessages } from "../use-messages";
 import type { FormState } from "./form-state";
+import { JobCautions } from "./job-cautions";
 import { JobField } from "./job-field";
 import { JobPreview } from "./job-preview";
 import { JobRows } from "./job-rows";
@@ -101,7 +102,6 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
   const limit = useMemo(() => numberIn("maxLoad", readings, picked.values), [readings, picked.values]);
   const broken = brokenFields(readings, picked.problems);
   const more = moreOf(job);
-  const cautions = cautionsOf(job);
 
   /** To the first marked input of a field, also where it is folded away. */
   const goTo = (name: string) => {
@@ -188,28 +188,9 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
           {messages.form.startAgain}
         </button>
       )}
-      {cautions.length === 0 ? null : (
-        <aside className="cautions" aria-label={messages.tabs.cautions}>
-          <h2>{messages.tabs.cautions}</h2>
-          {cautions.map(({ id }) => (
-            <p key={id}>
-              <strong>{messages.cautions[id]?.title}</strong> {messages.cautions[id]?.text}
-            </p>
-          ))}
-          <p>{messages.deferral}</p>
-        </aside>
-      )}
+      <JobCautions job={job} />
     </form>
   );
-}
-
-/** The number that a field holds, typed or picked. */
-function numberIn(name: string, readings: ReadonlyMap<string, FieldReading>, picked: PickedValues) {
-  const reading = readings.get(name);
-  if (reading === undefined) return undefined;
-  const typed = "typed" in reading ? reading.typed[0] : undefined;
-  const value = "picked" in reading ? picked[name]?.[0]?.[0] : typed?.is === "value" ? typed.value : undefined;
-  return typeof value === "number" ? value : undefined;
 }
 
 /** What of a selection each field gets; a text or the number of columns says what to select instead. */

@@ -74,7 +74,7 @@ function SingleAnswer({ answer: { spec, grid }, wording }: { answer: JobAnswer; 
   if (spec.result.shape !== "cell") return null;
   return (
     <p className="single">
-      {messages.answers[spec.id]} <strong>{inWords(grid[0]?.[0], spec.result.quantity, wording, true)}</strong>
+      {messages.answers[spec.id]} <strong>{cellInWords(grid[0]?.[0], spec.result.quantity, wording, true)}</strong>
     </p>
   );
 }
@@ -86,7 +86,7 @@ function Times({ answer: { spec, grid }, wording }: { answer: JobAnswer; wording
     <ol className="times">
       {grid.map(([value], row) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a turn is known by its number
-        <li key={row}>{inWords(value, quantity, wording, false)}</li>
+        <li key={row}>{cellInWords(value, quantity, wording, false)}</li>
       ))}
     </ol>
   );
@@ -122,7 +122,7 @@ function AnswerTable({ answer: { spec, grid }, wording }: { answer: JobAnswer; w
                 {row.map((value, column) => (
                   // biome-ignore lint/suspicious/noArrayIndexKey: nor have columns
                   <td key={column} className={typeof value === "number" ? "number" : undefined}>
-                    {inWords(value, columns[column]?.quantity, wording, false)}
+                    {cellInWords(value, columns[column]?.quantity, wording, false)}
                   </td>
                 ))}
               </tr>
@@ -157,7 +157,7 @@ function Verdict({ row, columns, wording }: VerdictProps) {
   return (
     <>
       <p className="single">
-        <strong>{inWords(verdict, undefined, wording, false)}</strong>
+        <strong>{cellInWords(verdict, undefined, wording, false)}</strong>
       </p>
       {isFit ? <p className="notes">{messages.fitted(gamma, freedom, probability)}</p> : null}
       {verdict instanceof CellError ? <p className="problem">{refusalInWords(verdict)(messages)}</p> : null}
@@ -170,7 +170,8 @@ const inWordsOnce = (values: readonly (CellValue | Phrase | undefined)[], messag
   ...new Set(values.flatMap((value) => (value instanceof CellError ? [refusalInWords(value)(messages)] : []))),
 ];
 
-function inWords(
+/** A cell of an answer as a form shows it. */
+export function cellInWords(
   value: CellValue | Phrase | undefined,
   quantity: Quantity | undefined,
   wording: Wording,

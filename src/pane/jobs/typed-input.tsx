@@ -67,7 +67,7 @@ export function TypedInput({
     <input
       {...shared}
       type="text"
-      inputMode={kind === "number" || kind === "points" ? "decimal" : "text"}
+      inputMode={kind === "text" || kind === "time" ? "text" : "decimal"}
       className={isExample ? "example" : undefined}
       autoComplete="off"
       spellCheck={false}

@@ -1,0 +1,23 @@
+import { createRoot } from "react-dom/client";
+import { languageOf } from "../../words/languages";
+import { phoneIn } from "../../words/phone-in";
+import { installWorker } from "./install-worker";
+import { readLots } from "./kept-lots";
+import { Phone } from "./phone";
+import { keptSettings } from "./settings";
+import "../../pane/all-styles";
+import "./phone.css";
+
+/** Opens the page with what the phone keeps; where the browser keeps nothing for pages it says so and goes on. */
+async function start(place: HTMLElement): Promise<void> {
+  const settings = keptSettings.read();
+  const language = settings.language ?? languageOf(navigator.language);
+  const [speech, kept] = await Promise.all([phoneIn[language](), readLots().catch(() => undefined)]);
+  createRoot(place).render(<Phone settings={settings} language={language} speech={speech} kept={kept} />);
+  // For whoever measures how long it took.
+  performance.mark("usable");
+  installWorker();
+}
+
+const place = document.getElementById("phone");
+if (place !== null) void start(place);
