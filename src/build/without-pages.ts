@@ -39,8 +39,12 @@ export function pageOfCautions(text: string): string {
       if (!isExported(statement) || !ts.isVariableStatement(statement) || !name.endsWith("Page")) {
         return statement.getFullText();
       }
-      const kept = /^ {2}cautions: (\[[^\]]*\])/m.exec(statement.getText())?.[1];
-      return kept === undefined ? statement.getFullText() : `\nexport const ${name} = { cautions: ${kept} };`;
+      const kept = /^ +cautions: (\[[^\]]*\])/m.exec(statement.getText())?.[1];
+      if (kept === undefined) return statement.getFullText();
+      // A page that is made for its function is asked for with it.
+      const [{ initializer } = {}] = statement.declarationList.declarations;
+      const made = initializer && ts.isArrowFunction(initializer) ? "() => " : "";
+      return `\nexport const ${name} = ${made}({ cautions: ${kept} });`;
     })
     .join("");
 }

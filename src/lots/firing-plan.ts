@@ -38,11 +38,17 @@ export function firingPlan(lot: Lot | undefined, wording: Wording): FiringPlan |
     typeof number === "number" && typeof load === "number" ? [{ number, load, targets: targets as number[] }] : [],
   );
   const fields = fieldsOf(planningJob);
-  const targets = fields.find(({ name }) => name === "targets");
+  const textsIn = (name: string) => {
+    const field = fields.find((each) => each.name === name);
+    return field ? textsOf(field, entries, wording) : [];
+  };
+  const kinds = textsIn("targetKinds").map((kind) => wording.messages.choices[kind] ?? kind);
   return {
     moisture: given.value as number,
     charges,
     examples: exampleLabels(fields, entries, wording),
-    rounds: targets ? textsOf(targets, entries, wording).filter((text) => text.trim() !== "") : [],
+    rounds: textsIn("targets").flatMap((text, row) =>
+      text.trim() === "" ? [] : [`${text} ${kinds[row] ?? ""}`.trim()],
+    ),
   };
 }

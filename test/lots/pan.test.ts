@@ -33,7 +33,7 @@ describe("the plan of a lot", () => {
     for (const { targets } of plan?.charges ?? [])
       expect(targets).toEqual([expect.closeTo(150, 9), expect.closeTo(75, 9)]);
     expect(plan?.moisture).toBe(0.75);
-    expect(plan?.rounds).toEqual(["60 %", "20 %"]);
+    expect(plan?.rounds).toEqual(["60 % moisture left", "20 % moisture left"]);
     expect(plan?.examples).toEqual([]);
   });
 

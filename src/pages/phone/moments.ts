@@ -20,7 +20,7 @@ export function useNow(): number {
 /** A time of day, with the day where it is not today's. */
 export function momentInWords(moment: number, tag: string): string {
   const at = new Date(moment);
-  const time = at.toLocaleTimeString(tag, { hour: "2-digit", minute: "2-digit" });
+  const time = at.toLocaleTimeString(tag, { hour: "2-digit", minute: "2-digit", hourCycle: "h23" });
   return at.toDateString() === new Date().toDateString() ? time : `${dayInWords(moment, tag)}, ${time}`;
 }
 

@@ -1,0 +1,292 @@
+/** The phone page as a maker has it: kept as it is typed, without a connection, and readable for everyone. */
+import { readFileSync } from "node:fs";
+import { readFile } from "node:fs/promises";
+import type { Server } from "node:http";
+import { createRequire } from "node:module";
+import type { AxeResults } from "axe-core";
+import type { Browser, BrowserContext, Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from "vitest";
+import { findBrowser, openBrowser } from "../../src/build/open-browser";
+import { serve } from "../../src/build/serve";
+import { buildPageOnce, pageFolder } from "../../src/build/workbook-page-build";
+import { lotsInFile } from "../../src/lots/kept-file";
+import { english } from "../../src/words/en/messages";
+import { englishPhone } from "../../src/words/en/phone";
+import { languages } from "../../src/words/languages";
+import { chinese } from "../../src/words/zh/messages";
+import { chinesePhone } from "../../src/words/zh/phone";
+import { readWorkbook } from "../../src/xlsx/read-workbook";
+
+declare const axe: { run(options: object): Promise<AxeResults> };
+const axeScript = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+const found = await findBrowser();
+const patience = { timeout: 20_000 };
+
+describe.skipIf(found === undefined)("the phone page", () => {
+  let browser: Browser;
+  let server: Server;
+  let address: string;
+  let visitor: BrowserContext;
+  let page: Page;
+  let complaints: string[];
+
+  beforeAll(async () => {
+    await buildPageOnce();
+    ({ server, address } = await serve(pageFolder, 0));
+    if (found) browser = await openBrowser(found);
+  });
+  afterAll(async () => {
+    await browser?.close();
+    server?.close();
+  });
+  beforeEach(async () => {
+    visitor = await browser.newContext({ viewport: { width: 390, height: 780 }, hasTouch: true, isMobile: true });
+    page = await visitor.newPage();
+    complaints = [];
+    page.on("pageerror", ({ message }) => complaints.push(message));
+    page.on("console", (message) => {
+      if (message.type() === "error") complaints.push(message.text());
+    });
+    await page.goto(`${address}phone/`);
+    await page.waitForSelector(".jobs");
+  });
+  afterEach(async () => {
+    await visitor.close();
+    expect(complaints).toEqual([]);
+  });
+
+  const goTo = (part: keyof typeof englishPhone.parts) => page.click(`nav >> text=${englishPhone.parts[part]}`);
+  const headline = () => page.locator(".headline strong").allTextContents();
+
+  async function planCharges(): Promise<void> {
+    await goTo("jobs");
+    await page.click("#open-charges");
+    for (const [field, text] of [
+      ["weight", "960"],
+      ["moisture", "75"],
+      ["panLoad", "240"],
+    ]) {
+      await page.fill(`#charges-${field}`, text as string);
+    }
+  }
+
+  /** As a maker types: key by key, into the field that the tap has opened. */
+  async function weigh(charge: number, ...weights: string[]): Promise<void> {
+    await goTo("card");
+    await page.click(`.charges li:nth-child(${charge}) button`);
+    for (const [place, weight] of weights.entries()) {
+      if (place > 0) await page.click(`text=${englishPhone.card.next}`);
+      await page.keyboard.type(weight);
+    }
+  }
+
+  test("answers while it is typed, with the phone's decimal keys, and keeps it over a reload", async () => {
+    await page.click("#open-moisture");
+    for (const [field, text] of [
+      ["startWeight", "640"],
+      ["startMoisture", "75"],
+      ["weightNow", "400,0"],
+    ]) {
+      expect(await page.getAttribute(`#moisture-${field}`, "inputmode")).toBe("decimal");
+      await page.fill(`#moisture-${field}`, text as string);
+    }
+    // 160 g of dry matter in 400 g.
+    await expect.poll(headline, patience).toEqual(["60.0 %"]);
+    await page.reload();
+    await expect.poll(headline, patience).toEqual(["60.0 %"]);
+    expect(await page.inputValue("#moisture-weightNow")).toBe("400,0");
+  });
+
+  test("is installed, and goes on without a connection", async () => {
+    const devices = await visitor.newCDPSession(page);
+    const { errors, data, url } = await devices.send("Page.getAppManifest");
+    expect([errors, url]).toEqual([[], `${address}phone/phone.webmanifest`]);
+    expect(JSON.parse(data ?? "").name).toBe(englishPhone.title);
+    await goTo("today");
+    await expect.poll(() => page.textContent("main"), patience).toContain(englishPhone.offline.ready);
+    expect(await page.evaluate(() => navigator.serviceWorker.controller?.state)).toBe("activated");
+
+    await visitor.setOffline(true);
+    await page.reload();
+    await page.waitForSelector(".lot, .page h1");
+    await planCharges();
+    await expect.poll(() => page.locator(".picture svg").count(), patience).toBe(1);
+    await weigh(2, "200.5");
+    await page.reload();
+    await page.waitForSelector(".readings-so-far li");
+    expect(await page.textContent(".readings-so-far li")).toContain("200.5 g");
+    // Also the part that writes files, and words that were not wanted yet.
+    await goTo("today");
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.click(`text=${englishPhone.today.save}`),
+    ]);
+    const saved = readWorkbook(await readFile(await download.path()));
+    expect(saved.sheets.map(({ name }) => name)).toContain(englishPhone.sheet.card);
+    await page.click(`text=${languages.zh.name}`);
+    await expect.poll(() => page.textContent("h1"), patience).toBe(chinesePhone.parts.today);
+    await visitor.setOffline(false);
+  });
+
+  test("notes a reading of a charge, says what it means, and when the charge will be ready", async () => {
+    await planCharges();
+    await weigh(2, "200,5");
+    const says = () => page.textContent(".says");
+    // 0.75 × 240 = 180 g of water, 28 % of it to lose: down to 189.6 g. 60 g of dry matter in 200.5 g: 70.1 % water.
+    await expect.poll(says, patience).toContain("10.9 g");
+    expect(await says()).toContain("70.1 %");
+    expect(await page.locator(".ready strong").count()).toBe(0);
+    // A second each between them: the clock of the page counts whole ones.
+    for (const weight of ["197", "194.5"]) {
+      await page.waitForTimeout(1100);
+      await page.click(`text=${englishPhone.card.next}`);
+      await page.keyboard.type(weight);
+    }
+    await expect.poll(() => page.locator(".ready strong").count(), patience).toBe(1);
+    await page.fill("#end-weight", "180");
+    await expect.poll(() => page.locator(".ready strong").count(), patience).toBe(2);
+    expect(await page.textContent(".ready")).toContain(englishPhone.card.forecast);
+  });
+
+  test("takes the last weighing back, moves it to another lot, and gives everything out and in again", async () => {
+    await planCharges();
+    await weigh(1, "230", "215");
+    await page.click(`header >> text=${englishPhone.lot.add}`);
+    await planCharges();
+    await weigh(3, "222");
+    await goTo("today");
+    const [second, first] = [page.locator(".lot").nth(0), page.locator(".lot").nth(1)];
+    const [, oldName] = await page
+      .locator(".lot > input")
+      .evaluateAll((all) => (all as HTMLInputElement[]).map(({ value }) => value));
+    await second.getByText(englishPhone.today.moveTo(oldName as string)).click();
+    expect(await first.textContent()).toContain("222 g");
+    expect(await second.textContent()).toContain(englishPhone.today.weighings(0));
+    await first.getByText(englishPhone.today.takeBack, { exact: true }).click();
+    expect(await first.textContent()).toContain("215 g");
+
+    await first.getByText(englishPhone.today.copy).click();
+    const rows = page.locator("textarea");
+    await expect
+      .poll(async () => (await rows.count()) + (await first.getByText(englishPhone.today.copied).count()))
+      .toBe(1);
+
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.click(`text=${englishPhone.today.saveAll}`),
+    ]);
+    const path = await download.path();
+    const kept = lotsInFile(readFileSync(path, "utf8"));
+    expect(kept?.map(({ weighings }) => weighings.map(({ text }) => text))).toEqual([[], ["230", "215"]]);
+
+    const elsewhere = await browser.newContext();
+    const other = await elsewhere.newPage();
+    await other.goto(`${address}phone/`);
+    await other.click(`nav >> text=${englishPhone.parts.today}`);
+    await other.setInputFiles("input[type=file]", path);
+    await other.waitForSelector(`text=${englishPhone.today.read(2)}`);
+    expect(await other.locator(".lot").count()).toBe(2);
+    await elsewhere.close();
+  });
+
+  test("counts down to the next turn, and says on return what became due and how late", async () => {
+    await page.clock.setFixedTime(new Date(2026, 4, 12, 13, 42));
+    await page.reload();
+    await page.click("#open-turns");
+    for (const [field, text] of [
+      ["start", "13:40"],
+      ["duration", "3:20"],
+      ["interval", "0:25"],
+    ]) {
+      await page.fill(`#turns-${field}`, text as string);
+    }
+    const clock = () => page.textContent(".clock");
+    await expect.poll(clock, patience).toContain("0:23:00");
+    await page.clock.setFixedTime(new Date(2026, 4, 12, 13, 42, 5));
+    await expect.poll(clock, patience).toContain("0:22:55");
+    expect(await clock()).toContain(englishPhone.clock.onlyWhileOn);
+    await page.click(`text=${englishPhone.clock.sound}`);
+    await page.waitForSelector(`text=${englishPhone.clock.soundOn}`);
+
+    await page.clock.setFixedTime(new Date(2026, 4, 12, 14, 41));
+    await page.reload();
+    await expect
+      .poll(() => page.locator(".clock li").allTextContents(), patience)
+      .toEqual([
+        `${englishPhone.clock.work({ is: "turn", number: 1 })} ${englishPhone.clock.late("0:36:00")}`,
+        `${englishPhone.clock.work({ is: "turn", number: 2 })} ${englishPhone.clock.late("0:11:00")}`,
+      ]);
+    await page.click(`text=${englishPhone.clock.seen}`);
+    await expect.poll(() => page.locator(".clock li").count(), patience).toBe(0);
+    expect(await clock()).toContain("0:14:00");
+  });
+
+  const open = {
+    jobs: async () => undefined,
+    job: async () => {
+      await page.click("#open-charges");
+      await page.waitForSelector(".picture svg", patience);
+    },
+    card: async (phone: typeof englishPhone) => page.click(`nav >> text=${phone.parts.card}`),
+    charge: async (phone: typeof englishPhone) => {
+      await page.click(`nav >> text=${phone.parts.card}`);
+      await page.click(".charges li:nth-child(2) button");
+      await page.keyboard.type("200");
+    },
+    turns: async () => page.click("#open-turns"),
+    today: async (phone: typeof englishPhone) => page.click(`nav >> text=${phone.parts.today}`),
+    cautions: async (phone: typeof englishPhone) => page.click(`nav >> text=${phone.parts.cautions}`),
+  };
+
+  test.each([
+    { language: "en", phone: englishPhone, messages: english },
+    { language: "zh", phone: chinesePhone, messages: chinese },
+  ] as const)(
+    "can be read and used by everyone, $language, wide and narrow, light and dark",
+    async (spoken) => {
+      const { language, phone, messages } = spoken;
+      await page.click("#open-turns");
+      await page.fill("#turns-start", "0:10");
+      await planCharges();
+      if (language === "zh") await page.click(`text=${languages.zh.name}`);
+      await page.waitForSelector(`text=${messages.jobs.charges?.title}`);
+      await page.evaluate(axeScript);
+      for (const width of [320, 390, 768]) {
+        await page.setViewportSize({ width, height: 780 });
+        for (const colorScheme of ["light", "dark"] as const) {
+          await page.emulateMedia({ colorScheme });
+          for (const [name, show] of Object.entries(open)) {
+            const where = `${name}, ${language}, ${width} px, ${colorScheme}`;
+            await page.click(`nav >> text=${phone.parts.jobs}`);
+            await show(phone);
+            expect(await violations(), where).toEqual([]);
+            expect(
+              await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
+              where,
+            ).toBeLessThanOrEqual(0);
+            expect(await tooSmall(), where).toEqual([]);
+          }
+        }
+      }
+    },
+    240_000,
+  );
+
+  async function violations(): Promise<string[]> {
+    const { violations, passes } = await page.evaluate(() =>
+      axe.run({ runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] }),
+    );
+    expect(passes.map(({ id }) => id)).toContain("color-contrast");
+    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(" | ")}`);
+  }
+
+  /** What a wet thumb would miss. A round button is as large as the words beside it, which press it as well. */
+  const tooSmall = (): Promise<string[]> =>
+    page.evaluate(() =>
+      [...document.querySelectorAll<HTMLElement>("button, input, select, summary")]
+        .filter((element) => element.checkVisibility() && !element.matches("[type=radio], [type=file]"))
+        .filter((element) => element.getBoundingClientRect().height < 48)
+        .map((element) => element.outerHTML.slice(0, 120)),
+    );
+});
