@@ -191,20 +191,20 @@ describe.skipIf(found === undefined)("the phone page", () => {
   });
 
   test("counts down to the next turn, and says on return what became due and how late", async () => {
-    await page.clock.setFixedTime(new Date(2026, 4, 12, 13, 42));
+    await page.clock.setFixedTime(new Date(2026, 4, 12, 13, 32));
     await page.reload();
     await page.click("#open-turns");
     for (const [field, text] of [
-      ["start", "13:40"],
-      ["duration", "3:20"],
-      ["interval", "0:25"],
+      ["start", "13:30"],
+      ["duration", "3:00"],
+      ["interval", "0:20"],
     ]) {
       await page.fill(`#turns-${field}`, text as string);
     }
     const clock = () => page.textContent(".clock");
-    await expect.poll(clock, patience).toContain("0:23:00");
-    await page.clock.setFixedTime(new Date(2026, 4, 12, 13, 42, 5));
-    await expect.poll(clock, patience).toContain("0:22:55");
+    await expect.poll(clock, patience).toContain("0:18:00");
+    await page.clock.setFixedTime(new Date(2026, 4, 12, 13, 32, 5));
+    await expect.poll(clock, patience).toContain("0:17:55");
     expect(await clock()).toContain(englishPhone.clock.onlyWhileOn);
     await page.click(`text=${englishPhone.clock.sound}`);
     await page.waitForSelector(`text=${englishPhone.clock.soundOn}`);
@@ -214,12 +214,13 @@ describe.skipIf(found === undefined)("the phone page", () => {
     await expect
       .poll(() => page.locator(".clock li").allTextContents(), patience)
       .toEqual([
-        `${englishPhone.clock.work({ is: "turn", number: 1 })} ${englishPhone.clock.late("0:36:00")}`,
-        `${englishPhone.clock.work({ is: "turn", number: 2 })} ${englishPhone.clock.late("0:11:00")}`,
+        `${englishPhone.clock.work({ is: "turn", number: 1 })} ${englishPhone.clock.late("0:51:00")}`,
+        `${englishPhone.clock.work({ is: "turn", number: 2 })} ${englishPhone.clock.late("0:31:00")}`,
+      `${englishPhone.clock.work({ is: "turn", number: 3 })} ${englishPhone.clock.late("0:11:00")}`,
       ]);
     await page.click(`text=${englishPhone.clock.seen}`);
     await expect.poll(() => page.locator(".clock li").count(), patience).toBe(0);
-    expect(await clock()).toContain("0:14:00");
+    expect(await clock()).toContain("0:09:00");
   });
 
   const open = {
