@@ -216,7 +216,7 @@ describe.skipIf(found === undefined)("the phone page", () => {
       .toEqual([
         `${englishPhone.clock.work({ is: "turn", number: 1 })} ${englishPhone.clock.late("0:51:00")}`,
         `${englishPhone.clock.work({ is: "turn", number: 2 })} ${englishPhone.clock.late("0:31:00")}`,
-      `${englishPhone.clock.work({ is: "turn", number: 3 })} ${englishPhone.clock.late("0:11:00")}`,
+        `${englishPhone.clock.work({ is: "turn", number: 3 })} ${englishPhone.clock.late("0:11:00")}`,
       ]);
     await page.click(`text=${englishPhone.clock.seen}`);
     await expect.poll(() => page.locator(".clock li").count(), patience).toBe(0);
