@@ -37,8 +37,8 @@ export const reasons: Readonly<Record<string, string>> = {
   "react-dom": "the pane; the grid brings it too",
   rxjs: "the grid's events come as its streams",
   saxes: "reads the XML inside an .xlsx",
-  "workbox-precaching": "keeps the phone page on the phone, for use without a connection",
   "wasm-xlsxwriter": "writes .xlsx with live formulas, tables and charts",
+  "workbox-precaching": "keeps the phone page on the phone, for use without a connection",
   zod: "checks what comes from outside: forms, stored settings, the command line",
 };
 
