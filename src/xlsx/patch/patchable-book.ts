@@ -201,7 +201,7 @@ export class PatchableBook {
 }
 
 /** The list of parts and the relations of the workbook's part, as they come to be. */
-class PackageText {
+export class PackageText {
   readonly #parts: PackageParts;
   readonly #book: Book;
   readonly #typesPath = "[Content_Types].xml";
@@ -265,5 +265,5 @@ function bySheet(edits: readonly Edit[]): Map<string, Edit[]> {
 }
 
 /** A mark at the beginning stays, so that what is not changed comes out as it went in. */
-const textOf = (parts: PackageParts, path: string): string =>
+export const textOf = (parts: PackageParts, path: string): string =>
   new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(parts.archive.content(parts.entryOf(path)));

@@ -1,0 +1,40 @@
+/** Files that need no add-in: functions of the add-in called as named formulas of the workbook, and back again. */
+import { idInFile, savedName } from "../core/describe";
+import { namedFormulas, namedIds, neededFor } from "../named-formulas/named-formulas";
+import { toFileFormula } from "../workbook/formula-names";
+import { type Renamed, withRenamedCalls } from "./patch/renamed-calls";
+
+export interface WithoutAddIn extends Pick<Renamed, "bytes" | "formulas" | "names" | "namesBefore"> {
+  /** Functions that have no named formula and are still called in the add-in's way. */
+  readonly left: readonly string[];
+}
+
+/** As `TEA_` names, with just the names that are called and those that these call. */
+export const withNamedFunctions = (bytes: Uint8Array): WithoutAddIn => renamed(bytes, toName);
+
+/** As the add-in's functions. */
+export const withAddInFunctions = (bytes: Uint8Array): WithoutAddIn => renamed(bytes, fromName);
+
+function toName(called: string): string | undefined {
+  const id = idInFile(called);
+  return id !== undefined && namedIds.has(id) ? `TEA_${id}` : undefined;
+}
+
+function fromName(called: string): string | undefined {
+  const [, id = ""] = /^TEA_([A-Z0-9]+)$/i.exec(called) ?? [];
+  return namedIds.has(id.toUpperCase()) ? savedName(id.toUpperCase()) : undefined;
+}
+
+function renamed(bytes: Uint8Array, calledInstead: (name: string) => string | undefined): WithoutAddIn {
+  const { called, ...rest } = withRenamedCalls(bytes, {
+    calledInstead,
+    isOurs: (name) => namedFormulas.has(name),
+    neededFor: (names) =>
+      neededFor([...names].filter((name) => namedFormulas.has(name))).map(({ name, formula, comment }) => ({
+        name,
+        comment,
+        formula: toFileFormula(formula).slice(1),
+      })),
+  });
+  return { ...rest, left: [...called].flatMap((name) => idInFile(name) ?? []).sort() };
+}
