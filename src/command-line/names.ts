@@ -1,6 +1,6 @@
 /** Calls the functions in workbooks as named formulas, so that they need no add-in, or as the add-in's again. */
 import { existsSync, readFileSync } from "node:fs";
-import { withAddInFunctions, withNamedFunctions, type WithoutAddIn } from "../xlsx/named-functions";
+import { type WithoutAddIn, withAddInFunctions, withNamedFunctions } from "../xlsx/named-functions";
 import { Refusal } from "../xlsx/refusal";
 import { filesIn } from "./files-in";
 import { stampOf, writeInPlace, writeWhole } from "./recalc/in-place";

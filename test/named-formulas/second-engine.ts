@@ -10,6 +10,8 @@ import { nameOf } from "../../src/named-formulas/frame";
 import { neededFor } from "../../src/named-formulas/named-formulas";
 import { literal } from "../../src/named-formulas/words";
 import { addressOf } from "../../src/workbook/addresses";
+import { tablesIn, withAddresses } from "../../src/workbook/table-references";
+import { type Cell, isErrorCode, type Workbook } from "../../src/workbook/workbook";
 import { type Call, type CallArgument, type Content, isErrorCell, isRange } from "../hosts/calls";
 
 const path = createRequire(import.meta.url).resolve("@ironcalc/wasm/wasm_bg.wasm");
@@ -104,3 +106,69 @@ function valueAt(model: Model, row: number, column: number): CellValue {
       throw new Error(`the engine says a type of its own of ${shown}`);
   }
 }
+
+/**
+ * A whole book in the engine: the cells that call a named formula and come to something else than the book has. Cells that
+ * call what the engine has not hold the value that came with them.
+ */
+export function answersInBook({ sheets, names = [] }: Workbook): string[] {
+  const model = new Model("book", "en", "UTC", "en");
+  model.pauseEvaluation();
+  model.renameSheet(0, sheets[0]?.name ?? "");
+  sheets.slice(1).forEach(({ name }, index) => {
+    model.newSheet();
+    model.renameSheet(index + 1, name);
+  });
+  const own = new Set(names.map(({ name }) => name.toUpperCase()));
+  for (const { name, formula, sheet } of names) {
+    if (sheet === undefined) model.newDefinedName(name, null, withBrackets(formula));
+  }
+  const tables = tablesIn(sheets);
+  const looked: { sheet: number; cell: Cell }[] = [];
+  // The engine knows ROWS of references alone.
+  const isCalling = (formula: string | undefined): boolean =>
+    formula !== undefined &&
+    !/\bROWS\(TEA_/.test(formula) &&
+    [...own].some((name) => name.startsWith("TEA_") && formula.includes(`${name}(`));
+  sheets.forEach(({ name, cells }, sheet) => {
+    const filled = new Set(
+      cells.flatMap(({ row, column, formula, spill }) =>
+        spill && isCalling(formula)
+          ? Array.from({ length: spill.rows * spill.columns }, (_, place) =>
+              addressOf(row + Math.floor(place / spill.columns), column + (place % spill.columns)),
+            )
+          : [],
+      ),
+    );
+    for (const cell of cells) {
+      const { row, column, formula, value } = cell;
+      const written = formula && withAddresses(formula, { sheet: name, row }, tables);
+      const isOurs = written !== undefined && isCalling(written);
+      if (isOurs) looked.push({ sheet, cell });
+      if (!isOurs && filled.has(addressOf(row, column))) continue;
+      const input = isOurs ? written : inputOf(value);
+      if (input !== undefined) model.setUserInput(sheet, row + 1, column + 1, input);
+    }
+  });
+  model.resumeEvaluation();
+  model.evaluate();
+  const found = looked.flatMap(({ sheet, cell }) => {
+    const { row, column, value = "" } = cell;
+    const shown = model.getFormattedCellValue(sheet, row + 1, column + 1);
+    const isNumber = typeof value === "number" && shown !== "";
+    // Nine digits are shown.
+    const isSame = isNumber ? Math.abs(Number(shown) - value) <= 1e-8 * Math.abs(value) : shown === inWords(value);
+    return isSame ? [] : [`${sheets[sheet]?.name}!${addressOf(row, column)} ${cell.formula}: ${value}, got ${shown}`];
+  });
+  model.free();
+  return found;
+}
+
+function inputOf(value: Cell["value"]): string | undefined {
+  if (value === undefined) return undefined;
+  if (typeof value === "number") return String(value);
+  return isErrorCode(value) ? `=${value}` : `=${literal(value)}`;
+}
+
+const inWords = (value: Cell["value"]): string =>
+  typeof value === "boolean" ? String(value).toUpperCase() : String(value ?? "");

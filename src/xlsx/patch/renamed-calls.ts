@@ -3,13 +3,13 @@
  * change move, the list of names, and what asks the next program to work everything out.
  */
 import { strToU8 } from "fflate";
+import { addressOf } from "../../workbook/addresses";
 import { formulaPieces } from "../../workbook/formula";
 import { openArchive } from "../container/kind-of-file";
 import { PackageParts } from "../container/package-parts";
 import { rewriteArchive } from "../container/rewrite-archive";
 import { isWorksheet, readBook } from "../read/book";
 import { Refusal } from "../refusal";
-import { addressOf } from "../../workbook/addresses";
 import { withFullCalculation } from "./package-patch";
 import { PackageText, textOf } from "./patchable-book";
 import { type CellPlace, type SharedFormula, SheetPlaces, writtenOut } from "./sheet-places";
@@ -79,10 +79,7 @@ export function withRenamedCalls(bytes: Uint8Array, renaming: Renaming): Renamed
     if (changed !== text) contents.set(path, strToU8(changed));
   }
   if (spills?.changed !== undefined) {
-    contents.set(
-      metadataPath ?? package_.add("metadata.xml", metadataType, metadataRelation),
-      strToU8(spills.changed),
-    );
+    contents.set(metadataPath ?? package_.add("metadata.xml", metadataType, metadataRelation), strToU8(spills.changed));
   }
   const before = textOf(parts, book.path);
   const named = calls.withNames(before);
@@ -129,7 +126,10 @@ class Calls {
     const shared = new Set<string>();
     const cells = new Map<number, { cell: CellPlace; row: number }>();
     for (const row of places.rows) {
-      if (!text.slice(row.inside, row.insideEnd).includes("TEA_") && !/"shared"/.test(text.slice(row.inside, row.insideEnd))) {
+      if (
+        !text.slice(row.inside, row.insideEnd).includes("TEA_") &&
+        !/"shared"/.test(text.slice(row.inside, row.insideEnd))
+      ) {
         continue;
       }
       for (const cell of places.cellsIn(row)) {
@@ -187,7 +187,11 @@ class Calls {
   }
 
   /** The workbook's part with the names that are needed now, and without those of ours that are not. */
-  withNames(text: string): { readonly text: string; readonly names: readonly string[]; readonly namesBefore: string[] } {
+  withNames(text: string): {
+    readonly text: string;
+    readonly names: readonly string[];
+    readonly namesBefore: string[];
+  } {
     const list = childrenOf(text).find(({ name }) => name === "definedNames");
     const there = list ? childrenOf(text, list) : [];
     const replacements: Replacement[] = [];
@@ -196,7 +200,8 @@ class Calls {
       const name = (valueIn(text.slice(span.start, span.inside), "name") ?? "").toUpperCase();
       const old = plain(text.slice(span.inside, span.insideEnd));
       if (this.#renaming.isOurs(name)) {
-        if (!/^_xlfn\.LAMBDA\(/.test(old)) throw new Refusal(`The workbook has a name ${name} of its own: rename it first.`);
+        if (!/^_xlfn\.LAMBDA\(/.test(old))
+          throw new Refusal(`The workbook has a name ${name} of its own: rename it first.`);
         ours.push({ name, span });
         continue;
       }
@@ -218,7 +223,11 @@ class Calls {
     }
     const added = [...written.values()].join("");
     if (list && there.length === ours.length && needed.length === 0) {
-      return { text: replaced(text, [{ start: list.start, end: list.end, text: "" }]), names: [], namesBefore: ours.map(({ name }) => name) };
+      return {
+        text: replaced(text, [{ start: list.start, end: list.end, text: "" }]),
+        names: [],
+        namesBefore: ours.map(({ name }) => name),
+      };
     }
     if (list && added !== "") replacements.push({ start: list.insideEnd, end: list.insideEnd, text: added });
     if (!list && added !== "") {
@@ -236,7 +245,11 @@ class Calls {
 /** Behind the sheets and what may follow them (ECMA-376 part 1, 18.2.27). */
 function placeOfNames(text: string): number {
   const before = ["sheets", "functionGroups", "externalReferences"];
-  return childrenOf(text).filter(({ name }) => before.includes(name)).at(-1)?.end ?? 0;
+  return (
+    childrenOf(text)
+      .filter(({ name }) => before.includes(name))
+      .at(-1)?.end ?? 0
+  );
 }
 
 /**
