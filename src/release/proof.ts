@@ -130,8 +130,15 @@ async function faultsOfWorkbook(page: Page, address: string): Promise<string[]> 
 async function faultsOfPhone(page: Page, address: string): Promise<string[]> {
   const isThere = await shows(page, `${address}phone/index.html`, "#phone .jobs", 30_000);
   if (!isThere) return ["phone/index.html does not show its jobs"];
-  const isInstalled = await page.evaluate(async () => (await navigator.serviceWorker.ready).active !== null);
-  return isInstalled ? [] : ["phone/index.html cannot be kept for use without a connection"];
+  const isKept = await page
+    .waitForFunction(async () => (await navigator.serviceWorker.getRegistration())?.active, undefined, {
+      timeout: 15_000,
+    })
+    .then(
+      () => true,
+      () => false,
+    );
+  return isKept ? [] : ["phone/index.html cannot be kept for use without a connection"];
 }
 
 async function faultsOfSamples(folder: string): Promise<string[]> {

@@ -41,6 +41,10 @@ const sound: Readonly<Record<string, string>> = {
   "pane.js": `Office.onReady().then(({ host }) => { pane.innerHTML = '<p class="jobs">' + host + "</p>"; });`,
   "workbook/index.html": '<!doctype html><script src="workbook.js"></script>',
   "workbook/workbook.js": workbookScript(sampleCells),
+  "phone/index.html":
+    '<!doctype html><link rel="icon" href="data:,"><main id="phone"></main><script src="phone.js"></script>',
+  "phone/phone.js": `phone.innerHTML = '<p class="jobs">jobs</p>'; navigator.serviceWorker.register("worker.js");`,
+  "phone/worker.js": "",
 };
 
 const sheet = (cells: Sheet["cells"]): Workbook => ({
@@ -182,6 +186,13 @@ describe.skipIf(found === undefined)("the proof of a release", () => {
     write("pane.html", sound["pane.html"]?.replace("<main", `${policy}<style>p { color: red }</style><main`) ?? "");
     expect((await faults()).join()).toMatch(/^pane\.html: .*Content Security Policy/);
   });
+
+  test("finds a phone page without jobs, and one that nothing keeps on the phone", async () => {
+    write("phone/phone.js", "navigator.serviceWorker.register('worker.js');");
+    expect(await faults()).toEqual(["phone/index.html does not show its jobs"]);
+    write("phone/phone.js", `phone.innerHTML = '<p class="jobs">jobs</p>';`);
+    expect(await faults()).toEqual(["phone/index.html cannot be kept for use without a connection"]);
+  }, 120_000);
 
   test("finds a sample that is no workbook, and that there is none", async () => {
     write("sample-workbooks/one.xlsx", "no workbook");

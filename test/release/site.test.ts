@@ -15,6 +15,7 @@ describe("the site of a release", () => {
   /** Put there by the release itself, from the builds. */
   const fromElsewhere = [
     "workbook/index.html",
+    "phone/index.html",
     "google-sheets/index.html",
     "manifest.xml",
     "LICENSE",

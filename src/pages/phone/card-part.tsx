@@ -50,11 +50,11 @@ export function CardPart() {
                 <li key={each.number}>
                   <button type="button" onClick={() => choose({ charge: each.number })}>
                     <span className="name">
-                      {card.charge(each.number)}, {card.load(shown(each.load))}
+                      {card.charge(each.number)} <small>{card.load(shown(each.load))}</small>
                     </span>
                     <span className="big">{shown(each.targets[round - 1] ?? each.load)}</span>
+                    <span className="what">{card.round(round, plan.rounds[round - 1] ?? "")}</span>
                     <span className="what">
-                      {card.round(round, plan.rounds[round - 1] ?? "")};{" "}
                       {last ? card.last(shown(last.weight), momentInWords(last.at, tag)) : card.none}
                     </span>
                   </button>

@@ -14,8 +14,6 @@ async function start(place: HTMLElement): Promise<void> {
   const language = settings.language ?? languageOf(navigator.language);
   const [speech, kept] = await Promise.all([phoneIn[language](), readLots().catch(() => undefined)]);
   createRoot(place).render(<Phone settings={settings} language={language} speech={speech} kept={kept} />);
-  // For whoever measures how long it took.
-  performance.mark("usable");
   installWorker();
 }
 

@@ -1,18 +1,25 @@
 /**
- * `npm run page-speed`: how long visitors wait until the page can be used, and makers until their numbers stand. Fails
+ * `npm run page-speed`: how long visitors wait until the pages can be used, and makers until their numbers stand; with
+ * `-- --phone` the phone page alone. Fails
  * where a limit is missed. The limits are those of a quiet machine of two cores, so it says how busy this one was.
  */
 import { cpus } from "node:os";
 import { parseArgs } from "node:util";
 import { findBrowser, openBrowser } from "../../../src/build/open-browser";
+import { phoneFolder } from "../../../src/build/phone-page-build";
 import { serve } from "../../../src/build/serve";
 import { buildPageOnce, pageFolder } from "../../../src/build/workbook-page-build";
 import { feeding } from "../typing/trials";
 import { type CalculationTimes, type Fed, timesOfCalculation } from "./calculation";
+import { slowness, timesOfPhone } from "./phone";
 import { type Network, type Visits, visitTwice } from "./visits";
 
 const { values: wanted } = parseArgs({
-  options: { json: { type: "boolean", default: false }, runs: { type: "string", default: "3" } },
+  options: {
+    json: { type: "boolean", default: false },
+    runs: { type: "string", default: "3" },
+    phone: { type: "boolean", default: false },
+  },
 });
 const runs = Number(wanted.runs);
 
@@ -48,7 +55,13 @@ async function run(): Promise<void> {
   const busy: number[] = [];
   const figures: Figure[] = [];
   try {
-    for (const { name, query, isLimited } of samples) {
+    const phones: { usable: number; opened: number }[] = [];
+    for (let round = 0; round < runs; round += 1) {
+      busy.push(await busyShare());
+      phones.push(await timesOfPhone(found, `${address}${phoneFolder}/`));
+    }
+    figures.push(...ofPhone(phones));
+    for (const { name, query, isLimited } of wanted.phone ? [] : samples) {
       for (const network of networks) {
         const visits: Visits[] = [];
         for (let round = 0; round < runs; round += 1) {
@@ -59,7 +72,7 @@ async function run(): Promise<void> {
       }
     }
     const times: CalculationTimes[] = [];
-    for (let round = 0; round < runs; round += 1) {
+    for (let round = 0; round < (wanted.phone ? 0 : runs); round += 1) {
       busy.push(await busyShare());
       const browser = await openBrowser(found);
       const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
@@ -67,11 +80,26 @@ async function run(): Promise<void> {
       times.push(await timesOfCalculation(page, fed));
       await browser.close();
     }
-    figures.push(...ofCalculation(feeding.name, times));
+    if (!wanted.phone) figures.push(...ofCalculation(feeding.name, times));
   } finally {
     server.close();
   }
   report(figures, busy);
+}
+
+function ofPhone(times: readonly { usable: number; opened: number }[]): Figure[] {
+  const at = `the phone page, at a processor ${slowness} times slower`;
+  return [
+    figureOf(
+      `${at}: first visit, jobs shown after its scripts have come`,
+      times.map(({ usable }) => usable),
+      1000,
+    ),
+    figureOf(
+      `${at}: a job shows its answer after the tap`,
+      times.map(({ opened }) => opened),
+    ),
+  ];
 }
 
 function ofVisits(name: string, visits: readonly Visits[], isLimited: boolean): Figure[] {
