@@ -130,14 +130,10 @@ async function faultsOfWorkbook(page: Page, address: string): Promise<string[]> 
 async function faultsOfPhone(page: Page, address: string): Promise<string[]> {
   const isThere = await shows(page, `${address}phone/index.html`, "#phone .jobs", 30_000);
   if (!isThere) return ["phone/index.html does not show its jobs"];
-  const isKept = await page
-    .waitForFunction(async () => (await navigator.serviceWorker.getRegistration())?.active, undefined, {
-      timeout: 15_000,
-    })
-    .then(
-      () => true,
-      () => false,
-    );
+  const isKept = await page.evaluate(async () => {
+    const isActive = navigator.serviceWorker.ready.then(() => true);
+    return Promise.race([isActive, new Promise<boolean>((done) => setTimeout(done, 15_000, false))]);
+  });
   return isKept ? [] : ["phone/index.html cannot be kept for use without a connection"];
 }
 
