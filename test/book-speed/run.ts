@@ -33,7 +33,7 @@ interface Done {
 
 const loader = ["--import", "tsx"];
 
-function inChild(task: "read" | "recalc", file: string): Done {
+function inChild(task: "read" | "recalc" | "ratio", file: string): Done {
   const words = [...loader, "test/book-speed/child.ts", task, file];
   const { stdout, stderr, status } = spawnSync(process.execPath, words, { encoding: "utf8" });
   if (status !== 0) throw new Error(`${task} of ${file} failed: ${stderr}`);
@@ -46,7 +46,7 @@ const median = (numbers: readonly number[]): number =>
 let isMissed = false;
 
 /** One line: the median of the runs, its limit, all of the runs, and how busy the machine was. */
-function figure(of: string, all: readonly number[], unit: "ms" | "MB", limit?: number): void {
+function figure(of: string, all: readonly number[], unit: "ms" | "MB" | "times", limit?: number): void {
   const middle = median(all);
   const missed = limit !== undefined && !(middle <= limit);
   isMissed ||= missed;
@@ -162,6 +162,8 @@ async function measure(): Promise<void> {
       worked.map((each) => each.processor),
       "ms",
     );
+    const ratios = repeated(() => Number(inChild("ratio", formulas).outcome));
+    figure("the same against the engine alone, time of the processor", ratios, "times", 2);
     const cells = write("cells.xlsx", bookOfCells(500_000));
     const read = repeated(() => inChild("read", cells));
     figure(
