@@ -48,5 +48,5 @@ export async function writeWithExceljs(path: string): Promise<string> {
   book.definedNames.add("Lots!$C$2", "usual");
   book.addWorksheet("Old book", { state: "hidden" }).getCell("A1").value = 1;
   await book.xlsx.writeFile(path);
-  return (JSON.parse(readFileSync("node_modules/exceljs/package.json", "utf8")) as { version: string }).version;
+  return (JSON.parse(readFileSync("test/node_modules/exceljs/package.json", "utf8")) as { version: string }).version;
 }
