@@ -69,16 +69,16 @@ function answererOf(spec: FunctionSpec, inCell: InCell): Answerer {
 /** A value for each element of the ranges given. */
 function elementByElement(spec: FunctionSpec, inCell: InCell): Answerer {
   const prepare = preparer(spec);
+  const quickly = quickPath<CellValue | Phrase>(spec.parameters, spec.calculate);
   return (given) => {
     const { rows, columns } = shapeOfAll(spec.parameters, given);
-    const calculateAt = prepare(given);
-    const grid: PhraseGrid = [];
-    for (let row = 0; row < rows; row += 1) {
-      const values = [inCell(calculateAt(row, 0))];
-      for (let column = 1; column < columns; column += 1) values.push(inCell(calculateAt(row, column)));
-      grid.push(values);
-    }
-    return grid;
+    let calculateAt: ReturnType<typeof prepare> | undefined;
+    const at = (row: number, column: number): CellValue | Phrase => {
+      calculateAt ??= prepare(given);
+      return inCell(calculateAt(row, column));
+    };
+    if (columns === 1 && quickly !== undefined) return quickly(given, rows, (row) => at(row, 0));
+    return Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (_, column) => at(row, column)));
   };
 }
 
@@ -136,7 +136,6 @@ function headings(columns: readonly Column[], width: number): string[] {
 function preparer(spec: FunctionSpec) {
   const calculate = spec.calculate as (...values: Argument[]) => Answer | Answer[] | Answer[][];
   const parameters = spec.parameters.filter((parameter) => parameter !== headers);
-  const quickly = quickPath(parameters, calculate);
   const readRow = rowReader(parameters);
   const readLists = listsReader(parameters);
   const readBooks = booksReader(parameters);
@@ -150,12 +149,6 @@ function preparer(spec: FunctionSpec) {
       listHurdle = asRefusal(problem);
     }
     return (row: number, column: number): Calculated => {
-      try {
-        const answer = quickly?.(given, row, column);
-        if (answer !== undefined) return answer;
-      } catch (problem) {
-        return asRefusal(problem);
-      }
       const cellHurdle = readRow(given, row, column, values);
       const hurdle = cellHurdle === undefined || cellHurdle === "waits" ? (listHurdle ?? cellHurdle) : cellHurdle;
       if (hurdle !== undefined) return hurdle === "waits" ? "" : hurdle;

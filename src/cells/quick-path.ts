@@ -1,44 +1,61 @@
-import type { Answer, Argument, Parameter } from "../core/define";
-import { type CellReader, cellReader } from "./read-cell";
+import type { Argument, Parameter } from "../core/define";
+import { cellReader } from "./read-cell";
 import { cellAt } from "./read-row";
 
-/** Calculates where every cell holds a plain number inside its bounds; undefined where a cell has to be read first. */
-export type QuickPath = (given: readonly unknown[], row: number, column: number) => Answer | undefined;
+/**
+ * Answers a call whose ranges are single cells and columns: at once where a row holds plain numbers inside their bounds
+ * and comes to one, and by `otherwise` where something has to be read or said.
+ */
+export type QuickPath<Value> = (
+  given: readonly unknown[],
+  rows: number,
+  otherwise: (row: number) => Value,
+) => (Value | number)[][];
 
-/** Up to three numbers go straight from their cells into the calculation: a list of them would cost more than most arithmetic. */
-export function quickPath(
+/** Stands for a parameter that a function has not: its cell is a 0 that the calculation never looks at. */
+const absent = { low: 0, high: 0 };
+
+/**
+ * For functions of up to three numbers: reading a row into a list costs more than most arithmetic. The whole loop is
+ * written out, for a call of its own at each step makes it slower: `npm run bench` holds it to its limit.
+ */
+export function quickPath<Value>(
   parameters: readonly Parameter[],
   calculate: (...values: Argument[]) => unknown,
-): QuickPath | undefined {
-  if (parameters.some(({ takes }) => takes === "list")) return undefined;
-  const [one, two, three, ...more] = parameters.map(cellReader);
-  if (one === undefined || more.length > 0) return undefined;
-  const call = calculate as (...values: number[]) => Answer;
-  const first = isWithin(one);
-  if (two === undefined) {
-    return (given, row, column) => {
-      const a = cellAt(given[0], row, column);
-      return first(a) ? call(a) : undefined;
-    };
-  }
-  const second = isWithin(two);
-  if (three === undefined) {
-    return (given, row, column) => {
-      const a = cellAt(given[0], row, column);
-      const b = cellAt(given[1], row, column);
-      return first(a) && second(b) ? call(a, b) : undefined;
-    };
-  }
-  const third = isWithin(three);
-  return (given, row, column) => {
-    const a = cellAt(given[0], row, column);
-    const b = cellAt(given[1], row, column);
-    const c = cellAt(given[2], row, column);
-    return first(a) && second(b) && third(c) ? call(a, b, c) : undefined;
+): QuickPath<Value> | undefined {
+  const [one, two = absent, three = absent] = parameters.map(cellReader);
+  if (one === undefined || parameters.length > 3 || parameters.some(({ takes }) => takes === "list")) return undefined;
+  const { low: lowA, high: highA } = one;
+  const { low: lowB, high: highB } = two;
+  const { low: lowC, high: highC } = three;
+  const sole = (given: readonly unknown[], place: number): unknown =>
+    place < parameters.length ? cellAt(given[place], 0, 0) : 0;
+
+  return (given, rows, otherwise) => {
+    const [listA, listB, listC] = [columnIn(given[0]), columnIn(given[1]), columnIn(given[2])];
+    const [soleA, soleB, soleC] = [sole(given, 0), sole(given, 1), sole(given, 2)];
+    const grid: (Value | number)[][] = [];
+    for (let row = 0; row < rows; row += 1) {
+      const a = listA === undefined ? soleA : listA[row]?.[0];
+      const b = listB === undefined ? soleB : listB[row]?.[0];
+      const c = listC === undefined ? soleC : listC[row]?.[0];
+      let answer: unknown;
+      if (typeof a === "number" && typeof b === "number" && typeof c === "number") {
+        if (a >= lowA && a <= highA && b >= lowB && b <= highB && c >= lowC && c <= highC) {
+          try {
+            answer = calculate(a, b, c);
+          } catch {
+            // A refusal, which is found again and said there.
+          }
+        }
+      }
+      // With 0 added, as −0 would show its sign.
+      grid.push([typeof answer === "number" && answer - answer === 0 ? answer + 0 : otherwise(row)]);
+    }
+    return grid;
   };
 }
 
-const isWithin =
-  ({ low, high }: CellReader) =>
-  (cell: unknown): cell is number =>
-    typeof cell === "number" && cell >= low && cell <= high;
+/** The rows of a column; undefined of what is one cell for all. */
+const columnIn = (argument: unknown): readonly (readonly unknown[])[] | undefined =>
+  Array.isArray(argument) && argument.length > 1 ? argument : undefined;
