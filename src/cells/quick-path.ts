@@ -28,12 +28,16 @@ export function quickPath<Value>(
   const { low: lowA, high: highA } = one;
   const { low: lowB, high: highB } = two;
   const { low: lowC, high: highC } = three;
-  const sole = (given: readonly unknown[], place: number): unknown =>
-    place < parameters.length ? cellAt(given[place], 0, 0) : 0;
 
   return (given, rows, otherwise) => {
-    const [listA, listB, listC] = [columnIn(given[0]), columnIn(given[1]), columnIn(given[2])];
-    const [soleA, soleB, soleC] = [sole(given, 0), sole(given, 1), sole(given, 2)];
+    // Not what a host appends behind them.
+    const [argumentA, argumentB, argumentC] = [
+      given[0],
+      two === absent ? 0 : given[1],
+      three === absent ? 0 : given[2],
+    ];
+    const [listA, listB, listC] = [columnIn(argumentA), columnIn(argumentB), columnIn(argumentC)];
+    const [soleA, soleB, soleC] = [cellAt(argumentA, 0, 0), cellAt(argumentB, 0, 0), cellAt(argumentC, 0, 0)];
     const grid: (Value | number)[][] = [];
     for (let row = 0; row < rows; row += 1) {
       const a = listA === undefined ? soleA : listA[row]?.[0];

@@ -71,7 +71,7 @@ describe("the quick path", () => {
     expect(column([part], () => Number.POSITIVE_INFINITY, [0.5])).toEqual(["read"]);
     expect(column([part], () => Number.NaN, [0.5])).toEqual(["read"]);
     const refuses: Calculation = (a) => {
-      if (a > 0.4) throw mustBe("part", "small", a);
+      if (a > 0.4) throw mustBe("part", "a number", a);
       return a;
     };
     expect(column([part], refuses, [[[0.5], [0.25]]], 2)).toEqual(["read", 0.25]);
