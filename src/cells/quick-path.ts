@@ -12,7 +12,7 @@ export type QuickPath<Value> = (
   otherwise: (row: number) => Value,
 ) => (Value | number)[][];
 
-/** Stands for a parameter that a function has not: its cell is a 0 that the calculation never looks at. */
+/** Stands for a parameter that a function has not: its cell is a 0. */
 const absent = { low: 0, high: 0 };
 
 /**
@@ -28,16 +28,18 @@ export function quickPath<Value>(
   const { low: lowA, high: highA } = one;
   const { low: lowB, high: highB } = two;
   const { low: lowC, high: highC } = three;
+  const count = parameters.length;
 
   return (given, rows, otherwise) => {
-    // Not what a host appends behind them.
-    const [argumentA, argumentB, argumentC] = [
-      given[0],
-      two === absent ? 0 : given[1],
-      three === absent ? 0 : given[2],
-    ];
-    const [listA, listB, listC] = [columnIn(argumentA), columnIn(argumentB), columnIn(argumentC)];
-    const [soleA, soleB, soleC] = [cellAt(argumentA, 0, 0), cellAt(argumentB, 0, 0), cellAt(argumentC, 0, 0)];
+    // Not what a host appends behind the arguments.
+    const second = count > 1 ? given[1] : 0;
+    const third = count > 2 ? given[2] : 0;
+    const listA = columnIn(given[0]);
+    const listB = columnIn(second);
+    const listC = columnIn(third);
+    const soleA = cellAt(given[0], 0, 0);
+    const soleB = cellAt(second, 0, 0);
+    const soleC = cellAt(third, 0, 0);
     const grid: (Value | number)[][] = [];
     for (let row = 0; row < rows; row += 1) {
       const a = listA === undefined ? soleA : listA[row]?.[0];
@@ -47,7 +49,7 @@ export function quickPath<Value>(
       if (typeof a === "number" && typeof b === "number" && typeof c === "number") {
         if (a >= lowA && a <= highA && b >= lowB && b <= highB && c >= lowC && c <= highC) {
           try {
-            answer = calculate(a, b, c);
+            answer = count === 1 ? calculate(a) : count === 2 ? calculate(a, b) : calculate(a, b, c);
           } catch {
             // A refusal, which is found again and said there.
           }
