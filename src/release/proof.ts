@@ -132,7 +132,7 @@ async function faultsOfPhone(page: Page, address: string): Promise<string[]> {
   if (!isThere) return ["phone/index.html does not show its jobs"];
   const isKept = await page.evaluate(async () => {
     const isActive = navigator.serviceWorker.ready.then(() => true);
-    return Promise.race([isActive, new Promise<boolean>((done) => setTimeout(done, 15_000, false))]);
+    return Promise.race([isActive, new Promise<boolean>((done) => setTimeout(done, 10_000, false))]);
   });
   return isKept ? [] : ["phone/index.html cannot be kept for use without a connection"];
 }

@@ -41,6 +41,7 @@ describe.skipIf(found === undefined)("no page", () => {
     // As a static host serves them: each page goes by what it says itself.
     const addIn = await served(folder, "");
     addresses.workbook = await served(pageFolder, "");
+    addresses.phone = `${addresses.workbook}phone/`;
     addresses.pane = `${addIn}pane.html`;
     addresses.functions = `${addIn}functions.html`;
     addresses["help page"] = `${addIn}docs/functions/index.html`;
@@ -68,7 +69,7 @@ describe.skipIf(found === undefined)("no page", () => {
     return page;
   };
 
-  test.each(["workbook", "pane", "functions", "help page"])(
+  test.each(["workbook", "phone", "pane", "functions", "help page"])(
     "runs what is not its own, the %s least of all",
     async (name) => {
       const page = await opened(name);
@@ -98,6 +99,7 @@ describe.skipIf(found === undefined)("no page", () => {
 
   test.each([
     ["workbook", "html[data-ready]"],
+    ["phone", ".jobs"],
     ["pane", "#pane [role=tab]"],
     ["functions", "body"],
     ["help page", "h1"],

@@ -32,6 +32,17 @@ test("serves a folder's page with its policy", async () => {
   expect(policy).toContain("connect-src 'self'");
 });
 
+test("gives the phone page a policy of its own, for its manifest and its worker", async () => {
+  await mkdir(join(folder, "page", "phone"));
+  await writeFile(join(folder, "page", "phone", "index.html"), "<p>the phone page</p>");
+  await writeFile(join(folder, "page", "phone", "phone.webmanifest"), "{}");
+  const policy = (await fetch(`${address}phone/`)).headers.get("content-security-policy");
+  expect(policy).toContain("manifest-src 'self'; worker-src 'self'");
+  expect((await fetch(address)).headers.get("content-security-policy")).not.toContain("worker-src");
+  const manifest = await fetch(`${address}phone/phone.webmanifest`);
+  expect(manifest.headers.get("content-type")).toBe("application/manifest+json");
+});
+
 test("names what a compiled part is", async () => {
   expect((await fetch(`${address}part.wasm`)).headers.get("content-type")).toBe("application/wasm");
 });

@@ -188,8 +188,8 @@ describe.skipIf(found === undefined)("the proof of a release", () => {
   });
 
   test("finds a phone page without jobs, and one that nothing keeps on the phone", async () => {
-    write("phone/phone.js", "navigator.serviceWorker.register('worker.js');");
-    expect(await faults()).toEqual(["phone/index.html does not show its jobs"]);
+    write("phone/phone.js", 'throw new Error("no jobs");');
+    expect(await faults()).toEqual(["phone/index.html does not show its jobs", "phone/index.html: no jobs"]);
     write("phone/phone.js", `phone.innerHTML = '<p class="jobs">jobs</p>';`);
     expect(await faults()).toEqual(["phone/index.html cannot be kept for use without a connection"]);
   }, 120_000);
