@@ -3,6 +3,7 @@
  * typed into next, and else along an edge of the sheet. Bubbles scroll with their cells and let clicks through.
  */
 import "./bubbles.css";
+import { addressOf } from "../../workbook/addresses";
 import { atEdge, type Box, besideCell, boxesOf, type Side, type Size } from "./bubble-place";
 import type { SheetView } from "./sheet-view";
 
@@ -35,6 +36,9 @@ export interface Bubbles {
   hover(cell: SpeakingCell | undefined): void;
 }
 
+/** Two rows. */
+const leastHeight = 56;
+
 export function showBubbles(view: SheetView): Bubbles {
   const layer = document.createElement("div");
   layer.className = "bubbles";
@@ -60,22 +64,22 @@ export function showBubbles(view: SheetView): Bubbles {
     return [...kept, ...first];
   };
 
-  /** Whether it found a place. */
-  const lay = (bubble: Part, speaking: SpeakingCell | undefined, clear: readonly Box[]): boolean => {
+  /** Gives the place that it found. */
+  const lay = (bubble: Part, speaking: SpeakingCell | undefined, clear: readonly Box[]): Box | undefined => {
     const boxes = speaking && view.cell(speaking.row, speaking.column);
     if (!speaking || !boxes) {
       bubble.hide();
-      return speaking === undefined;
+      return undefined;
     }
     const size = bubble.say([speaking.message], boxes.room);
     const spot = besideCell(size, boxes, clear, boxes.room, sidesFor(speaking));
     if (!spot) {
       bubble.hide();
-      return false;
+      return undefined;
     }
     if (bubble === parts.said) before = { key: keyOf(speaking), side: spot.side };
     bubble.put(spot);
-    return true;
+    return { left: spot.x, top: spot.y, right: spot.x + size.width, bottom: spot.y + size.height };
   };
 
   const place = () => {
@@ -83,12 +87,15 @@ export function showBubbles(view: SheetView): Bubbles {
     const { said, docked } = telling;
     if (!said) before = undefined;
     const isInSight = said !== undefined && view.cell(said.row, said.column) !== undefined;
-    const hasPlace = lay(parts.said, said, clear);
-    const atTheEdge = [...(said && isInSight && !hasPlace ? [said.message] : []), ...docked];
+    const beside = lay(parts.said, said, clear);
+    const atTheEdge = [...(said && isInSight && !beside ? [away(said)] : []), ...docked];
     const room = view.room();
     if (atTheEdge.length === 0) parts.docked.hide();
     else {
-      parts.docked.put(atEdge(parts.docked.say(atTheEdge, room), clear, room));
+      const size = parts.docked.say(atTheEdge, room);
+      const free = atEdge(size, beside ? [...clear, beside] : clear, room);
+      // In little room rather over the other bubble than not to be read.
+      parts.docked.put(free.height >= Math.min(size.height, leastHeight) ? free : atEdge(size, clear, room));
     }
     lay(parts.hovered, hovered, clear);
   };
@@ -106,6 +113,12 @@ export function showBubbles(view: SheetView): Bubbles {
     },
   };
 }
+
+/** With the address of its cell, which is somewhere else. */
+export const away = ({ row, column, message: { text, isError } }: SpeakingCell): CellMessage => ({
+  text: `${addressOf(row, column)}: ${text}`,
+  isError,
+});
 
 const keyOf = ({ row, column, message }: SpeakingCell): string => `${row},${column} ${message.text}`;
 

@@ -1,6 +1,6 @@
 import { addressOf } from "../../workbook/addresses";
 import { isErrorCode } from "../../workbook/workbook";
-import { type CellMessage, showBubbles } from "./bubbles";
+import { away, type CellMessage, showBubbles } from "./bubbles";
 import { fillLine, type Sentence } from "./fitted-line";
 import type { Grid } from "./grid";
 import type { Hindrance } from "./hindrances";
@@ -83,10 +83,14 @@ export function showCellMessages(grid: Grid, line: HTMLElement, said: HTMLElemen
         over: heldMessage,
       });
     }
-    if (mistake) sentences.push(mistakeSentence(grid, mistake, mistakes.length - 1, spot.sheet));
+    if (mistake) {
+      const ways = waysToTell(grid, mistake, mistakes.length - 1, spot.sheet);
+      const hasOwnBubble = standing?.sheet === spot.sheet && sameCell(mistake, standing);
+      sentences.push({ ways, ...(!hasOwnBubble && { over: { text: plain(mistake), isError: true } }) });
+    }
     if (message && !(mistake && sameCell(mistake, spot))) {
       const ways = [[`${addressOf(spot.row, spot.column)}: `, onOneLine(message.text)]];
-      sentences.push({ ways, ...(!hasBubble && { over: message }) });
+      sentences.push({ ways, ...(!hasBubble && { over: away({ ...spot, message }) }) });
     }
     const blank = problems.blank(spot.sheet);
     if (!mistake && blank && !sameCell(blank, spot) && problems.before(spot) !== blank) {
@@ -164,17 +168,14 @@ function noteAt({ api }: Grid, { sheet, row, column }: Spot): string | undefined
 }
 
 /** The mistake, with a button that goes there, and how many more there are. In short, its cell tells the rest. */
-function mistakeSentence(grid: Grid, mistake: Hindrance, others: number, sheet: string): Told {
+function waysToTell(grid: Grid, mistake: Hindrance, others: number, sheet: string): Sentence["ways"] {
   const more = others > 0 ? words().moreWrong(others) : "";
   const link = linkTo(grid, mistake, sheet);
-  return {
-    ways: [
-      [link, hindranceAfterAddress(mistake), more],
-      ...(mistake.reason === undefined ? [] : [[link, `: ${mistake.reason}`, more]]),
-      [link, hindranceInShort(mistake), more],
-    ],
-    over: { text: plain(mistake), isError: true },
-  };
+  return [
+    [link, hindranceAfterAddress(mistake), more],
+    ...(mistake.reason === undefined ? [] : [[link, `: ${mistake.reason}`, more]]),
+    [link, hindranceInShort(mistake), more],
+  ];
 }
 
 const plain = (hindrance: Hindrance): string =>

@@ -1,4 +1,4 @@
-import { CellValueType, type ICellData, type Injector } from "@univerjs/core";
+import { CellValueType, type ICellData, ICommandService, type Injector, UndoCommandId } from "@univerjs/core";
 import { AFTER_CELL_EDIT, SheetInterceptorService } from "@univerjs/preset-sheets-core";
 import { withCommasBetween } from "../../cells/formula-text";
 import { addressOf } from "../../workbook/addresses";
@@ -9,10 +9,13 @@ const first = 1000;
 
 /**
  * Has what is typed into cells read in the language of the browser. `remark` is told how a number was read where that
- * can be doubted, and "" with the next one that is in no doubt.
+ * can be doubted, and "" with the next one that is in no doubt, or when something is undone.
  */
 export function readTyped(injector: Injector, remark: (text: string) => void): void {
   const decimalMark = decimalMarkOf(navigator.language);
+  injector.get(ICommandService).onCommandExecuted(({ id }) => {
+    if (id === UndoCommandId) remark("");
+  });
   injector.get(SheetInterceptorService).writeCellInterceptor.intercept(AFTER_CELL_EDIT, {
     priority: first,
     handler: (cell, { row, col, workbook, worksheet }, next) => {

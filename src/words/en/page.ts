@@ -8,6 +8,9 @@ const meanings: Readonly<Record<string, string>> = {
   "#NUM!": "no number answers this",
   "#SPILL!": "the answer needs the cells beside or below this one: empty them",
   "#CYCLE!": "this formula refers to itself",
+  "#VALUE!": "a text stands where a number belongs, or the formula is not complete",
+  "#N/A": "what is looked for is not there, or a function is given too few or too many arguments",
+  "#NULL!": "two areas in this formula have no cell in common",
 };
 
 /** `Fresh weight` within a sentence; names such as `TEA` keep their letters. */
