@@ -70,6 +70,8 @@ export interface PageWords {
   readonly meanings: Readonly<Record<string, string>>;
   /** Of a function that nobody knows; with the names that may be meant. */
   readonly unknownFunction: (name: string, nearest: readonly string[]) => string;
+  /** Between the address of a cell and what is said of it. */
+  readonly colon: string;
   readonly goToCell: string;
   readonly blankCell: string;
   readonly moreWrong: (count: number) => string;

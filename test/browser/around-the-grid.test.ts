@@ -101,6 +101,9 @@ describe.skipIf(!found)("around the grid", () => {
     expect(await isWhole()).toBe(true);
   }
 
+  const selected = (page: Page) =>
+    page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.getActiveSheet().getActiveRange()?.getA1Notation());
+
   const where = (page: Page) =>
     page.evaluate(() =>
       [".page-header", "#pane", "#grid footer", "#grid"].find((part) =>
@@ -131,6 +134,7 @@ describe.skipIf(!found)("around the grid", () => {
       await page.keyboard.press("Escape");
       await page.keyboard.press("Tab");
       expect(await where(page)).toBe("#grid footer");
+      expect(await selected(page)).toBe("C9");
       await page.keyboard.press("F6");
       expect(await where(page)).toBe(".page-header");
       await page.keyboard.press("F6");
@@ -138,6 +142,7 @@ describe.skipIf(!found)("around the grid", () => {
       await page.keyboard.press("Escape");
       await page.keyboard.press("Shift+Tab");
       expect(await where(page)).toBe(".page-header");
+      expect(await selected(page)).toBe("C9");
       expect(await shown(page, "Lot", "B9")).toBe("1240.0");
     }));
 

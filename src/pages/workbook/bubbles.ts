@@ -6,6 +6,7 @@ import "./bubbles.css";
 import { addressOf } from "../../workbook/addresses";
 import { atEdge, type Box, besideCell, boxesOf, type Side, type Size } from "./bubble-place";
 import type { SheetView } from "./sheet-view";
+import { words } from "./words";
 
 /** What a cell has to say: why it shows an error, or the note that came with the workbook. */
 export interface CellMessage {
@@ -116,7 +117,7 @@ export function showBubbles(view: SheetView): Bubbles {
 
 /** With the address of its cell, which is somewhere else. */
 export const away = ({ row, column, message: { text, isError } }: SpeakingCell): CellMessage => ({
-  text: `${addressOf(row, column)}: ${text}`,
+  text: addressOf(row, column) + words().colon + text,
   isError,
 });
 

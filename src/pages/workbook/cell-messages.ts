@@ -79,7 +79,7 @@ export function showCellMessages(grid: Grid, line: HTMLElement, said: HTMLElemen
     if (remark.length > 0) sentences.push({ ways: [remark], over: { text: plainText(remark), isError: false } });
     if (standing && heldMessage && !isHeldTold) {
       sentences.push({
-        ways: [[linkTo(grid, standing, spot.sheet), `: ${onOneLine(heldMessage.text)}`]],
+        ways: [[linkTo(grid, standing, spot.sheet), words().colon + onOneLine(heldMessage.text)]],
         over: heldMessage,
       });
     }
@@ -89,7 +89,7 @@ export function showCellMessages(grid: Grid, line: HTMLElement, said: HTMLElemen
       sentences.push({ ways, ...(!hasOwnBubble && { over: { text: plain(mistake), isError: true } }) });
     }
     if (message && !(mistake && sameCell(mistake, spot))) {
-      const ways = [[`${addressOf(spot.row, spot.column)}: `, onOneLine(message.text)]];
+      const ways = [[addressOf(spot.row, spot.column) + words().colon, onOneLine(message.text)]];
       sentences.push({ ways, ...(!hasBubble && { over: away({ ...spot, message }) }) });
     }
     const blank = problems.blank(spot.sheet);
@@ -112,7 +112,9 @@ export function showCellMessages(grid: Grid, line: HTMLElement, said: HTMLElemen
       docked: leftOut.flatMap(({ over }) => (over && over !== saidThere ? [over] : [])),
     });
     const reason = mistake && held && sameCell(mistake, held) && !sameCell(mistake, spot) ? plain(mistake) : "";
-    const heldError = isHeldTold ? "" : standing && `${addressOf(standing.row, standing.column)}: ${heldMessage?.text}`;
+    const heldError = isHeldTold
+      ? ""
+      : standing && addressOf(standing.row, standing.column) + words().colon + heldMessage?.text;
     const content = grid.shown(spot.sheet, spot.row, spot.column) || words().blankCell;
     const here = `${addressOf(spot.row, spot.column)}, ${content}`;
     say(said, [reason, heldError ?? "", here, message?.text ?? ""]);
@@ -173,7 +175,7 @@ function waysToTell(grid: Grid, mistake: Hindrance, others: number, sheet: strin
   const link = linkTo(grid, mistake, sheet);
   return [
     [link, hindranceAfterAddress(mistake), more],
-    ...(mistake.reason === undefined ? [] : [[link, `: ${mistake.reason}`, more]]),
+    ...(mistake.reason === undefined ? [] : [[link, words().colon + mistake.reason, more]]),
     [link, hindranceInShort(mistake), more],
   ];
 }

@@ -2,13 +2,21 @@
 import type { Grid } from "./grid";
 import { byId } from "./show";
 
-/** `tellWayOut` is called when the Tab key is first pressed in the sheet, which stays there. */
-export function prepareKeys(grid: Grid, tellWayOut: () => void): void {
+export interface Keys {
+  /** `tellWayOut` is called when the Tab key is first pressed in the sheet, which stays there. */
+  follow(grid: Grid, tellWayOut: () => void): void;
+}
+
+/** To be called before the grid is there: the engine listens at the same place, and who listens first decides. */
+export function prepareKeys(): Keys {
+  let followed: { grid: Grid; tellWayOut: () => void } | undefined;
   let mayLeave = false;
   let isTold = false;
   addEventListener(
     "keydown",
     (event) => {
+      if (!followed) return;
+      const { grid, tellWayOut } = followed;
       const isInGrid = byId("grid").contains(document.activeElement);
       if (event.key === "F6") {
         event.preventDefault();
@@ -28,6 +36,11 @@ export function prepareKeys(grid: Grid, tellWayOut: () => void): void {
     },
     { capture: true },
   );
+  return {
+    follow: (grid, tellWayOut) => {
+      followed = { grid, tellWayOut };
+    },
+  };
 }
 
 /** On to the sheet tabs below, or back to what stands above. */

@@ -3,6 +3,7 @@ import { AFTER_CELL_EDIT, SheetInterceptorService } from "@univerjs/preset-sheet
 import { withCommasBetween } from "../../cells/formula-text";
 import { addressOf } from "../../workbook/addresses";
 import { decimalMarkOf, typedCell } from "./typed-cell";
+import { words } from "./words";
 
 /** Before the engine's own readers, which drop commas and leave a number format behind. */
 const first = 1000;
@@ -27,7 +28,7 @@ export function readTyped(injector: Injector, remark: (text: string) => void): v
       if (typeof before === "number" && cell.v === String(before)) return next(cell);
       const read = typedCell(cell.v, decimalMark);
       if (read.is === "other") return next(cell);
-      if (read.remark) remark(`${addressOf(row, col)}: ${read.remark}`);
+      if (read.remark) remark(addressOf(row, col) + words().colon + read.remark);
       if (read.is === "doubtful") return { ...cell, t: CellValueType.STRING };
       // Divided by 100, 5.8 % would be 0.057999999999999996.
       const value = Number(read.isPercent ? `${read.plain}e-2` : read.plain);

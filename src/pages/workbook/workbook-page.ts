@@ -63,6 +63,7 @@ async function open(): Promise<void> {
   const workbook = kept?.workbook ?? (await readSample(sample ?? sampleWorkbooks[0]));
   showLinks(own);
   const original = isOwn(key) ? await readOriginal(key).catch(() => undefined) : undefined;
+  const keys = prepareKeys();
   const grid = await openGrid("grid", workbook, original && (await leftIn(workbook)));
   byId("first-sight").remove();
   const { problems, remark, tellWayOut } = showCellMessages(grid, byId("line"), byId("said"));
@@ -71,7 +72,7 @@ async function open(): Promise<void> {
   prepareActions(grid, problems, own.length > 0, original && (await openedFor(original, grid)));
   prepareHeader(grid);
   prepareSortEntry(grid, remark);
-  prepareKeys(grid, tellWayOut);
+  keys.follow(grid, tellWayOut);
   nameEngineParts(byId("grid"));
   preparePane(grid);
   showCharts(grid, byId("grid"));

@@ -85,6 +85,7 @@ export const englishPage: PageWords = {
   meanings,
   unknownFunction: (name, nearest) =>
     `there is no function ${name}${nearest.length > 0 ? `; did you mean ${nearest.join(" or ")}?` : ": look at its spelling"}`,
+  colon: ": ",
   goToCell: "Go to this cell",
   blankCell: "blank",
   moreWrong: (count) => ` (${count} more ${count === 1 ? "cell is" : "cells are"} wrong)`,

@@ -80,6 +80,7 @@ export const chinesePage: PageWords = {
   meanings,
   unknownFunction: (name, nearest) =>
     `没有函数 ${name}${nearest.length > 0 ? `；是否想用 ${nearest.join(" 或 ")}？` : "：请看看拼写"}`,
+  colon: "：",
   goToCell: "转到此单元格",
   blankCell: "空白",
   moreWrong: (count) => `（另有 ${count} 个单元格有误）`,
