@@ -164,6 +164,8 @@ describe.skipIf(!found)("the workbook page", () => {
     expect(await page.textContent(".bubble.has-error")).toContain("did you mean TEA.OUTTURN?");
     await typeOver(page, "Lot", "B39", "=AVERGE(B9:B10)");
     await expect.poll(line, patience).toContain("B39: there is no function AVERGE; did you mean AVERAGE");
+    await typeOver(page, "Lot", "B39", "=B9+");
+    await expect.poll(line, patience).toBe("B39: a text stands where a number belongs, or the formula is not complete");
     await typeOver(page, "Lot", "B39", "=AVERAGE(B9:B10)");
     await expect.poll(line, patience).not.toContain("B39");
     expect(await page.locator(".bubble:visible").count()).toBe(0);
