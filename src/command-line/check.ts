@@ -6,7 +6,7 @@ import { sheetInFormula } from "../workbook/references";
 import { readWorkbook } from "../xlsx/read-workbook";
 import { Refusal } from "../xlsx/refusal";
 import { type CheckedWorkbook, standingOut } from "./check/standing-out";
-import { filesIn } from "./files-in";
+import { expanded, filesIn } from "./files-in";
 
 const usage = `Looks through every sheet of workbooks for what deserves another look. Changes nothing, and works nothing out:
 it goes by the results that the files hold (npm run recalc brings those up to date).
@@ -51,7 +51,7 @@ function textOf({ file, found, refused }: CheckedFile): string {
 async function main(given: readonly string[]): Promise<number> {
   const tags = languageIds.map((id) => `--${id}`);
   const options = given.filter((word) => word.startsWith("-"));
-  const paths = given.filter((word) => !word.startsWith("-"));
+  const paths = expanded(given.filter((word) => !word.startsWith("-")));
   const unknown = options.find((option) => ![...tags, "--json", "--help", "-h"].includes(option));
   if (unknown !== undefined) {
     console.error(`options must be --json, ${tags.join(", ")} or --help; got ${unknown}`);

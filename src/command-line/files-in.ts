@@ -1,17 +1,35 @@
-import { readdirSync, statSync } from "node:fs";
-import { join } from "node:path";
+import { existsSync, readdirSync, statSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
 
 /** The workbooks that are named, and those in the folders that are named, folders inside them included. */
 export function filesIn(paths: readonly string[]): string[] {
   return paths.flatMap((path) => {
-    if (!statSync(path).isDirectory()) return [path];
+    if (!statSync(path).isDirectory()) return isMarkOfOpenFile(path) ? [] : [path];
     return readdirSync(path, { withFileTypes: true })
       .sort((one, other) => (one.name < other.name ? -1 : 1))
       .flatMap((entry) => {
         const inside = join(path, entry.name);
         if (entry.isDirectory()) return filesIn([inside]);
-        // What a spreadsheet program has open lies beside it under such a name.
-        return /\.(?:xlsx|xlsm)$/i.test(entry.name) && !entry.name.startsWith("~$") ? [inside] : [];
+        return /\.(?:xlsx|xlsm)$/i.test(entry.name) && !isMarkOfOpenFile(inside) ? [inside] : [];
       });
   });
+}
+
+/** What a spreadsheet program has open lies beside it under such a name. */
+const isMarkOfOpenFile = (path: string): boolean => basename(path).startsWith("~$");
+
+/** With what `books/*.xlsx` stands for, where the command window leaves that to the program, as those of Windows do. */
+export const expanded = (paths: readonly string[]): string[] =>
+  paths.flatMap((path) => (path.includes("*") && !existsSync(path) ? matching(path) : [path]));
+
+/** The path itself where nothing matches: to be named as missing. */
+function matching(path: string): string[] {
+  const folder = dirname(path);
+  if (!existsSync(folder)) return [path];
+  const parts = basename(path)
+    .split("*")
+    .map((part) => part.replace(/[.+?^${}()|[\]\\]/g, "\\$&"));
+  const wanted = new RegExp(`^${parts.join(".*")}$`, "i");
+  const found = readdirSync(folder).filter((name) => wanted.test(name));
+  return found.length === 0 ? [path] : found.sort().map((name) => join(folder, name));
 }

@@ -4,7 +4,7 @@ import { basename, join } from "node:path";
 import { PatchableBook } from "../xlsx/patch/patchable-book";
 import { readFile } from "../xlsx/read-workbook";
 import { Refusal } from "../xlsx/refusal";
-import { filesIn } from "./files-in";
+import { expanded, filesIn } from "./files-in";
 import { changesOf } from "./round-trip/changes";
 import { differencesOfCells, differencesOfParts, differencesOfText, type Saved } from "./round-trip/differences";
 import { inLibreOffice } from "./round-trip/libreoffice";
@@ -53,7 +53,8 @@ function roundTrip(file: string): Outcome {
 async function main(given: readonly string[]): Promise<number> {
   const keepAt = given.indexOf("--keep");
   const folder = keepAt < 0 ? undefined : given[keepAt + 1];
-  const paths = given.filter((word, index) => !word.startsWith("--") && (keepAt < 0 || index !== keepAt + 1));
+  const named = given.filter((word, index) => !word.startsWith("--") && (keepAt < 0 || index !== keepAt + 1));
+  const paths = expanded(named);
   const missing = paths.find((path) => !existsSync(path));
   if (paths.length === 0 || missing !== undefined || (keepAt >= 0 && folder === undefined)) {
     console.error(missing === undefined ? usage : `there is no ${missing}`);

@@ -3,6 +3,7 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "nod
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, it, test } from "vitest";
+import { expanded } from "../../src/command-line/files-in";
 import { columnsIn } from "../../src/command-line/season/columns";
 import { csvOf, dayOf } from "../../src/command-line/season/csv";
 import { optionsIn } from "../../src/command-line/season/options";
@@ -316,6 +317,15 @@ describe("what is written", () => {
   });
 });
 
+test("a pattern that nothing matches is named as it was typed", () => {
+  expect(expanded(["test/nowhere/*.xlsx", "test/xlsx/*.docx", "sample-workbooks"])).toEqual([
+    "test/nowhere/*.xlsx",
+    "test/xlsx/*.docx",
+    "sample-workbooks",
+  ]);
+  expect(expanded(["sample-workbooks/*lot.xlsx"])).toEqual([join("sample-workbooks", "one-lot.xlsx")]);
+});
+
 test("the command reads a folder, writes both files, and keeps what was there before", () => {
   const folder = mkdtempSync(join(tmpdir(), "season-"));
   try {
@@ -327,7 +337,9 @@ test("the command reads a folder, writes both files, and keeps what was there be
     const files = ["--out", join(folder, "books", "season.xlsx"), "--csv", join(folder, "season.csv")];
     const run = (...words: string[]) =>
       spawnSync(process.execPath, ["--import", "tsx", "src/command-line/season.ts", ...words], { encoding: "utf8" });
-    const first = run(join(folder, "books"), ...files);
+    // As a command window hands it over that leaves the asterisk alone; what marks an open file is no book.
+    writeFileSync(join(folder, "books", "~$one.xlsx"), "open");
+    const first = run(join(folder, "books", "*.xlsx"), ...files);
     expect(first.stdout).toContain("8 lots of 2 books (3 files read)");
     expect(first.stdout).toContain("two.xlsx: it is the same file as copy of two.xlsx");
     expect(first.status).toBe(1);

@@ -1,3 +1,5 @@
+import { expanded } from "../files-in";
+
 export const usage = `Works out every formula of workbooks that can be worked out here, and writes the results into the files.
 
   npm run recalc -- book.xlsx                         in place; the file before is kept as book.xlsx.bak
@@ -43,5 +45,5 @@ export function optionsIn(given: readonly string[]): Options | string {
   if (paths.length === 0 && !help) return usage;
   const check = flags.has("--check");
   if (check && out !== undefined) return "--check writes nothing: it goes with no --out";
-  return { help, paths, set, out, check, backup: !flags.has("--no-backup") };
+  return { help, paths: expanded(paths), set, out, check, backup: !flags.has("--no-backup") };
 }

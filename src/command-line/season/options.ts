@@ -1,4 +1,5 @@
 import { isUnitAlone, unitIn, type WeightUnit } from "../../sheet-check/units";
+import { expanded } from "../files-in";
 import { columnsIn, type NamedColumns } from "./columns";
 import type { Wanted } from "./season";
 
@@ -69,7 +70,16 @@ export function optionsIn(given: readonly string[]): Options | string {
   if (unknown)
     return `a unit of weight must be mg, g, kg, oz, lb, jin or liang, or 台斤 and the like; got ${unknown.text}`;
   const csv = values["--csv"];
-  return { help, paths, columns, out, csv, unit: unit?.unit, unnamed: unnamed?.unit, json: flags.has("--json") };
+  return {
+    help,
+    paths: expanded(paths),
+    columns,
+    out,
+    csv,
+    unit: unit?.unit,
+    unnamed: unnamed?.unit,
+    json: flags.has("--json"),
+  };
 }
 
 type Named = { is: "unit"; unit: WeightUnit; text: string } | { is: "unknown"; unit: undefined; text: string };
