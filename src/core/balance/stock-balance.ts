@@ -162,7 +162,7 @@ export const stockBalancePage = {
       "tea from one unit of this row's weight: 1 for tea, and your own figure for leaf; one for all, or beside the rows; a blank is 1",
     weightErrors: "error of each weight, one standard uncertainty; one for all, or beside the rows; a blank is 0",
     outturnErrors: "error of each outturn, one standard uncertainty; one for all, or beside the rows; a blank is 0",
-    confidence: "how often a true book should agree; 95 % is nineteen in twenty",
+    confidence: "how often a true book should agree; 95 % is 95 of 100",
   },
   formula: "a = w × o; U = Σ(opening, in) − Σ(out, closing); u² = Σ((o × u_w)² + (w × u_o)²); agrees when |U| ≤ z × u",
   working: (

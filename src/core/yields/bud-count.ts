@@ -63,7 +63,7 @@ export const budCountPage = {
     weightWanted:
       "weight that is wanted, in the unit and the state of the samples: fresh with fresh, finished with finished",
     pickingRate: "buds that all pickers together pick in an hour; without it no time is given",
-    confidence: "how often the true number should lie inside the range; 95 % is nineteen times in twenty",
+    confidence: "how often the true number should lie inside the range; 95 % is 95 of 100",
   },
   formula:
     "w₁ = Σw / Σc; buds = W / w₁; low, high = W / (w₁ ± t(n − 1) × u), u = s / √Σc, s² = Σ((w − w₁c)² / c) / (n − 1); time = buds / rate / 24",
@@ -104,7 +104,7 @@ export const budCountPage = {
   },
   guide: [
     "Use it to tell the pickers how much is wanted, or a customer what is in a tin. Draw samples blindly from the whole basket, count and weigh each, and type how much you want. Four samples of a hundred say far more than one of four hundred, for only several can show how they scatter.",
-    "The range is what the samples scatter, not what the season does: buds grow heavier within days, so count anew for each flush. With 95 %, it holds the true number nineteen times in twenty where the samples were drawn by chance from the leaf it is asked for.",
+    "The range is what the samples scatter, not what the season does: buds grow heavier within days, so count anew for each flush. Measured with simulated baskets, with four samples of a hundred a range of 95 % held the true number in 95 of 100 where the basket was well mixed, and in 76 where its buds weigh 3 % more or less from spot to spot and all samples came from one: draw them from everywhere. docs/how-sure.md has more.",
     "Fresh buds hold for fresh weight only. For finished tea, weigh finished buds, or turn the weight into fresh leaf with FRESHNEEDED first.",
     "pickingRate is buds an hour of all pickers together: the time is then a span, for a cell of the format [h]:mm. Nothing is rounded: show the numbers of buds without decimals.",
     "One sample gives no range. Where so few or so uneven samples might as well weigh nothing, high is #N/A, and the others stand. A row without a count and without a weight is passed over.",

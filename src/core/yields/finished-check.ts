@@ -72,7 +72,7 @@ export const finishedCheckPage = {
     aboutLosses,
     aboutPower,
     aboutErrors,
-    "A wide error makes nearly everything agree. If a weight agrees with one point of fresh moisture error and not with 0, the book is neither right nor wrong: a better moisture would tell.",
+    "The wider the errors, the wider the limits. If a weight agrees with one point of fresh moisture error and not with 0, the book is neither right nor wrong: a better moisture would tell.",
     "The verdict is about the figures. It is no statement about the tea itself, nor about anyone's honesty.",
   ],
   sources: [{ work: gum, place: "law of propagation of uncertainty, clause 5.1.2" }],

@@ -81,7 +81,7 @@ export const balance = {
     "各重量的误差，一个标准不确定度；一个管全部，或与各行并列；空白为 0",
   "error of each outturn, one standard uncertainty; one for all, or beside the rows; a blank is 0":
     "各制成率的误差，一个标准不确定度；一个管全部，或与各行并列；空白为 0",
-  "how often a true book should agree; 95 % is nineteen in twenty": "真实的账应有多大把握相符；95 % 即二十本中有十九本",
+  "how often a true book should agree; 95 % is 95 of 100": "真实的账应有多大把握相符；95 % 即 100 本中有 95 本",
   "Use it at the end of the year, or when someone asks how your sales fit your making: a row for the opening stock, what was made, each buyer, what was given away, and the closing stock. The last row says what is unaccounted for, its error, and a verdict.":
     "年终用，或有人问您卖的与制的是否对得上时用：期初库存、所制、每位买家、送出的、期末库存，各占一行。最后一行给出对不上的数、它的误差和结论。",
   'The verdict is "agrees", "more in than out" or "more out than in". Without any errors it is "not judged: no errors given": a difference says little until you know how large it may be by chance. SCALEERROR gives the error of one weighing; the error of a total of n like weighings is √n of it.':

@@ -106,8 +106,8 @@ export const yields = {
     "“agrees”（相符）：各个读数可以同时属实。“more dry matter out than came in”（出来的干物质比进来的多）：不可能同时属实，哪怕毫无损失、误差全都算上也不行；不是重量或含水率有误，就是混了两批，或者茶叶没有所说的那么干。“less lost than expected”（损耗比预期少）：有可能，但好过 lowLoss 与误差所容许的。“more lost than expected”（损耗比预期多）：低于 highLoss 与误差所容许的；请查一查是否有没记下的筛出物、洒落，或者鲜叶是带着露水称的。",
   "Without highLoss the last of these is never said: a weight of next to nothing would agree. Without lowLoss the third is never said.":
     "省略 highLoss，最后一句永远不会出现：重量几乎为零也算相符。省略 lowLoss，第三句永远不会出现。",
-  "A wide error makes nearly everything agree. If a weight agrees with one point of fresh moisture error and not with 0, the book is neither right nor wrong: a better moisture would tell.":
-    "误差填得大，几乎什么都相符。如果鲜叶含水率误差取一个百分点时相符、取 0 时不符，这笔账就说不上对，也说不上错：要有更准的含水率才能分辨。",
+  "The wider the errors, the wider the limits. If a weight agrees with one point of fresh moisture error and not with 0, the book is neither right nor wrong: a better moisture would tell.":
+    "误差填得越大，界限就越宽。如果鲜叶含水率误差取一个百分点时相符、取 0 时不符，这笔账就说不上对，也说不上错：要有更准的含水率才能分辨。",
   "The verdict is about the figures. It is no statement about the tea itself, nor about anyone's honesty.":
     "结论只说数字，不评茶叶本身，也不评任何人是否诚实。",
   "221 g lies between 198 and 260 g": "221 克在 198 与 260 克之间",
@@ -139,12 +139,12 @@ export const yields = {
     "想要的重量，单位和状态与样相同：鲜叶对鲜叶，成茶对成茶",
   "buds that all pickers together pick in an hour; without it no time is given":
     "所有采工合起来每小时采多少个芽；省略则不给时间",
-  "how often the true number should lie inside the range; 95 % is nineteen times in twenty":
-    "真实的个数应有多大把握落在范围内；95 % 即二十次中有十九次",
+  "how often the true number should lie inside the range; 95 % is 95 of 100":
+    "真实的个数应有多大把握落在范围内；95 % 即 100 次中有 95 次",
   "Use it to tell the pickers how much is wanted, or a customer what is in a tin. Draw samples blindly from the whole basket, count and weigh each, and type how much you want. Four samples of a hundred say far more than one of four hundred, for only several can show how they scatter.":
     "用来告诉采工要采多少，或告诉客人一罐里有多少个芽。从整篮里随手取几份样，逐份数个数、称重量，再填想要的重量。四份各一百个，远胜一份四百个：只有几份并列，才看得出彼此相差多少。",
-  "The range is what the samples scatter, not what the season does: buds grow heavier within days, so count anew for each flush. With 95 %, it holds the true number nineteen times in twenty where the samples were drawn by chance from the leaf it is asked for.":
-    "范围只反映各份样的离散，不反映时节的变化：芽几天之内就会变重，每一轮都要重新数。填 95 % 时，只要样是从所问的叶里随机取的，二十次中有十九次真实的个数落在范围内。",
+  "The range is what the samples scatter, not what the season does: buds grow heavier within days, so count anew for each flush. Measured with simulated baskets, with four samples of a hundred a range of 95 % held the true number in 95 of 100 where the basket was well mixed, and in 76 where its buds weigh 3 % more or less from spot to spot and all samples came from one: draw them from everywhere. docs/how-sure.md has more.":
+    "范围只反映各份样的离散，不反映时节的变化：芽几天之内就会变重，每一轮都要重新数。用模拟的叶篮测过：取四份各一百个的样，篮里拌得匀时，95 % 的范围在 100 次中有 95 次包住真实的个数；各处的芽重量相差上下 3 %、而样都取自一处时，只有 76 次：请从各处取样。更多见 docs/how-sure.md。",
   "Fresh buds hold for fresh weight only. For finished tea, weigh finished buds, or turn the weight into fresh leaf with FRESHNEEDED first.":
     "鲜芽的个数只适用于鲜重。要算成茶，请称干芽，或先用 FRESHNEEDED 把重量换成鲜叶。",
   "pickingRate is buds an hour of all pickers together: the time is then a span, for a cell of the format [h]:mm. Nothing is rounded: show the numbers of buds without decimals.":
