@@ -2,15 +2,13 @@ import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
 import { build, type Metafile, type OutputFile, type Plugin } from "esbuild";
 import { readWorkbook } from "../xlsx/read-workbook";
+import { pagesApart } from "./pages-apart";
 
 interface Page {
   readonly project: string;
   readonly folder: string;
   /** Scripts that the page runs itself, by name, from the project. */
   readonly scripts: Readonly<Record<string, string>>;
-  readonly plugins?: readonly Plugin[];
-  /** As letters stand in the scripts: "utf8" where words in other alphabets would be longer spelled out. */
-  readonly charset?: "utf8";
 }
 
 export interface BundledPage {
@@ -23,7 +21,7 @@ export interface BundledPage {
 }
 
 /** Bundles and minifies a page's scripts and styles into a folder, each named by its content. */
-export async function bundlePage({ project, folder, scripts, plugins = [], charset }: Page): Promise<BundledPage> {
+export async function bundlePage({ project, folder, scripts }: Page): Promise<BundledPage> {
   const { outputFiles, metafile } = await build({
     absWorkingDir: project,
     entryPoints: Object.entries(scripts).map(([out, path]) => ({ in: path, out })),
@@ -34,12 +32,13 @@ export async function bundlePage({ project, folder, scripts, plugins = [], chars
     target: "es2022",
     minify: true,
     legalComments: "none",
+    // Letters of other alphabets would be longer spelled out.
+    charset: "utf8",
     // A hash of the content in the name: the browser may keep the file, and what it compiled of it.
     entryNames: "[name].[hash]",
     chunkNames: "[name].[hash]",
     assetNames: "[name].[hash]",
-    plugins: [assetsByAddress, ...plugins],
-    ...(charset && { charset }),
+    plugins: [assetsByAddress, pagesApart],
     metafile: true,
     write: false,
     logLevel: "silent",

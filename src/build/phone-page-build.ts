@@ -9,7 +9,6 @@ import { languages } from "../words/languages";
 import { bundlePage } from "./bundle-pages";
 import { packagesOf } from "./bundled-packages";
 import { phonePolicy } from "./page-policy";
-import { onlyCautions } from "./without-pages";
 
 const project = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
 const source = (...path: string[]): string => join(project, "src/pages", ...path);
@@ -54,8 +53,6 @@ export async function buildPhonePage(folder: string): Promise<BuiltPhonePage> {
     project,
     folder,
     scripts: { "phone-page": "src/pages/phone/phone-page.tsx" },
-    plugins: [onlyCautions],
-    charset: "utf8",
   });
   const [page = "", ...others] = scripts["phone-page"] ?? [];
   const head = [

@@ -19,39 +19,33 @@ export const withoutPages = (project: string): Plugin => ({
   },
 });
 
-/** Leaves out of a bundle what explains a function, but for what to be careful of. */
-export const onlyCautions: Plugin = {
-  name: "functions with their cautions alone",
-  setup({ onLoad }) {
-    onLoad({ filter: /[\\/]src[\\/]core[\\/].*\.ts$/ }, async ({ path }) => ({
-      contents: pageOfCautions(await readFile(path, "utf8")),
-      loader: "ts",
-    }));
-  },
-};
-
-/** The file of a function with a page that says no more than its cautions. */
-export function pageOfCautions(text: string): string {
-  const { statements } = ts.createSourceFile("function.ts", text, ts.ScriptTarget.Latest, true);
-  return statements
-    .map((statement) => {
-      const [name = ""] = namesOf(statement);
-      if (!isExported(statement) || !ts.isVariableStatement(statement) || !name.endsWith("Page")) {
-        return statement.getFullText();
-      }
-      const kept = /^ +cautions: (\[[^\]]*\])/m.exec(statement.getText())?.[1];
-      if (kept === undefined) return statement.getFullText();
-      // A page that is made for its function is asked for with it.
-      const [{ initializer } = {}] = statement.declarationList.declarations;
-      const made = initializer && ts.isArrowFunction(initializer) ? "() => " : "";
-      return `\nexport const ${name} = ${made}({ cautions: ${kept} });`;
+/** The file of a function without its group, which only lists ask for, and with a page that gives nothing. */
+export function withoutPage(file: string): string {
+  const text = withoutWords(file.replace(/^ +group: "\w+",\n/m, ""));
+  return declarationsIn(text)
+    .map((each) => {
+      if (each.serves === "function") return each.text;
+      return each.serves === "page"
+        ? each.names.map((name) => `\nexport const ${name} = () => undefined;`).join("")
+        : "";
     })
     .join("");
 }
 
-/** The file of a function without its group, which only lists ask for, and with a page that gives nothing. */
-export function withoutPage(file: string): string {
-  const text = withoutWords(file.replace(/^ +group: "\w+",\n/m, ""));
+/** A statement of a function's file. */
+export interface Declaration {
+  readonly text: string;
+  readonly names: readonly string[];
+  readonly identifiers: ReadonlySet<string>;
+  readonly isImport: boolean;
+  readonly isType: boolean;
+  readonly isExported: boolean;
+  /** What it is for: what runs, the page that explains it, or nothing but that page. */
+  readonly serves: "function" | "page" | "its page alone";
+}
+
+/** The statements of a function's file, and which of them serve its page alone. */
+export function declarationsIn(text: string): Declaration[] {
   const { statements } = ts.createSourceFile("function.ts", text, ts.ScriptTarget.Latest, true);
   const declarations = statements.map((statement) => ({ statement, names: namesOf(statement) }));
   const pages = declarations.filter(
@@ -70,12 +64,15 @@ export function withoutPage(file: string): string {
     for (const each of declarations)
       if (each.names.some((name) => named.has(name)) && !pages.includes(each)) kept.add(each);
   }
-  return declarations
-    .map((each) => {
-      if (kept.has(each)) return each.statement.getFullText();
-      return pages.includes(each) ? each.names.map((name) => `\nexport const ${name} = () => undefined;`).join("") : "";
-    })
-    .join("");
+  return declarations.map((each) => ({
+    text: each.statement.getFullText(),
+    names: each.names,
+    identifiers: identifiersIn(each.statement),
+    isImport: ts.isImportDeclaration(each.statement),
+    isType: isType(each.statement),
+    isExported: isExported(each.statement),
+    serves: kept.has(each) ? "function" : pages.includes(each) ? "page" : "its page alone",
+  }));
 }
 
 /** What is only said, and marked as explained, is left out where it stands. */

@@ -28,7 +28,7 @@ interface CheckedFile {
 
 async function checked(file: string, language: Language): Promise<CheckedFile> {
   try {
-    return { file, found: await standingOut(readWorkbook(readFileSync(file)), messagesIn[language]) };
+    return { file, found: await standingOut(readWorkbook(readFileSync(file)), await messagesIn[language]()) };
   } catch (problem) {
     if (problem instanceof Refusal) return { file, refused: problem.message };
     throw problem;

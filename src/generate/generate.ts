@@ -1,8 +1,8 @@
 /**
  * `npm run generate` writes docs/functions, docs/checks.md and signatures.json from the catalogue, docs/how-sure.md with
  * its pictures from what `npm run calibrate` measured, docs/dependencies.md from the lockfile, docs/rooms.svg from the
- * imports of the sources, the Fluent tokens that the pane uses, src/pane/fluent-tokens.css, and src/words/released.ts from
- * last-release.json; with `--check` it writes nothing and fails when one of them is stale.
+ * imports of the sources, the Fluent tokens that the pane uses, src/pane/fluent-tokens.css, src/words/released.ts from
+ * last-release.json, and src/jobs/cautions-of-functions.ts from the catalogue; with `--check` it writes nothing and fails when one of them is stale.
  */
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -31,6 +31,7 @@ const roomsFile = "docs/rooms.svg";
 const signaturesFile = "signatures.json";
 const tokensFile = "src/pane/fluent-tokens.css";
 const releasedFile = "src/words/released.ts";
+const cautionsFile = "src/jobs/cautions-of-functions.ts";
 
 /** Every generated file with its text, from the catalogue that runs here and the sources of a project. */
 function generatedFiles(project: string): Map<string, string> {
@@ -55,6 +56,7 @@ function generatedFiles(project: string): Map<string, string> {
     [signaturesFile, signatures],
     [tokensFile, tokens],
     [releasedFile, releasedFunctions(project)],
+    [cautionsFile, cautionsOfFunctions()],
   ]);
 }
 
@@ -66,6 +68,20 @@ function releasedFunctions(project: string): string {
     "/** The functions of the last release, whose pages are to be had in every language. Written by npm run generate. */",
     "export type Released =",
     `${signatures.map(({ id }) => `  | "${id}"`).join("\n")};\n`,
+  ].join("\n");
+}
+
+/** The cautions on the pages of functions, by the ids of both, for what has no pages at hand. */
+function cautionsOfFunctions(): string {
+  const lines = catalogue.flatMap(({ spec, page }) => {
+    const ids = page.cautions.map(({ id }) => JSON.stringify(id)).join(", ");
+    return ids === "" ? [] : [`  ${spec.id}: [${ids}],`];
+  });
+  return [
+    "/** What the pages of functions say to be careful of, by ids. Written by npm run generate. */",
+    "export const cautionsOfFunctions: Readonly<Record<string, readonly string[]>> = {",
+    ...lines,
+    "};\n",
   ].join("\n");
 }
 
@@ -114,7 +130,7 @@ export function write(): void {
   for (const path of leftovers(".", files)) rmSync(path);
   for (const [path, text] of files) writeFileSync(path, text);
   console.log(
-    `Wrote ${files.size} files: ${[docsFolder, checksFile, howSureFile, picturesFolder, dependenciesFile, roomsFile, signaturesFile].join(", ")}, ${tokensFile} and ${releasedFile}.`,
+    `Wrote ${files.size} files: ${[docsFolder, checksFile, howSureFile, picturesFolder, dependenciesFile, roomsFile, signaturesFile].join(", ")}, ${tokensFile}, ${releasedFile} and ${cautionsFile}.`,
   );
 }
 

@@ -5,6 +5,7 @@ import { chartedColumn, ownRows } from "../core/tables";
 import type { Block, CellArea, CellContent, CellPlace, Chart, WrittenCell } from "../host/workbook-host";
 import { addressOf } from "../workbook/addresses";
 import { referenceTo } from "../workbook/references";
+import { type AnswerColumn, columnsOf } from "./answer-columns";
 import { type Entries, exampleLabels, type Wording } from "./entries";
 import { cautionsOf, type Field, fieldsOf, inputsOf, type Job, listsOf, moreOf } from "./job";
 import type { FieldReading, JobAnswer } from "./job-answer";
@@ -295,23 +296,3 @@ const widest = 34;
 
 /** Chinese characters are two wide. */
 const lengthOf = (text: string): number => [...text].reduce((sum, letter) => sum + (letter > "\u2e7f" ? 2 : 1), 0);
-
-export interface AnswerColumn {
-  readonly name: string;
-  readonly quantity: Quantity;
-  /** Which of the columns that stand once for each target. */
-  readonly repeat?: number;
-}
-
-/** The columns of a row or table that is so many wide. */
-export function columnsOf({ result }: FunctionSpec, width: number): AnswerColumn[] {
-  if (result.shape !== "row" && result.shape !== "table") return [];
-  return Array.from({ length: width }, (_, index) => {
-    const { name, quantity, repeats } = result.columns[Math.min(index, result.columns.length - 1)] as {
-      name: string;
-      quantity: Quantity;
-      repeats?: boolean;
-    };
-    return { name, quantity, ...(repeats && { repeat: index - result.columns.length + 2 }) };
-  });
-}

@@ -1,6 +1,6 @@
-import { catalogue } from "../core/catalogue";
 import { type Caution, cautions } from "../core/cautions";
 import type { FunctionSpec, Parameter } from "../core/define";
+import { cautionsOfFunctions } from "./cautions-of-functions";
 
 /** A list that is typed in the words of the pane's language. */
 export type ExampleWords = "steps" | "plots" | "stages";
@@ -52,7 +52,6 @@ export const fieldsOf = (job: Job): Field[] => [...inputsOf(job), ...moreOf(job)
 
 /** What to be careful of, in the order of the working day. */
 export function cautionsOf(job: Job): readonly Caution[] {
-  const pages = catalogue.filter(({ spec }) => job.functions.includes(spec)).map(({ page }) => page);
-  const wanted = new Set([...pages.flatMap((page) => page.cautions), ...(job.cautions ?? [])]);
-  return cautions.filter((caution) => wanted.has(caution));
+  const ids = new Set(job.functions.flatMap(({ id }): readonly string[] => cautionsOfFunctions[id] ?? []));
+  return cautions.filter((caution) => ids.has(caution.id) || job.cautions?.includes(caution));
 }

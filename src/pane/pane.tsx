@@ -1,39 +1,63 @@
 import { type KeyboardEvent, type ReactNode, useEffect, useRef, useState } from "react";
-import { catalogue } from "../core/catalogue";
 import type { WorkbookHost } from "../host/workbook-host";
 import { weightUnits } from "../jobs/shown-number";
 import { type Language, languageIds, languageOf, languages } from "../words/languages";
-import { messagesIn } from "../words/messages-in";
+import type { Messages } from "../words/messages";
+import { firstMessages, messagesIn } from "../words/messages-in";
 import { CautionsPage } from "./cautions-page";
-import { FunctionReference } from "./function-reference";
 import { JobsPage } from "./jobs/jobs-page";
+import { Later } from "./later";
+import { reference, sheetCheck, working } from "./parts";
 import { keptSettings, type Settings, type Tab, tabs } from "./settings";
-import { SheetCheck } from "./sheet-check/sheet-check";
 import { MessagesContext, useMessages } from "./use-messages";
-import { Working } from "./working/working";
+
+/** A language with what the pane says in it. */
+export interface Speech {
+  readonly language: Language;
+  readonly messages: Messages;
+  /** The language that was wanted, where its words could not be fetched. */
+  readonly missing?: Language;
+}
 
 interface PaneProps {
   readonly host: WorkbookHost | undefined;
+  /** What is spoken when the pane opens. */
+  readonly speech: Speech;
   /** Hears which language is spoken, from the beginning. */
   readonly onLanguage?: ((language: Language) => void) | undefined;
 }
 
 /** The whole pane: its tabs, and the settings that hold for all of them. Without a workbook it can still be read. */
-export function Pane({ host, onLanguage }: PaneProps) {
+export function Pane({ host, speech, onLanguage }: PaneProps) {
   const [settings, setSettings] = useState(keptSettings.read);
   useEffect(() => keptSettings.write(settings), [settings]);
   const change = (changed: Partial<Settings>) => setSettings((all) => ({ ...all, ...changed }));
 
-  const language = settings.language ?? languageOf(host?.language ?? globalThis.navigator?.language ?? "en");
+  const [spoken, speak] = useState(speech);
+  const [unfetched, setUnfetched] = useState(speech.missing);
+  const { language, messages } = spoken;
   const { tag } = languages[language];
-  const messages = messagesIn[language];
+  const asked = useRef<Language>();
+  const choose = async (wanted: Language) => {
+    asked.current = wanted;
+    setUnfetched(undefined);
+    try {
+      const words = await messagesIn[wanted]();
+      // The last one asked for counts, whichever comes last.
+      if (asked.current !== wanted) return;
+      speak({ language: wanted, messages: words });
+      change({ language: wanted });
+    } catch {
+      setUnfetched(wanted);
+    }
+  };
   useEffect(() => onLanguage?.(language), [language, onLanguage]);
   const withoutWorkbook = <p>{messages.shell.noWorkbook}</p>;
   const pages: Readonly<Record<Tab, () => ReactNode>> = {
     jobs: () => <JobsPage host={host} unit={settings.unit} open={settings.job} choose={(job) => change({ job })} />,
-    working: () => (host === undefined ? withoutWorkbook : <Working host={host} />),
-    check: () => (host === undefined ? withoutWorkbook : <SheetCheck host={host} />),
-    functions: () => <FunctionReference catalogue={catalogue} />,
+    working: () => (host === undefined ? withoutWorkbook : <Later part={working} given={{ host }} />),
+    check: () => (host === undefined ? withoutWorkbook : <Later part={sheetCheck} given={{ host }} />),
+    functions: () => <Later part={reference} given={{}} />,
     cautions: () => <CautionsPage />,
   };
   return (
@@ -61,12 +85,17 @@ export function Pane({ host, onLanguage }: PaneProps) {
                 type="button"
                 className="plain"
                 lang={languages[other].tag}
-                onClick={() => change({ language: other })}
+                onClick={() => void choose(other)}
               >
                 {languages[other].name}
               </button>
             ))}
         </div>
+        {unfetched === undefined ? null : (
+          <p className="problem" role="alert">
+            {messages.shell.noWords(languages[unfetched].name)}
+          </p>
+        )}
         <Tabs shown={settings.tab} show={(tab) => change({ tab })} />
         <div className="page" role="tabpanel" id="pane-page" aria-labelledby={`tab-${settings.tab}`}>
           {settings.tab === "working" || settings.tab === "check" ? <h1>{messages.tabs[settings.tab]}</h1> : null}
@@ -75,6 +104,17 @@ export function Pane({ host, onLanguage }: PaneProps) {
       </div>
     </MessagesContext.Provider>
   );
+}
+
+/** The language that was chosen, or that of the host; the first one where its words cannot be fetched. */
+export async function firstSpeech(host: WorkbookHost | undefined): Promise<Speech> {
+  const language =
+    keptSettings.read().language ?? languageOf(host?.language ?? globalThis.navigator?.language ?? languageIds[0]);
+  try {
+    return { language, messages: await messagesIn[language]() };
+  } catch {
+    return { language: languageIds[0], messages: firstMessages, missing: language };
+  }
 }
 
 /** The arrow keys go from tab to tab, as in every list of tabs. */

@@ -16,7 +16,12 @@ interface Words {
 
 /** Every word that the pane says. Names of functions and of their arguments are the same in every language. */
 export interface Messages extends PieceMessages {
-  readonly shell: Readonly<Record<"pane" | "tabs" | "language" | "weightUnit" | "noWorkbook", string>>;
+  readonly shell: Readonly<
+    Record<"pane" | "tabs" | "language" | "weightUnit" | "noWorkbook" | "wait" | "notFetched", string>
+  > & {
+    /** A language whose words could not be fetched, by the name that it has for itself. */
+    readonly noWords: (language: string) => string;
+  };
   readonly tabs: Readonly<Record<"jobs" | "working" | "check" | "functions" | "cautions", string>>;
   readonly jobs: Readonly<Record<string, { readonly title: string; readonly question: string }>>;
   readonly inputs: Readonly<Record<string, Words>>;

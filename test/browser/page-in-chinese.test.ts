@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
 import { languages } from "../../src/words/languages";
-import { messagesIn } from "../../src/words/messages-in";
+import { firstMessages } from "../../src/words/messages-in";
 import { pageWordsIn } from "../../src/words/page-in";
 import { workbookVisits } from "./workbook-visits";
 
@@ -31,6 +31,6 @@ test.skipIf(!found)("the workbook page speaks as its pane does, also after anoth
   await page.keyboard.press("Escape");
   await page.click(`#pane >> text=${en.name}`);
   await expect.poll(() => page.textContent("#open")).toBe(en.page.parts.open);
-  await page.waitForSelector(`#pane >> text=${messagesIn.en.tabs.jobs}`);
+  await page.waitForSelector(`#pane >> text=${firstMessages.tabs.jobs}`);
   await end();
 });

@@ -80,7 +80,7 @@ describe.skipIf(found === undefined)("the pane in a browser", () => {
     expect(await focused(page)).toMatchObject({ tag: "BUTTON", text: "Cautions", outline: "solid" });
     expect(await page.locator("h1").textContent()).toBe("Cautions");
     await page.keyboard.press("ArrowLeft");
-    expect(await page.locator("h1").textContent()).toBe("Functions");
+    await page.waitForSelector("h1 >> text=Functions");
 
     await page.keyboard.press("Tab");
     expect(await focused(page)).toMatchObject({ tag: "INPUT", outline: "solid" });
@@ -95,6 +95,47 @@ describe.skipIf(found === undefined)("the pane in a browser", () => {
     await page.context().close();
   });
 
+  test("has its first job typed into while what draws pictures is still on its way", async () => {
+    const page = await openPane();
+    let letGo = () => {};
+    const held = new Promise<void>((done) => {
+      letGo = done;
+    });
+    await page.route("**/answer-picture.*", async (route) => {
+      await held;
+      await route.fallback();
+    });
+    await page.click("#open-charges");
+    await page.fill("#charges-weight", "820");
+    await page.waitForSelector(".preview table");
+    expect(await page.locator(".preview").textContent()).toMatch(/820|205/);
+    expect(await page.locator(".picture").count()).toBe(0);
+    letGo();
+    await page.waitForSelector(".picture svg");
+    await page.context().close();
+  });
+
+  test("says of a part that cannot be fetched that it cannot, and goes on, until it is opened anew", async () => {
+    const page = await openPane();
+    await page.route("**/catalogue-parts.*", (route) => route.abort("connectionrefused"));
+    await page.click("#tab-functions");
+    await page.waitForSelector(`text=${english.shell.notFetched}`);
+    await page.click("#tab-jobs");
+    await page.waitForSelector(".jobs");
+    await page.route("**/messages.*", (route) => route.abort("connectionrefused"));
+    await page.click(`text=${languages.zh.name}`);
+    await page.waitForSelector(`text=${english.shell.noWords(languages.zh.name)}`);
+    await page.unroute("**/catalogue-parts.*");
+    await page.unroute("**/messages.*");
+    await page.reload();
+    await page.click("#tab-functions");
+    await page.waitForSelector("summary");
+    await page.click(`text=${languages.zh.name}`);
+    await page.waitForSelector(`h1 >> text=${chinese.tabs.functions}`);
+    complaints.length = 0;
+    await page.context().close();
+  });
+
   test("says so when a search finds nothing", async () => {
     const page = await openFunctions();
     await page.fill('input[type="search"]', "zebra");
@@ -106,7 +147,7 @@ describe.skipIf(found === undefined)("the pane in a browser", () => {
     const page = await openPane({ locale: "zh-CN" });
     expect(await page.locator("h1").textContent()).toBe(chinese.tabs.jobs);
     await page.click(`text=${languages.en.name}`);
-    expect(await page.locator("h1").textContent()).toBe(english.tabs.jobs);
+    await page.waitForSelector(`h1 >> text=${english.tabs.jobs}`);
     await page.reload();
     await page.waitForSelector(".jobs");
     expect(await page.locator("h1").textContent()).toBe(english.tabs.jobs);

@@ -4,7 +4,6 @@ import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { type BuiltPhonePage, buildPhonePage } from "../../src/build/phone-page-build";
-import { pageOfCautions } from "../../src/build/without-pages";
 import { catalogue } from "../../src/core/catalogue";
 
 const folder = mkdtempSync(join(tmpdir(), "tea-phone-"));
@@ -61,17 +60,4 @@ describe("the phone page", () => {
     expect(others.filter((name) => !worker.includes(`"${name}"`))).toEqual([]);
     expect(worker.includes("process.env")).toBe(false);
   });
-});
-
-test("a page of a function that is left with its cautions names them, and nothing else", () => {
-  const text = `export const spec = defineFunction({ id: "X" });
-export const specPage = {
-  summary: "What it does.",
-  cautions: [hotPan, dust],
-  examples: [],
-};
-`;
-  expect(pageOfCautions(text)).toBe(
-    `export const spec = defineFunction({ id: "X" });\nexport const specPage = ({ cautions: [hotPan, dust] });`,
-  );
 });

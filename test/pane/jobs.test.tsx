@@ -1,5 +1,5 @@
 import { renderToStaticMarkup } from "react-dom/server";
-import { afterEach, describe, expect, test } from "vitest";
+import { afterEach, beforeAll, describe, expect, test } from "vitest";
 import { CellError } from "../../src/cells/values";
 import { mustBe } from "../../src/core/errors";
 import { Phrase } from "../../src/core/phrases";
@@ -29,6 +29,7 @@ import { refusalInWords, refusedFields } from "../../src/jobs/refusals";
 import { decimalsOf, shownNumber } from "../../src/jobs/shown-number";
 import { JobForm } from "../../src/pane/jobs/job-form";
 import { liesOver } from "../../src/pane/jobs/write-block";
+import { fetchParts } from "../../src/pane/parts";
 import { MessagesContext } from "../../src/pane/use-messages";
 import { english } from "../../src/words/en/messages";
 import type { Messages } from "../../src/words/messages";
@@ -36,6 +37,9 @@ import { chinese } from "../../src/words/zh/messages";
 import { addressOf } from "../../src/workbook/addresses";
 import type { Cell } from "../../src/workbook/workbook";
 import { FakeWorkbookHost } from "../host/fake-workbook-host";
+
+// What is fetched when it is wanted is there.
+beforeAll(fetchParts);
 
 const inEnglish = { messages: english, unit: "g" } as const;
 const inChinese = { messages: chinese, unit: "kg" } as const;

@@ -16,8 +16,10 @@ import { OutturnPicture } from "../../src/pane/pictures/outturn-picture";
 import { MessagesContext } from "../../src/pane/use-messages";
 import { messagesIn } from "../../src/words/messages-in";
 
+const words = { en: await messagesIn.en(), zh: await messagesIn.zh() };
+
 const markupOf = (picture: React.ReactNode, language: "en" | "zh" = "en"): string =>
-  renderToStaticMarkup(<MessagesContext.Provider value={messagesIn[language]}>{picture}</MessagesContext.Provider>);
+  renderToStaticMarkup(<MessagesContext.Provider value={words[language]}>{picture}</MessagesContext.Provider>);
 
 const alternativeOf = (markup: string): string | undefined => /role="img" aria-label="([^"]*)"/.exec(markup)?.[1];
 

@@ -12,6 +12,8 @@ import { addressOf } from "../../src/workbook/addresses";
 import { FakeWorkbookHost } from "../host/fake-workbook-host";
 import { type Cell, type Rows, sheetOf } from "../sheet-check/sheet-of";
 
+const spoken = { en: await messagesIn.en(), zh: await messagesIn.zh() };
+
 /** `rule: address` for everything found. */
 const found = (rows: Rows): string[] =>
   findingsOf(sheetOf(rows), catalogue).map(({ rule, row, column }) => `${rule}: ${addressOf(row, column)}`);
@@ -236,12 +238,12 @@ describe("the sheet check", () => {
     );
     for (const language of ["en", "zh"] as const) {
       const markup = renderToStaticMarkup(
-        <MessagesContext.Provider value={messagesIn[language]}>
+        <MessagesContext.Provider value={spoken[language]}>
           <FindingList findings={findings} goTo={() => {}} />
         </MessagesContext.Provider>,
       );
       expect(markup).not.toContain("<img");
-      const { rules: words } = messagesIn[language].check;
+      const { rules: words } = spoken[language].check;
       for (const rule of rules) {
         expect(markup).toContain(words[rule].title);
         expect(words[rule].why.length).toBeGreaterThan(5);

@@ -8,6 +8,8 @@ import { messagesIn } from "../../src/words/messages-in";
 import { type CellWorking, workingOf } from "../../src/working/working-of";
 import { type FakeCell, FakeWorkbookHost } from "../host/fake-workbook-host";
 
+const words = { en: await messagesIn.en(), zh: await messagesIn.zh() };
+
 type Cells = Readonly<Record<string, FakeCell | number | string | boolean>>;
 
 /** The working of Lot!D2, which holds this formula and shows this value. */
@@ -36,7 +38,7 @@ const lastResult = ({ calls }: CellWorking): unknown => {
 
 const markupOf = (found: CellWorking, language: "en" | "zh" = "en"): string =>
   renderToStaticMarkup(
-    <MessagesContext.Provider value={messagesIn[language]}>
+    <MessagesContext.Provider value={words[language]}>
       <ShownCellWorking found={found} ask={{ onAsk: () => undefined, problem: undefined }} />
     </MessagesContext.Provider>,
   );

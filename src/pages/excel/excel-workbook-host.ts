@@ -15,13 +15,10 @@ import type {
   WrittenCell,
 } from "../../host/workbook-host";
 import { addressOf } from "../../workbook/addresses";
-import { fromFileFormula } from "../../workbook/formula-names";
 import { areaWithin, partsOf } from "../../workbook/references";
 import { pixelsOfCharacters } from "../../workbook/sizes";
 import type { Area, Style } from "../../workbook/workbook";
-import { evaluateInExcel } from "./evaluate-in-excel";
 import { problemFrom } from "./excel-problems";
-import { tableCells } from "./table-cells";
 
 const sheetRows = 1_048_576;
 const sheetColumns = 16_384;
@@ -102,7 +99,9 @@ export class ExcelWorkbookHost implements WorkbookHost {
     });
   }
 
-  evaluate(expression: string, beside: CellPlace): Promise<CellContent[][]> {
+  // What reads formulas is fetched when a working first asks for it: it is not small, and the jobs do without.
+  async evaluate(expression: string, beside: CellPlace): Promise<CellContent[][]> {
+    const { evaluateInExcel } = await import("./excel-formulas");
     return evaluateInExcel(expression, beside);
   }
 
@@ -262,6 +261,7 @@ async function readNamed(
   await context.sync();
   const item = items.find(({ isNullObject }) => !isNullObject);
   if (item === undefined) {
+    const { tableCells } = await import("./excel-formulas");
     const cells = await tableCells(context, name, beside);
     return cells && readRange(context, cells);
   }
@@ -275,8 +275,12 @@ type LoadedRange = Pick<
   "rowIndex" | "columnIndex" | "rowCount" | "columnCount" | "values" | "formulas" | "numberFormat"
 >;
 
-function answerOf(range: LoadedRange, sheet: string): ReadArea {
+async function answerOf(range: LoadedRange, sheet: string): Promise<ReadArea> {
   const values: CellContent[][] = range.values;
+  // Names as in a file are rare in cells, and what reads formulas is not small: it is fetched where there are some.
+  const asInCell = range.formulas.flat().some((formula) => isFormula(formula) && formula.includes("_x"))
+    ? (await import("./excel-formulas")).fromFileFormula
+    : (formula: string) => formula;
   return {
     sheet,
     row: range.rowIndex,
@@ -286,9 +290,7 @@ function answerOf(range: LoadedRange, sheet: string): ReadArea {
     values,
     // Excel gives a constant as its own formula, also a text that looks like one.
     formulas: range.formulas.map((row, down) =>
-      row.map((formula, right) =>
-        isFormula(formula) && formula !== values[down]?.[right] ? fromFileFormula(formula) : "",
-      ),
+      row.map((formula, right) => (isFormula(formula) && formula !== values[down]?.[right] ? asInCell(formula) : "")),
     ),
     formats: range.numberFormat,
   };

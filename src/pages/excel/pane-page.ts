@@ -8,7 +8,7 @@ async function start(place: HTMLElement): Promise<void> {
   // Office has themes of its own, whatever the system's is.
   if (inExcel && Office.context.officeTheme)
     place.dataset.theme = isDark(Office.context.officeTheme) ? "dark" : "light";
-  mountPane(place, inExcel ? new ExcelWorkbookHost() : undefined);
+  await mountPane(place, inExcel ? new ExcelWorkbookHost() : undefined);
 }
 
 /** By the colour that Office itself writes on: older ones do not say whether their theme is dark. */

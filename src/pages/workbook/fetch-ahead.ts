@@ -1,3 +1,6 @@
+import { languageIds } from "../../words/languages";
+import { messagesIn } from "../../words/messages-in";
+
 /**
  * Fetches, once the sheet stands and nothing else is to be done, whatever the page needs later to show and save the work: the
  * program that serves it may be ended, or the network fail, before anybody asks for a download.
@@ -10,6 +13,8 @@ export async function fetchAhead(): Promise<void> {
     () => import("../../xlsx/patch/patchable-book"),
     () => import("../../xlsx/patch/edits-between"),
     () => import("../../pane/mount-pane"),
+    () => import("../../pane/parts").then(({ fetchParts }) => fetchParts()),
+    ...languageIds.map((language) => () => messagesIn[language]()),
     () => import("./embedded-workbook-host"),
     () => import("./chart-picture"),
   ];

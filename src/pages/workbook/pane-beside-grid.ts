@@ -41,7 +41,7 @@ async function mount(place: HTMLElement, grid: Grid): Promise<void> {
     import("./embedded-workbook-host"),
   ]);
   const host = new EmbeddedWorkbookHost(grid);
-  mountPane(place, host, speak);
+  await mountPane(place, host, speak);
   // For the tests, and for the curious in the browser's console.
   Object.assign(globalThis, { workbookHost: host });
 }

@@ -1,15 +1,17 @@
 import { useEffect, useMemo, useRef, useState } from "react";
+import type { FunctionSpec } from "../../core/define";
 import { weight } from "../../core/quantities";
 import { chartedColumn } from "../../core/tables";
 import type { CellArea, WorkbookHost } from "../../host/workbook-host";
 import { type Entries, withAllOf, withoutField, withPicked } from "../../jobs/entries";
 import { type Field, inputsOf, type Job, listsOf, moreOf } from "../../jobs/job";
 import { answersOf, brokenFields, numberIn, readingsOf } from "../../jobs/job-answer";
-import { blockAt } from "../../jobs/job-block";
+import type { Filled } from "../../jobs/job-block";
 import { refusalInWords, refusedFields } from "../../jobs/refusals";
 import { decimalsOf, type WeightUnit } from "../../jobs/shown-number";
 import type { Messages, Says } from "../../words/messages";
-import { AnswerPicture } from "../pictures/answer-picture";
+import { Later } from "../later";
+import { answerPicture, writeBlock } from "../parts";
 import { useMessages } from "../use-messages";
 import type { FormState } from "./form-state";
 import { JobCautions } from "./job-cautions";
@@ -19,7 +21,6 @@ import { JobRows } from "./job-rows";
 import { MoreFields } from "./more-fields";
 import { pickId } from "./pick-button";
 import { inWords, usePicked } from "./use-picked";
-import { WriteBlock } from "./write-block";
 
 interface JobFormProps {
   readonly job: Job;
@@ -112,7 +113,7 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
     field?.closest("details")?.setAttribute("open", "");
     field?.focus();
   };
-  const block = (place: { sheet: string; row: number; column: number }) => {
+  const filled = (): Filled | Says => {
     const refusal = answers?.find((answer) => answer.refusal !== undefined)?.refusal;
     const wanting = broken[0] ?? [...refused.keys()][0];
     if (wanting !== undefined) goTo(wanting);
@@ -122,7 +123,7 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
       return (messages: Messages) =>
         messages.joined.sentences([messages.problems.noAnswer, messages.answer.refused(why(messages))]);
     }
-    return blockAt({ job, entries, readings, answers, wording: fine }, place);
+    return { job, entries, readings, answers, wording: fine };
   };
 
   return (
@@ -153,26 +154,26 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
       />
       <JobPreview job={job} answers={answers} entries={entries} wording={fine} />
       {answers
-        ?.filter(({ refusal, waits }) => refusal === undefined && !waits)
+        ?.filter(({ spec, refusal, waits }) => hasPicture(spec) && refusal === undefined && !waits)
         .map(({ spec, given, grid }) => (
-          <AnswerPicture
+          <Later
             key={spec.id}
-            spec={spec}
-            given={given}
-            rows={grid}
-            limit={limit}
-            unit={messages.units[unit]}
+            part={answerPicture}
+            given={{ spec, given, rows: grid, limit, unit: messages.units[unit] }}
           />
         ))}
       {host === undefined ? (
         <p className="help">{messages.shell.noWorkbook}</p>
       ) : (
-        <WriteBlock
-          host={host}
-          blockAt={block}
-          title={messages.jobs[job.id]?.title ?? ""}
-          hasChart={job.functions.some((spec) => chartedColumn(spec) !== undefined)}
-          picked={Object.values(entries).flatMap(({ picked }) => (picked ? [picked] : []))}
+        <Later
+          part={writeBlock}
+          given={{
+            host,
+            filled,
+            title: messages.jobs[job.id]?.title ?? "",
+            hasChart: job.functions.some((spec) => chartedColumn(spec) !== undefined),
+            picked: Object.values(entries).flatMap(({ picked }) => (picked ? [picked] : [])),
+          }}
         />
       )}
       {Object.keys(entries).length === 0 ? null : (
@@ -192,6 +193,8 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
     </form>
   );
 }
+
+const hasPicture = ({ result }: FunctionSpec): boolean => "picture" in result && result.picture !== undefined;
 
 /** What of a selection each field gets; a text or the number of columns says what to select instead. */
 function areasFor(fields: readonly Field[], selection: CellArea) {

@@ -1,17 +1,17 @@
 import { useEffect, useRef, useState } from "react";
 import { placesOf } from "../../host/block-cells";
 import type { Block, CellArea, CellPlace, WorkbookHost } from "../../host/workbook-host";
-import type { BlockOfJob } from "../../jobs/job-block";
+import { type BlockOfJob, blockAt, type Filled } from "../../jobs/job-block";
 import type { Says } from "../../words/messages";
 import { addressOf } from "../../workbook/addresses";
 import { referenceTo } from "../../workbook/references";
 import { useMessages } from "../use-messages";
 import { inWords } from "./use-picked";
 
-interface WriteBlockProps {
+export interface WriteBlockProps {
   readonly host: WorkbookHost;
-  /** The block for a place, or why there is none. */
-  readonly blockAt: (place: CellPlace) => BlockOfJob | Says;
+  /** What the block is made of, or why there is none. */
+  readonly filled: () => Filled | Says;
   /** What a new sheet for it is called. */
   readonly title: string;
   /** Whether the block has a chart that can be written with it. */
@@ -30,7 +30,7 @@ interface Question {
 const mostNamed = 12;
 
 /** The button that writes a block at the selected cell. Filled cells are not touched before someone says so. */
-export function WriteBlock({ host, blockAt, title, hasChart, picked }: WriteBlockProps) {
+export function WriteBlock({ host, filled, title, hasChart, picked }: WriteBlockProps) {
   const messages = useMessages();
   const { write } = messages;
   const selected = useSelectedCell(host);
@@ -72,18 +72,19 @@ export function WriteBlock({ host, blockAt, title, hasChart, picked }: WriteBloc
     attempt(async () => {
       const { sheet, row, column } = await host.selection();
       const at = { sheet, row, column };
-      const block = blockAt(at);
-      if (typeof block === "function") return say({ says: block, isProblem: true });
+      const parts = filled();
+      if (typeof parts === "function") return say({ says: parts, isProblem: true });
+      const block = blockAt(parts, at);
       if (liesOver(block, at, picked)) return say({ says: ({ problems }) => problems.overPicked, isProblem: true });
       return writeAt(block, at, false);
     });
   const startOnNewSheet = () =>
     attempt(async () => {
       // No sheet is added for a block that there is none of.
-      const refusal = blockAt({ sheet: "", row: 0, column: 0 });
-      if (typeof refusal === "function") return say({ says: refusal, isProblem: true });
+      const parts = filled();
+      if (typeof parts === "function") return say({ says: parts, isProblem: true });
       const at = { sheet: await host.addSheet(title), row: 0, column: 0 };
-      const block = blockAt(at) as BlockOfJob;
+      const block = blockAt(parts, at);
       await host.write(block, at);
       await host.goTo(at);
       return finish(block, ({ write }) => write.writtenOnNewSheet(at.sheet));

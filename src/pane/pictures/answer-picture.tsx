@@ -14,7 +14,7 @@ import { type Fills, FillsPicture } from "./fills-picture";
 import { LotPicture, type LotStage } from "./lot-picture";
 import { type LotFlagWord, type LotOutturn, OutturnPicture } from "./outturn-picture";
 
-interface AnswerPictureProps {
+export interface AnswerPictureProps {
   /** The function that gave the rows. */
   readonly spec: FunctionSpec;
   readonly given: readonly unknown[];

@@ -1,0 +1,23 @@
+/** What the pages of functions say to be careful of, by ids. Written by npm run generate. */
+export const cautionsOfFunctions: Readonly<Record<string, readonly string[]>> = {
+  OVENMOISTURE: ["sale-limit"],
+  OVENMEAN: ["sale-limit"],
+  MOISTURENOW: ["sale-limit"],
+  RESTATECONTENT: ["sale-limit"],
+  TARGETWEIGHT: ["hot-pan"],
+  FIRINGTARGET: ["hot-pan", "carbon-monoxide"],
+  FIRINGMOISTURE: ["hot-pan"],
+  LOSSMEANINGS: ["hot-pan"],
+  WATERTOREMOVE: ["hot-pan"],
+  DRYINGSTEPS: ["hot-pan", "carbon-monoxide", "warm-leaf", "dust"],
+  CHARGEPLAN: ["hot-pan", "carbon-monoxide"],
+  PACKPLAN: ["paid-weight", "dust"],
+  PACKCHECK: ["paid-weight", "sale-limit"],
+  STOCKBALANCE: ["paid-weight"],
+  SEASONTABLE: ["paid-weight"],
+  SCALEERROR: ["paid-weight"],
+  CONVERTWEIGHT: ["paid-weight"],
+  TURNTIMES: ["warm-leaf"],
+  DAYPLAN: ["hot-pan", "carbon-monoxide", "warm-leaf"],
+  DRYINGTIME: ["dust", "hot-pan", "carbon-monoxide"],
+};
