@@ -4,7 +4,7 @@ import { turnTimes } from "../core/time/turn-times";
 import { isExample, type Wording } from "../jobs/entries";
 import { fieldsOf, type Job } from "../jobs/job";
 import { answersOf, readingsOf } from "../jobs/job-answer";
-import { columnsOf } from "../jobs/job-block";
+import { columnsOf } from "../jobs/answer-columns";
 import { jobs } from "../jobs/jobs";
 import type { DueWork } from "../words/phone";
 import type { Lot } from "./lot";

@@ -1,11 +1,18 @@
-import { expect, test, vi } from "vitest";
+import { afterAll, expect, test, vi } from "vitest";
 import { mustBe } from "../../../src/core/errors";
-import { hindrances } from "../../../src/pages/workbook/hindrances";
-import { KnownWorkbook } from "../../../src/pages/workbook/known-workbook";
-import { hindranceAfterAddress, waitsFor } from "../../../src/pages/workbook/words";
 import { placeOf } from "../../../src/workbook/addresses";
 
-vi.mock("../../../src/pane/settings", () => ({ keptSettings: { read: () => ({ language: "zh" }) } }));
+const settings = "../../../src/pane/settings";
+vi.doMock(settings, () => ({ keptSettings: { read: () => ({ language: "zh" }) } }));
+// The page's words remember which language is spoken; other tests of this process speak another.
+vi.resetModules();
+const { hindrances } = await import("../../../src/pages/workbook/hindrances");
+const { KnownWorkbook } = await import("../../../src/pages/workbook/known-workbook");
+const { hindranceAfterAddress, waitsFor } = await import("../../../src/pages/workbook/words");
+afterAll(() => {
+  vi.doUnmock(settings);
+  vi.resetModules();
+});
 
 /** A book of two lots, the second load of which is a text. */
 const cells = {
