@@ -96,8 +96,8 @@ describe.skipIf(found === undefined)("the form of a job, beside a workbook in me
     expect(await marked("#balance-stages-1")).toBe(false);
     expect(await marked("#balance-stages-2")).toBe(true);
     await page.click(`text=${languages.zh.name}`);
+    await expect.poll(() => page.inputValue("#balance-stages-2")).toBe(chinese.examples.stages[1]);
     expect(await page.inputValue("#balance-stages-1")).toBe("leaf");
-    expect(await page.inputValue("#balance-stages-2")).toBe(chinese.examples.stages[1]);
   });
 
   test("keeps the keyboard in the form when a row, the example or a question goes", async () => {
@@ -310,7 +310,10 @@ describe.skipIf(found === undefined)("the form of a job, beside a workbook in me
   test.each(["en", "zh"] as const)(
     "says in plain words what the workbook refuses, and loses nothing (%s)",
     async (language) => {
-      if (language === "zh") await page.click(`text=${languages.zh.name}`);
+      if (language === "zh") {
+        await page.click(`text=${languages.zh.name}`);
+        await page.waitForSelector(`text=${chinese.tabs.jobs}`);
+      }
       const messages = language === "zh" ? chinese : english;
       await page.click("#open-turns");
       await page.fill("#turns-interval", "0:35");
