@@ -1,10 +1,10 @@
 /** What a lot is due for by the clock: turns of the wrapped leaf, firings of the day's plan. */
 import { dayPlan } from "../core/time/day-plan";
 import { turnTimes } from "../core/time/turn-times";
+import { columnsOf } from "../jobs/answer-columns";
 import { isExample, type Wording } from "../jobs/entries";
 import { fieldsOf, type Job } from "../jobs/job";
 import { answersOf, readingsOf } from "../jobs/job-answer";
-import { columnsOf } from "../jobs/answer-columns";
 import { jobs } from "../jobs/jobs";
 import type { DueWork } from "../words/phone";
 import type { Lot } from "./lot";

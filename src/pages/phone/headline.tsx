@@ -1,7 +1,7 @@
 import { Phrase } from "../../core/phrases";
+import { columnsOf } from "../../jobs/answer-columns";
 import type { Wording } from "../../jobs/entries";
 import type { JobAnswer } from "../../jobs/job-answer";
-import { columnsOf } from "../../jobs/answer-columns";
 import { shownNumber } from "../../jobs/shown-number";
 
 interface HeadlineProps {
