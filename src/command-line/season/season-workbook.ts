@@ -62,7 +62,11 @@ function tableSheet({ lots, unit }: Season, name: string, by: "plot" | "file"): 
       },
       ...table,
     ]),
-    columnWidths: widths(by === "file" ? 40 : 24, ...tableColumns.slice(1).map(() => 14)),
+    columnWidths: widths(
+      by === "file" ? 40 : 24,
+      ...tableColumns.slice(1).map(({ name }) => Math.max(12, name.length + 3)),
+    ),
+    rowHeights: { 0: 24 },
   };
 }
 
@@ -83,8 +87,8 @@ function lotsSheet({ lots, unit }: Season): Sheet {
     };
     put(0, file, text);
     put(1, sheet, text);
-    put(2, row, text);
-    put(3, lot, text);
+    put(2, row, name);
+    put(3, lot, name);
     put(4, date, typeof date === "number" ? day : text);
     put(5, plot === "" && namesPlots(lots) ? plotOf(lots[index] as SeasonLot) : plot, text);
     put(6, fresh, weights);
@@ -106,6 +110,8 @@ function lotsSheet({ lots, unit }: Season): Sheet {
 }
 
 const closing = "The lots end here: put in more rows above this line.";
+/** A name, be it a number. */
+const name: Style = { color: ink, align: "left" };
 const day: Style = { color: ink, format: "yyyy-mm-dd", align: "left" };
 const share = number("0.0%");
 
