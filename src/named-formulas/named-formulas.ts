@@ -69,7 +69,7 @@ export const namedFormulas: ReadonlyMap<string, NamedFormula> = new Map(
   ].map((formula) => [formula.name, formula]),
 );
 
-/** The names of these ids, and every name that they call, in the order of the whole list. */
+/** The formulas of these names, and of every name that they call, in the order in which files have names. */
 export function neededFor(names: Iterable<string>): readonly NamedFormula[] {
   const needed = new Set<string>();
   const add = (name: string): void => {
@@ -79,7 +79,10 @@ export function neededFor(names: Iterable<string>): readonly NamedFormula[] {
     for (const called of formula.calls) add(called);
   };
   for (const name of names) add(name.toUpperCase());
-  return [...namedFormulas.values()].filter(({ name }) => needed.has(name));
+  const inFile = ({ name }: NamedFormula): string => name.toLowerCase();
+  return [...namedFormulas.values()]
+    .filter(({ name }) => needed.has(name))
+    .sort((one, other) => (inFile(one) < inFile(other) ? -1 : 1));
 }
 
 /** The ids of the functions that have a named formula. */

@@ -1,16 +1,24 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { calculated, sampleBooks, sampleFile } from "../sample-books/sample-books";
+import { calculated, sampleBooks, sampleFile, withoutAddIn, withoutNeedOfAddIn } from "../sample-books/sample-books";
 import type { Sheet, Workbook } from "../workbook/workbook";
 import { readWorkbook } from "../xlsx/read-workbook";
 
 /** Builds the sample workbooks into a folder, as the sources make them today. Gives the names of the files. */
 export async function writeSamples(folder: string): Promise<readonly string[]> {
-  mkdirSync(folder, { recursive: true });
+  mkdirSync(join(folder, withoutAddIn), { recursive: true });
+  const written: string[] = [];
+  const write = (name: string, bytes: Uint8Array): void => {
+    writeFileSync(join(folder, name), bytes);
+    written.push(name);
+  };
   for (const [name, build] of Object.entries(sampleBooks)) {
-    writeFileSync(join(folder, name), await sampleFile(build));
+    const bytes = await sampleFile(build);
+    write(name, bytes);
+    const named = withoutNeedOfAddIn(bytes);
+    if (named) write(`${withoutAddIn}/${name}`, named);
   }
-  return Object.keys(sampleBooks);
+  return written;
 }
 
 /** Numbers at ten decimals, so that the last bit of another machine's arithmetic does not count. */

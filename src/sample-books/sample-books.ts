@@ -1,5 +1,7 @@
+import { leftFormulas } from "../engine/left-formulas";
 import { openInNode } from "../engine/node-workbook";
 import type { Workbook } from "../workbook/workbook";
+import { withCalledNames, withNamedFunctions } from "../xlsx/named-functions";
 import { writeWorkbook } from "../xlsx/write-workbook";
 import { dayAndPacking } from "./day-and-packing";
 import { excelCheck } from "./excel-check";
@@ -16,9 +18,9 @@ export const sampleBooks: Readonly<Record<string, () => Workbook>> = {
   "excel-check.xlsx": excelCheck,
 };
 
-/** The book with the results that the engine gives its formulas. */
+/** The book with the results that the engine gives its formulas. Those that it does not know keep what they have. */
 export async function calculated(book: Workbook): Promise<Workbook> {
-  const open = openInNode(book);
+  const open = openInNode(book, leftFormulas(book, { keepsChanging: false }));
   try {
     await open.calculate();
     return open.toWorkbook();
@@ -29,4 +31,13 @@ export async function calculated(book: Workbook): Promise<Workbook> {
 
 /** The bytes of a sample file. */
 export const sampleFile = async (build: () => Workbook): Promise<Uint8Array> =>
-  writeWorkbook(await calculated(build()));
+  withCalledNames(await writeWorkbook(await calculated(build())));
+
+/** The folder, beside the samples, of those that need no add-in. */
+export const withoutAddIn = "without-the-add-in";
+
+/** The same file without need of an add-in; undefined where it calls a function that has no named formula. */
+export function withoutNeedOfAddIn(bytes: Uint8Array): Uint8Array | undefined {
+  const { bytes: named, left } = withNamedFunctions(bytes);
+  return left.length === 0 ? named : undefined;
+}

@@ -15,6 +15,9 @@ export const withNamedFunctions = (bytes: Uint8Array): WithoutAddIn => renamed(b
 /** As the add-in's functions. */
 export const withAddInFunctions = (bytes: Uint8Array): WithoutAddIn => renamed(bytes, fromName);
 
+/** With the names that its formulas call already. */
+export const withCalledNames = (bytes: Uint8Array): Uint8Array => renamed(bytes, () => undefined).bytes;
+
 function toName(called: string): string | undefined {
   const id = idInFile(called);
   return id !== undefined && namedIds.has(id) ? `TEA_${id}` : undefined;

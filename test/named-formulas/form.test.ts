@@ -69,6 +69,11 @@ describe.each([...namedFormulas.values()])("$name", ({ name, formula, comment, c
     expect(stored).not.toMatch(/_xlpm\._xlop|\[/);
   });
 
+  test("has no number of more digits than a formula may hold", () => {
+    for (const [number] of formula.matchAll(/\d[\d.]*/g))
+      expect(number.replace(/\D|^0\.0*/g, "").length).toBeLessThan(16);
+  });
+
   test("calls names that there are", () => {
     for (const called of calls) expect(namedFormulas.has(called), called).toBe(true);
   });

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { sampleBooks, sampleFile } from "../../src/sample-books/sample-books";
+import { sampleBooks, sampleFile, withoutAddIn, withoutNeedOfAddIn } from "../../src/sample-books/sample-books";
 import { readWorkbook } from "../../src/xlsx/read-workbook";
 import { writeWorkbook } from "../../src/xlsx/write-workbook";
 
@@ -9,7 +9,19 @@ const rounded = (_: string, value: unknown) => (typeof value === "number" ? Numb
 
 describe("sample-workbooks/", () => {
   it("holds the files that the builder makes, and no others", () => {
-    expect(readdirSync("sample-workbooks").sort()).toEqual(Object.keys(sampleBooks).sort());
+    expect(readdirSync("sample-workbooks").sort()).toEqual([...Object.keys(sampleBooks), withoutAddIn].sort());
+  });
+
+  it("holds beside them those that need no add-in, made of the same files", () => {
+    const named = Object.keys(sampleBooks).flatMap((name) => {
+      const bytes = withoutNeedOfAddIn(new Uint8Array(readFileSync(`sample-workbooks/${name}`)));
+      return bytes ? [[name, bytes] as const] : [];
+    });
+    expect(readdirSync(`sample-workbooks/${withoutAddIn}`).sort()).toEqual(named.map(([name]) => name).sort());
+    expect(named.length).toBeGreaterThan(0);
+    for (const [name, bytes] of named) {
+      expect(readFileSync(`sample-workbooks/${withoutAddIn}/${name}`).equals(bytes), name).toBe(true);
+    }
   });
 
   it.each(Object.entries(sampleBooks))(
