@@ -13,7 +13,9 @@ test.skipIf(!existsSync(".git"))("texts are checked out with the line ends that 
 });
 
 test.skipIf(!existsSync(".git"))("workbooks and pictures are left as they are", () => {
-  const samples = readdirSync("sample-workbooks").map((name) => `sample-workbooks/${name}`);
+  const samples = readdirSync("sample-workbooks", { recursive: true, encoding: "utf8" })
+    .filter((name) => name.endsWith(".xlsx"))
+    .map((name) => `sample-workbooks/${name}`);
   for (const file of [...samples, "docs/guide/en-lot.png", "src/pages/excel/icons/icon-16.png"]) {
     expect(attributeOf("text", file), file).toBe("unset");
     // Both formats hold zero bytes, by which git would know them too; a text does not.
