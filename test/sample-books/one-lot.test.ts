@@ -181,11 +181,16 @@ describe("the sample lot", () => {
     expect(onLot("A3")).toMatch(/^Still the sample's, not yours: B5, B6, B10, B11, .* and 8 past lots\./);
     expect(onLot("C9")).toBe(" g");
     expect(onLot("C10")).toBe(" g  · sample");
-    expect(open.value("Firing card", "A3")).toMatch(
-      /^Still the sample's, not yours: After airing overnight, Sift-outs, .*the past lots behind the moisture\.$/,
+    // What has no room in two rows of the card is counted, and named where there is room.
+    expect(open.value("Firing card", "A3")).toBe(
+      "10 of the 11 numbers behind this card are still the sample's, not yours: the sheet Sample values has them. So are the past lots.",
     );
     const own = Object.fromEntries(sampleCells.map((address) => [address, (original(address) as number) * 1.01]));
     const pastLots = Object.fromEntries([6, 7, 8, 9, 10, 11, 12, 13].map((row) => [`C${row}`, 1000 + row]));
+    await lotWith({ ...own, [given.panLoad]: original(given.panLoad) as number });
+    expect(open.value("Firing card", "A3")).toBe(
+      "Still the sample's, not yours: Pan load wanted, the past lots behind the moisture.",
+    );
     await lotWith({ ...own, [given.freshMoisture]: 0.75, [given.readability]: null });
     expect(onLot("A3")).toBe("Still the sample's, not yours: 8 past lots.");
     expect(open.value("Firing card", "A3")).toBe("");

@@ -2,7 +2,7 @@ import type { Sheet, Style } from "../../workbook/workbook";
 import { grams } from "../look";
 import { type SheetBuilder, sheetBuilder } from "../sheet-builder";
 import { cardCharges, firstRoundRow, found, given, lastPlanRow, onLot, planRow, roundColumns, rounds } from "./places";
-import { cardCells, onSampleSheet, told } from "./sample-values";
+import { cardCells, onSampleSheet, sampleSheet, told } from "./sample-values";
 
 /** As many charges as fit on an A5 page in type that is read at arm's length. */
 const chargesOnCard = cardCharges / 2;
@@ -90,12 +90,17 @@ function charge({ put, styleRest, height }: SheetBuilder, row: number, number: n
   height(row + rounds + 1, 5);
 }
 
+/** So many letters have room in two rows of the card. */
+const longest = 140;
+
 /** A card at the pan must not pass invented weights for the maker's. */
 function whatIsSample(): string {
   const labels = onSampleSheet(told.onCard);
   const every = `${onSampleSheet(told.countOnCard)}=${cardCells.length}`;
   const past = `IF(ISBLANK(${onLot(given.freshMoisture)}),${onSampleSheet(told.pastLots)},0)`;
-  const some = `"Still the sample's, not yours: "&${labels}&IF(${past}>0,IF(${labels}="","",", ")&"the past lots behind the moisture","")&"."`;
+  const list = `"Still the sample's, not yours: "&${labels}&IF(${past}>0,IF(${labels}="","",", ")&"the past lots behind the moisture","")&"."`;
+  const count = `${onSampleSheet(told.countOnCard)}&" of the ${cardCells.length} numbers behind this card are still the sample's, not yours: the sheet ${sampleSheet} has them."&IF(${past}>0," So are the past lots.","")`;
+  const some = `IF(LEN(${list})>${longest},${count},${list})`;
   return `=IF(${every},"Every number on this card is the sample's, and invented.",IF(OR(${labels}<>"",${past}>0),${some},""))`;
 }
 
