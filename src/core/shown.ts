@@ -31,9 +31,12 @@ export function span(seconds: number): string {
   return seconds % 60 === 0 ? typed : `${typed}:${two(seconds % 60)}`;
 }
 
-/** A time of day as a clock shows it, a span as hours and minutes; both as the spreadsheet counts them, in days. */
+/**
+ * A time of day as a clock shows it, a span as hours and minutes; both as the spreadsheet counts them, in days. A minute
+ * shows until it is over, as on a clock and in a cell: 13:04:59 is 13:04.
+ */
 export function shownTime(days: number, { kind }: Quantity): string {
-  const minutes = Math.round(days * 1440);
+  const minutes = Math.floor(Math.round(days * 86_400) / 60);
   const hours = Math.floor(minutes / 60);
   const shown = kind === "time of day" ? String(hours % 24).padStart(2, "0") : hours;
   return `${shown}:${String(minutes % 60).padStart(2, "0")}`;

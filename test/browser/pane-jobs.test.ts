@@ -22,6 +22,9 @@ const jobs = [
   { job: "route", field: "weight", typed: "1010", changed: "880" },
   { job: "finished", field: "freshWeight", typed: "1205", changed: "1168" },
   { job: "turns", field: "interval", typed: "0:30", changed: "0:40" },
+  { job: "day", field: "weight", typed: "1540", changed: "1130" },
+  { job: "ready", field: "weight", typed: "415", changed: "424" },
+  { job: "tins", field: "finishedWeight", typed: "1503.5", changed: "1290" },
   { job: "season", field: "freshWeights-1", typed: "1405", changed: "1290" },
   { job: "balance", field: "weights-3", typed: "447", changed: "455" },
   { job: "fit", field: "weights-3", typed: "449", changed: "454" },
@@ -72,7 +75,9 @@ const sorted = (answers: readonly (readonly (readonly string[])[])[]): string[] 
 /** The answers in the sheet. Below its table a fit has a verdict, which the pane says in a sentence of its own. */
 async function computed(page: Page, sheet: string, promised: readonly string[][][]): Promise<string[]> {
   const longest = Math.max(...promised.map(({ length }) => length));
-  return sorted((await answersIn(page, sheet)).map(({ rows }) => rows.slice(0, longest)));
+  const answers = (await answersIn(page, sheet)).map(({ rows }) => rows.slice(0, longest));
+  // One that waits for a reading shows nothing here, and says so in the pane.
+  return sorted(answers.filter((rows) => rows.flat().some((text) => text !== "")));
 }
 
 /** Goes from field to field with the keyboard, as long as that takes. */

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
+import { clock, timeSpan } from "../../src/core/quantities";
 import { isSheetError } from "../../src/core/sheet-error";
-import { looksLikeNumber, shortened, shown } from "../../src/core/shown";
+import { looksLikeNumber, shortened, shown, shownTime } from "../../src/core/shown";
 
 describe("a value in a message", () => {
   test("is a number to ten digits, TRUE, FALSE, a blank, a quoted text, the code of an error or of another type", () => {
@@ -32,4 +33,15 @@ test("an error of the sheet has a code and a message, both texts", () => {
 test("text looks like a number when digits and the signs beside them are all there is", () => {
   expect(["12", "-3,5", "76 %", "１２．５", "1'000"].map(looksLikeNumber)).toEqual(new Array(5).fill(true));
   expect(["", "-", "12 g", "g 12", "plot 3", "x12"].map(looksLikeNumber)).toEqual(new Array(6).fill(false));
+});
+
+test("a minute shows until it is over, as in a cell, and one that doubles fall short of is there", () => {
+  const at = (hours: number, minutes: number, seconds: number) => (hours * 3600 + minutes * 60 + seconds) / 86_400;
+  expect(shownTime(at(13, 4, 59), clock)).toBe("13:04");
+  expect(shownTime(at(27, 4, 59), clock)).toBe("03:04");
+  expect(shownTime(at(0, 20, 0), timeSpan)).toBe("0:20");
+  for (let minute = 0; minute < 1440; minute += 1) {
+    const shown = `${String(Math.floor(minute / 60)).padStart(2, "0")}:${String(minute % 60).padStart(2, "0")}`;
+    expect(shownTime(minute / 1440, clock)).toBe(shown);
+  }
 });

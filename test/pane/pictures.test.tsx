@@ -61,7 +61,7 @@ describe("the pictures of the clock and the tin", () => {
     const given = [minutes([0, 20, 40, 60, 80, 100]), list([420, 381.5, 351, 327.5, 309.5, null]), 265.3, 258.5];
     const markup = markupOf(calledAsGiven(dryingTime, given));
     expect(alternativeOf(markup)).toBe(
-      "5 readings, 420 g → 309.5 g; the target is 265.3 g. It comes between 11:09 and 13:05. Likely at 12:31.",
+      "5 readings, 420 g → 309.5 g; the target is 265.3 g. It comes between 11:09 and 13:04. Likely at 12:31.",
     );
     expect(tableOf(markup).length).toBe(1 + 5 + 3);
     expect(alternativeOf(markupOf(calledAsGiven(dryingTime, [...given.slice(0, 3), null])))).not.toContain("between");
