@@ -1,6 +1,7 @@
 /**
  * `npm run generate` writes docs/functions, docs/checks.md and signatures.json from the catalogue, docs/how-sure.md with
- * its pictures from what `npm run calibrate` measured, docs/dependencies.md from the lockfile, docs/rooms.svg from the
+ * its pictures from what `npm run calibrate` measured, docs/named-formulas.md from the
+ * named formulas, docs/dependencies.md from the lockfile, docs/rooms.svg from the
  * imports of the sources, the Fluent tokens that the pane uses, src/pane/fluent-tokens.css, src/words/released.ts from
  * last-release.json, and src/jobs/cautions-of-functions.ts from the catalogue; with `--check` it writes nothing and fails when one of them is stale.
  */
@@ -17,6 +18,7 @@ import { fluentTokensFor } from "./fluent-tokens";
 import { functionPages } from "./function-pages";
 import { howSurePage, pictureOf } from "./how-sure-page";
 import { measuredFile, measuredStudies, staleStudies } from "./measured";
+import { namedFormulasPage } from "./named-formulas-page";
 import { picture } from "./picture";
 import { roomsOf } from "./rooms";
 import { roomsPicture } from "./rooms-picture";
@@ -26,6 +28,7 @@ const docsFolder = "docs/functions";
 const picturesFolder = "docs/how-sure";
 const checksFile = "docs/checks.md";
 const dependenciesFile = "docs/dependencies.md";
+const namedFormulasFile = "docs/named-formulas.md";
 const howSureFile = "docs/how-sure.md";
 const roomsFile = "docs/rooms.svg";
 const signaturesFile = "signatures.json";
@@ -49,6 +52,7 @@ function generatedFiles(project: string): Map<string, string> {
   return new Map([
     ...pages,
     [checksFile, asMarkdown(checksPage(catalogue))],
+    [namedFormulasFile, asMarkdown(namedFormulasPage(catalogue))],
     [howSureFile, asMarkdown(howSurePage(studies))],
     ...studies.map((study) => [`docs/${pictureOf(study)}`, picture(study)] as const),
     [dependenciesFile, asMarkdown(dependenciesPage(lockfile, (path) => sizeOfPackage(join(project, path))))],

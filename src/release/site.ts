@@ -13,6 +13,8 @@ const guides = [
   { file: "guide.md", title: "From picking to packing" },
   { file: "guide.zh.md", title: "从采摘到装罐" },
   { file: "sheet-check.md", title: "What the sheet check finds" },
+  { file: "without-the-add-in.md", title: "Without the add-in" },
+  { file: "named-formulas.md", title: "The functions as named formulas" },
   { file: "excel-check.md", title: "Checking the functions in a real Excel" },
   { file: "changelog.md", title: "Changelog" },
   { file: "dependencies.md", title: "What it stands on" },
