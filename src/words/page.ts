@@ -25,6 +25,7 @@ type PagePart =
   | "sort"
   | "print"
   | "download"
+  | "downloadNamed"
   | "open"
   | "ownFiles"
   | "back"
@@ -110,6 +111,8 @@ export interface PageWords {
     readonly downloadKept: string;
     readonly nobodyServes: string;
     readonly notMade: (reason: string) => string;
+    /** A file that needs no add-in, but for these functions. */
+    readonly madeWithoutAddIn: (still: readonly string[]) => string;
   };
   readonly opening: {
     readonly now: string;

@@ -286,6 +286,17 @@ describe.skipIf(!found)("the workbook page", () => {
     for (const [cell, value] of here) if (value !== "") expect(there.get(cell), cell).toBe(value);
   });
 
+  test("a file without need of the add-in has the functions in it, and says so", async () => {
+    await page.click("#menu summary");
+    const [download] = await Promise.all([page.waitForEvent("download"), page.click("#download-named")]);
+    const { names = [], sheets } = readWorkbook(await readFile(await download.path()));
+    const formulas = sheets.flatMap(({ cells }) => cells.flatMap(({ formula }) => formula ?? []));
+    expect(formulas.join("\n")).toContain("=TEA_CHARGECOUNT(");
+    expect(formulas.join("\n")).not.toContain("TEA.");
+    expect(names.map((each) => each.name)).toContain("TEA_CHARGECOUNT");
+    await expect.poll(status, patience).toContain("Its functions are in the file");
+  });
+
   test("a file of one's own opens beside the sample, and is kept by itself", async () => {
     await page.setInputFiles("#file", "sample-workbooks/one-lot.xlsx");
     expect(await page.textContent(".question")).toContain("the file itself is not changed");

@@ -11,6 +11,7 @@ export async function fetchAhead(): Promise<void> {
     () => import("../../xlsx/spreadsheet-writer").then(({ spreadsheetWriter }) => spreadsheetWriter()),
     () => import("../../xlsx/write-workbook"),
     () => import("../../xlsx/patch/patchable-book"),
+    () => import("../../xlsx/named-functions"),
     () => import("../../xlsx/patch/edits-between"),
     () => import("../../pane/mount-pane"),
     () => import("../../pane/parts").then(({ fetchParts }) => fetchParts()),

@@ -10,6 +10,25 @@ export async function downloadXlsx(workbook: Workbook, fileName: string): Promis
   download(new Blob([new Uint8Array(await writeWorkbook(workbook))], { type: spreadsheet }), fileName);
 }
 
+/**
+ * The same with functions called by name, which are in the file: it needs no add-in. Gives the functions that still need
+ * it. Throws a Refusal where that cannot be.
+ */
+export async function downloadWithoutAddIn(
+  workbook: Workbook,
+  original: Original | undefined,
+  fileName: string,
+): Promise<readonly string[]> {
+  const [{ withNamedFunctions }, { writeWorkbook }] = await Promise.all([
+    import("../../xlsx/named-functions"),
+    import("../../xlsx/write-workbook"),
+  ]);
+  const saved = original ? (await savedOwn(original, workbook)).bytes : await writeWorkbook(workbook);
+  const { bytes, left } = withNamedFunctions(saved);
+  downloadBytes(bytes, fileName);
+  return left;
+}
+
 /** What would be out of date in a file once it is saved with changes; throws a Refusal where a change cannot be saved. */
 export async function savedOwn(original: Original, now: Workbook): Promise<SavedOwn> {
   const [{ PatchableBook }, { editsBetween }, { leftFormulas }] = await Promise.all([

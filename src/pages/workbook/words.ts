@@ -42,6 +42,7 @@ export function sayHeader(): void {
   document.title = parts.title;
   for (const id of ["card", "sort", "print", "download", "open", "back"] as const) byId(id).textContent = parts[id];
   byId("own-files").textContent = parts.ownFiles;
+  byId("download-named").textContent = parts.downloadNamed;
   // Set for a file of the maker's own, which is not made anew.
   if (document.documentElement.dataset.saves === "file") byId("download").textContent = words().ownFile.save;
   const texts = { h1: parts.title, "#pane-button": parts.pane, summary: parts.menu } as const;

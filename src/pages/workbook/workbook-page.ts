@@ -9,7 +9,7 @@ import { showCharts } from "./charts";
 import { nameEngineParts } from "./engine-names";
 import { fetchAhead } from "./fetch-ahead";
 import { type Chosen, droppedFile, pickFile, picksFiles } from "./file-access";
-import { downloadAsText, downloadXlsx } from "./files";
+import { downloadAsText, downloadWithoutAddIn, downloadXlsx } from "./files";
 import { hasCardNumbers, isCard, printFiringCard } from "./firing-card";
 import { type Grid, openGrid } from "./grid";
 import { prepareHeader } from "./header";
@@ -165,6 +165,17 @@ function prepareActions(grid: Grid, problems: Problems, hasOwn: boolean, opened:
     } catch (problem) {
       const reason = problem instanceof Error ? problem.message : String(problem);
       showStatus(words().keeping.notMade(reason), "warning");
+    }
+  });
+  onClick("download-named", true, async () => {
+    await grid.finishTyping();
+    const { madeWithoutAddIn, notMade } = words().keeping;
+    try {
+      const today = new Date().toLocaleDateString("sv");
+      const left = await downloadWithoutAddIn(grid.workbook(), original, `${name} ${today} without the add-in.xlsx`);
+      showStatus(madeWithoutAddIn(left.map((id) => `TEA.${id}`)), "answer");
+    } catch (problem) {
+      showStatus(notMade(problem instanceof Error ? problem.message : String(problem)), "warning");
     }
   });
   onClick("back", sample !== undefined, async () => {

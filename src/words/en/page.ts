@@ -55,6 +55,7 @@ export const englishPage: PageWords = {
     sort: "Sort the table …",
     print: "Print the firing card",
     download: "Download .xlsx",
+    downloadNamed: "Save for phones and for people without the add-in",
     open: "Open .xlsx …",
     ownFiles: "Your files …",
     back: "Back to the sample …",
@@ -125,6 +126,10 @@ export const englishPage: PageWords = {
     nobodyServes:
       "Nobody serves this page any more, so it cannot open another workbook now. What you see still works: download it to take it along.",
     notMade: (reason) => `The file could not be made, so nothing was downloaded; your work is still here. (${reason})`,
+    madeWithoutAddIn: (still) =>
+      still.length === 0
+        ? "Downloaded. Its functions are in the file: Excel 2024 or Microsoft 365 works them out without the add-in, once editing is enabled."
+        : `Downloaded, but these functions still need the add-in: ${still.join(", ")}. Without it they show what they show now.`,
   },
   opening: {
     now: "Opening the workbook …",

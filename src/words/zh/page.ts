@@ -52,6 +52,7 @@ export const chinesePage: PageWords = {
     sort: "排序表格…",
     print: "打印炒茶卡",
     download: "下载 .xlsx",
+    downloadNamed: "保存一份不用加载项的（手机也能用）",
     open: "打开 .xlsx…",
     ownFiles: "自己的文件…",
     back: "回到示例…",
@@ -116,6 +117,10 @@ export const chinesePage: PageWords = {
     downloadKept: "下载保存的内容",
     nobodyServes: "提供此页面的程序已停止，现在打不开另一个工作簿。眼前的内容照常可用：请下载带走。",
     notMade: (reason) => `文件没有做成，什么也没有下载；内容还在这里。（${reason}）`,
+    madeWithoutAddIn: (still) =>
+      still.length === 0
+        ? "已下载。函数就在文件里：启用编辑后，Excel 2024 或 Microsoft 365 不用加载项也能计算。"
+        : `已下载，但这些函数仍需要加载项：${still.join("、")}。没有加载项时，它们保持现在的结果。`,
   },
   opening: {
     now: "正在打开工作簿…",
