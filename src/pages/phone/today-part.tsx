@@ -58,7 +58,7 @@ function LotOfToday({ lot, say }: { readonly lot: Lot; readonly say: (done: stri
         onChange={({ target }) => lots.put({ ...lot, name: target.value, changed: Date.now() })}
       />
       <p>
-        {today.weighings(lot.weighings.length)}. {today.keptSince(momentInWords(lot.begun, tag))}{" "}
+        {today.weighings(lot.weighings.length)} {today.keptSince(momentInWords(lot.begun, tag))}{" "}
         {lot.sent === undefined ? today.notSent : today.sentOn(momentInWords(lot.sent, tag))}
       </p>
       {last === undefined ? null : (

@@ -51,7 +51,7 @@ export const englishPhone: PhoneWords = {
   today: {
     intro: "The last lots, newest first. Send each on before the phone is needed for something else.",
     nothing: "Nothing is kept yet. Open a job and type.",
-    weighings: (count) => (count === 1 ? "1 weighing" : `${count} weighings`),
+    weighings: (count) => (count === 1 ? "1 weighing." : `${count} weighings.`),
     keptSince: (moment) => `Kept since ${moment}.`,
     sentOn: (moment) => `Last sent on ${moment}.`,
     notSent: "Not sent on yet.",

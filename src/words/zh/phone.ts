@@ -49,7 +49,7 @@ export const chinesePhone: PhoneWords = {
   today: {
     intro: "最近的批次，新的在前。手机要作别用之前，请把每一批发送出去。",
     nothing: "还没有保存任何内容。请打开一项工作开始输入。",
-    weighings: (count) => `称重 ${count} 次`,
+    weighings: (count) => `称重 ${count} 次。`,
     keptSince: (moment) => `自 ${moment} 起保存。`,
     sentOn: (moment) => `上次发送：${moment}。`,
     notSent: "还没有发送过。",
