@@ -58,6 +58,12 @@ test("the picture of the rooms is shown to developers", () => {
   expect(existsSync("docs/rooms.svg")).toBe(true);
 });
 
+test("the namespace stands once", () => {
+  expect(files.filter(({ text }) => /= "TEA"|\bTEA\\\./.test(text)).map(({ path }) => path)).toEqual([
+    "core/namespace.ts",
+  ]);
+});
+
 test("formulas are read in one place", () => {
   const readers = files.filter((file) => packagesImportedBy(file).includes("@borgar/fx"));
   expect(readers.map(({ path }) => path)).toEqual(["workbook/formula.ts"]);

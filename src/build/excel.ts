@@ -6,7 +6,7 @@
 
 import { cpSync } from "node:fs";
 import { resolve } from "node:path";
-import { namespace } from "../core/describe";
+import { namespace } from "../core/namespace";
 import { buildAddIn, localOrigin } from "./add-in";
 import { localCertificate } from "./certificate";
 import { serveAddIn } from "./serve-add-in";

@@ -1,6 +1,7 @@
 import type { FunctionSpec } from "../core/define";
-import { namespace, signature } from "../core/describe";
+import { signature } from "../core/describe";
 import { must } from "../core/errors";
+import { namespace } from "../core/namespace";
 import { type CellError, refusedCell } from "./values";
 
 /**

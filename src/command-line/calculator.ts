@@ -4,7 +4,7 @@ import { nearestNames } from "../cells/nearest-names";
 import { CellError, type CellValue, type Grid } from "../cells/values";
 import { wrongCount } from "../cells/wrong-count";
 import { catalogue } from "../core/catalogue";
-import { namespace } from "../core/describe";
+import { namespace } from "../core/namespace";
 import type { NodeWorkbook } from "../engine/node-workbook";
 import { cellIn } from "./cell-address";
 

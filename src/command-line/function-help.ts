@@ -3,8 +3,9 @@ import { CellError } from "../cells/values";
 import { catalogue } from "../core/catalogue";
 import { deferral } from "../core/cautions";
 import { groups } from "../core/define";
-import { accepts, formula, meaning, namespace, resultInWords, rowsOf, signature, whenBlank } from "../core/describe";
+import { accepts, formula, meaning, resultInWords, rowsOf, signature, whenBlank } from "../core/describe";
 import type { Entry } from "../core/entry";
+import { namespace } from "../core/namespace";
 import { writtenAnswer } from "./written-answer";
 
 /** Every function with what it answers, by group. */

@@ -2,10 +2,8 @@
 import type { Expected, ExpectedRefusal, FunctionSpec, Given, Parameter } from "./define";
 import { headers } from "./define";
 import { englishBeing } from "./english-refusals";
+import { namespace } from "./namespace";
 import type { Quantity } from "./quantities";
-
-/** The namespace of the worksheet names: TEA.OUTTURN. */
-export const namespace = "TEA";
 
 /** A function by a name without a dot, for where a name may hold none: TEA_OUTTURN. */
 export const plainName = (id: string): string => `${namespace}_${id}`;

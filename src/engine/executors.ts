@@ -15,8 +15,9 @@ import { bind } from "../cells/bind";
 import { CellError, type CellValue } from "../cells/values";
 import { wrongCount } from "../cells/wrong-count";
 import type { FunctionSpec, Parameter } from "../core/define";
-import { formula, meaning, namespace, typed, whenBlank } from "../core/describe";
+import { formula, meaning, typed, whenBlank } from "../core/describe";
 import type { Entry } from "../core/entry";
+import { namespace } from "../core/namespace";
 import type { ErrorMessages } from "./error-messages";
 
 type Executor = [new (name: string) => BaseFunction, string];

@@ -19,7 +19,7 @@ import {
   functionText,
 } from "@univerjs/engine-formula";
 import { catalogue } from "../core/catalogue";
-import { namespace } from "../core/describe";
+import { namespace } from "../core/namespace";
 import { type AstExpression, type Identifier, parse, tokenize } from "../workbook/formula";
 import { type TableColumns, tablesIn, withAddresses } from "../workbook/table-references";
 import { workableNames } from "../workbook/workable-names";

@@ -1,6 +1,6 @@
 import type { Check } from "../core/define";
-import { namespace } from "../core/describe";
 import type { Entry } from "../core/entry";
+import { namespace } from "../core/namespace";
 import type { Block, Page } from "./blocks";
 import { checksTable, isPublished, isTold } from "./checks-table";
 

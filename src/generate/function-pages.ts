@@ -7,7 +7,6 @@ import {
   columnsInWords,
   formula,
   meaning,
-  namespace,
   oneCellForm,
   plainName,
   resultInWords,
@@ -16,6 +15,7 @@ import {
   whenBlank,
 } from "../core/describe";
 import type { Entry } from "../core/entry";
+import { namespace } from "../core/namespace";
 import type { Block, Page } from "./blocks";
 import { cellText, checksTable, cited } from "./checks-table";
 import { howSureBlocks } from "./how-sure-page";

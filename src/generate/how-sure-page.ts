@@ -1,4 +1,4 @@
-import { namespace } from "../core/describe";
+import { namespace } from "../core/namespace";
 import type { Block, Page } from "./blocks";
 import { type MeasuredStudy, type MeasuredTable, shownCell } from "./measured";
 import { pictureInShort } from "./picture";

@@ -2,7 +2,8 @@ import { bind } from "../cells/bind";
 import { CellError, type CellValue } from "../cells/values";
 import { wrongCount } from "../cells/wrong-count";
 import type { FunctionSpec } from "../core/define";
-import { namespace, plainName } from "../core/describe";
+import { plainName } from "../core/describe";
+import { namespace } from "../core/namespace";
 import { daysByTheSheet } from "./days";
 
 type SheetValue = number | string | boolean;

@@ -1,5 +1,5 @@
 import { type FunctionSpec, headers } from "../core/define";
-import { namespace } from "../core/describe";
+import { namespace } from "../core/namespace";
 import { isInHundredths, isWeight, type Quantity, text } from "../core/quantities";
 import { chartedColumn, ownRows } from "../core/tables";
 import type { Block, CellArea, CellContent, CellPlace, Chart, WrittenCell } from "../host/workbook-host";

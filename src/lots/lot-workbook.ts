@@ -2,7 +2,7 @@
 import { bind } from "../cells/bind";
 import { CellError, type CellValue } from "../cells/values";
 import { chargePlan } from "../core/charges/charge-plan";
-import { namespace } from "../core/describe";
+import { namespace } from "../core/namespace";
 import { moisture, weight } from "../core/quantities";
 import { looks } from "../host/looks";
 import { cautionsOf, type Job } from "../jobs/job";

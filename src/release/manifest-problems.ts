@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { namespace } from "../core/describe";
+import { namespace } from "../core/namespace";
 import { elementAt, elementsNamed, parseXml, type XmlElement } from "../xlsx/container/xml-tree";
 
 /** The most characters that Excel takes in a short and in a long text of a manifest. */

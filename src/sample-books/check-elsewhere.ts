@@ -2,11 +2,13 @@
  * npm run check-proofs: LibreOffice works out the formulas of the samples that need no add-in, the proofs above all,
  * and every answer is held against the one of our own engine. Not part of `npm test`: it needs LibreOffice Calc.
  */
+
 import { execFileSync } from "node:child_process";
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
+import { mayCallOurs } from "../core/describe";
 import { addressOf } from "../workbook/addresses";
 import type { Cell, Workbook } from "../workbook/workbook";
 import { readWorkbook } from "../xlsx/read-workbook";
@@ -24,7 +26,7 @@ const alwaysCalculate = `<?xml version="1.0" encoding="UTF-8"?>
 <item oor:path="/${calc}/Formula/Load"><prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>0</value></prop></item>
 </oor:items>`;
 
-const needsAddIn = (cell: Cell): boolean => cell.formula?.includes("TEA.") === true;
+const needsAddIn = (cell: Cell): boolean => mayCallOurs(cell.formula ?? "");
 const isOurs = (cell: Cell): boolean => cell.formula !== undefined && !needsAddIn(cell) && cell.spill === undefined;
 
 /** The book with the answers of TEA functions as plain values, so that everything else can be worked out without them. */

@@ -3,7 +3,8 @@
  * functions younger than Excel 2007 carry a prefix, and so do the names that LET and LAMBDA introduce. Cells show
  * none of that.
  */
-import { idInCell, idInFile, namespace, savedName } from "../core/describe";
+import { idInCell, idInFile, savedName } from "../core/describe";
+import { namespace } from "../core/namespace";
 import { formulaPieces, type Piece } from "./formula";
 
 /** `=TEA.OUTTURN(B4,B5)` becomes `=_xldudf_TEA_OUTTURN(B4,B5)`. */

@@ -1,5 +1,6 @@
-import { namespace, savedName } from "../core/describe";
+import { savedName } from "../core/describe";
 import type { Entry } from "../core/entry";
+import { namespace } from "../core/namespace";
 import type { CellContent } from "../host/workbook-host";
 import {
   type AstExpression,

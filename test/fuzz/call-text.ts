@@ -1,6 +1,7 @@
 import { CellError } from "../../src/cells/values";
 import type { FunctionSpec } from "../../src/core/define";
-import { namespace, typed } from "../../src/core/describe";
+import { typed } from "../../src/core/describe";
+import { namespace } from "../../src/core/namespace";
 
 /** `TEA.OUTTURN(640,{150;«NaN»})`: a formula, with what cannot be typed between « and ». */
 export const callText = ({ id }: FunctionSpec, given: readonly unknown[]): string =>

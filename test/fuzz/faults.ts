@@ -3,7 +3,7 @@ import { CellError, type Grid } from "../../src/cells/values";
 import { wrongCount } from "../../src/cells/wrong-count";
 import { catalogue } from "../../src/core/catalogue";
 import type { FunctionSpec } from "../../src/core/define";
-import { namespace } from "../../src/core/describe";
+import { namespace } from "../../src/core/namespace";
 import type { Quantity } from "../../src/core/quantities";
 import type { Arguments } from "./junk";
 

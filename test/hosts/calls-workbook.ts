@@ -1,6 +1,7 @@
 import type { CellValue, Grid } from "../../src/cells/values";
 import type { Given } from "../../src/core/define";
-import { namespace, typed } from "../../src/core/describe";
+import { typed } from "../../src/core/describe";
+import { namespace } from "../../src/core/namespace";
 import { addressOf } from "../../src/workbook/addresses";
 import type { Cell, Sheet, Workbook } from "../../src/workbook/workbook";
 import { bareAnswer, type Call, type CallArgument, type Content, calls, isErrorCell, isRange } from "./calls";

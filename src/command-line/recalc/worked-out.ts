@@ -1,4 +1,5 @@
 /** A workbook with every formula worked out that can be, and what keeps the results that it came with. */
+import { mayCallOurs } from "../../core/describe";
 import { type Leaving, type LeftFormulas, leftFormulas } from "../../engine/left-formulas";
 import { type Cell, isErrorCode, type Workbook } from "../../workbook/workbook";
 
@@ -85,6 +86,6 @@ function whyFailed(cell: Cell, answer: Cell | undefined, isAsStored: boolean): s
     return "an answer of several cells where the file has one";
   // Our own functions know what they refuse.
   const isStored =
-    isAsStored && cell.value !== undefined && !isErrorCode(cell.value) && !/\bTEA\./i.test(cell.formula ?? "");
+    isAsStored && cell.value !== undefined && !isErrorCode(cell.value) && !mayCallOurs(cell.formula ?? "");
   return isStored && isErrorCode(value) ? `an error (${value}) that comes out here alone` : undefined;
 }

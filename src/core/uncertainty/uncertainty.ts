@@ -12,6 +12,7 @@ import {
   settingList,
 } from "../define";
 import { must, mustBe } from "../errors";
+import { namespace } from "../namespace";
 import { Phrase } from "../phrases";
 import { anyNumber, moisture, moistureError, share, standardError, text } from "../quantities";
 import { gum, nistTn1297, quam } from "../sources";
@@ -82,10 +83,8 @@ export const uncertaintyOf = (functions: () => readonly FunctionSpec[]) =>
   });
 
 function smoothFunction(functions: readonly FunctionSpec[], functionName: string): FunctionSpec {
-  const id = functionName
-    .trim()
-    .toUpperCase()
-    .replace(/^TEA\./, "");
+  const name = functionName.trim().toUpperCase();
+  const id = name.startsWith(`${namespace}.`) ? name.slice(namespace.length + 1) : name;
   const found = functions.find((spec) => spec.id === id);
   if (found?.smooth === true) return found;
   const ids = functions.flatMap((spec) => (spec.smooth === true ? [spec.id] : []));

@@ -1,5 +1,5 @@
 /// <reference types="office-js" />
-import { namespace } from "../../core/describe";
+import { namespace } from "../../core/namespace";
 import { HostProblem } from "../../host/host-problem";
 import type { CellContent, CellPlace } from "../../host/workbook-host";
 import { problemFrom } from "./excel-problems";

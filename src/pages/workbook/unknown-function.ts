@@ -1,7 +1,7 @@
 /** What a misspelt function may have been meant for. */
 import { calledNames } from "../../cells/formula-text";
 import { nearestNames } from "../../cells/nearest-names";
-import { namespace } from "../../core/describe";
+import { namespace } from "../../core/namespace";
 
 export interface UnknownFunction {
   readonly name: string;
