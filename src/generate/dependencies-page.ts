@@ -48,7 +48,7 @@ export function dependenciesPage(lockfile: Lockfile, sizeOf: (path: string) => n
         }),
       },
       {
-        paragraph: `Together ${runtime.length} packages, ${megabytes(total(runtime.map(([path]) => path)))} as installed; what builds and tests comes on top, and what the tests alone hold the project against (Microsoft's runtime, its checker and its mock, another reader of .xlsx) has a lockfile of its own in test/, from which npm test and npm run lint install it. Packages that two of these bring are counted with each.`,
+        paragraph: `Together ${runtime.length} packages, ${megabytes(total(runtime.map(([path]) => path)))} as installed; what builds and tests comes on top, among it @ironcalc/wasm, a second spreadsheet engine in which the tests work out the named formulas, and what the tests alone hold the project against (Microsoft's runtime, its checker and its mock, another reader of .xlsx) has a lockfile of its own in test/, from which npm test and npm run lint install it. Packages that two of these bring are counted with each.`,
       },
       { heading: "Licences", level: 2 },
       {
