@@ -19,9 +19,10 @@ export interface Scene {
   readonly name: string;
   readonly width: number;
   readonly height: number;
-  /** Of the workbook that is open when the scene begins. */
-  readonly workbook: "one-lot" | "season";
-  /** Leads up to what is shown, from a page that has just been opened or from any other scene of its size and workbook. */
+  /** Where it begins, under the address of the workbook page, and what is there once the page can be used. */
+  readonly opens: string;
+  readonly ready: string;
+  /** Leads up to what is shown, from a page that has just been opened or from any other scene of its size and address. */
   readonly act: (page: Page) => Promise<void>;
   /** The part of the page that is in the picture. */
   readonly part: string;
@@ -29,8 +30,11 @@ export interface Scene {
   readonly cells?: readonly { readonly sheet: string; readonly rows: number; readonly columns: number }[];
 }
 
-const pane = { width: 420, height: 1000, part: "#pane .preview", workbook: "one-lot" } as const;
-const wide = { width: 1280, height: 800, part: "body" } as const;
+const grid = { opens: "?workbook=one-lot", ready: "html[data-ready]" } as const;
+const pane = { ...grid, width: 420, height: 1000, part: "#pane .preview" } as const;
+const wide = { ...grid, width: 1280, height: 800, part: "body" } as const;
+const season = { ...wide, opens: "?workbook=season" } as const;
+const phone = { opens: "phone/", ready: ".jobs", width: 390, height: 780, part: "main" } as const;
 
 const openPane = async (page: Page, tab: string): Promise<void> => {
   if (await page.locator("#pane").isHidden()) await page.click("#pane-button");
@@ -60,14 +64,12 @@ export const scenes: readonly Scene[] = [
   {
     name: "lot",
     ...wide,
-    workbook: "one-lot",
     act: async () => {},
     cells: [{ sheet: "Lot", rows: 28, columns: 10 }],
   },
   {
     name: "check",
-    ...wide,
-    workbook: "season",
+    ...season,
     act: async (page) => {
       await openPane(page, "check");
       await page.click("#pane-page button.primary");
@@ -77,10 +79,18 @@ export const scenes: readonly Scene[] = [
   },
   {
     name: "season",
-    ...wide,
-    workbook: "season",
+    ...season,
     act: (page) => showSheet(page, "Season"),
     cells: [{ sheet: "Season", rows: 22, columns: 15 }],
+  },
+  {
+    name: "phone",
+    ...phone,
+    act: async (page) => {
+      await page.click("#open-moisture");
+      const typed = { startWeight: "600", startMoisture: "75", weightNow: "375" };
+      for (const [field, text] of Object.entries(typed)) await page.fill(`#moisture-${field}`, text);
+    },
   },
 ];
 

@@ -9,7 +9,7 @@ export type Language = keyof typeof languages;
 export function visits(): Scene[][] {
   const together = new Map<string, Scene[]>();
   for (const scene of scenes) {
-    const key = `${scene.workbook} ${scene.width} ${scene.height}`;
+    const key = `${scene.opens} ${scene.width} ${scene.height}`;
     together.set(key, [...(together.get(key) ?? []), scene]);
   }
   return [...together.values()];
@@ -25,12 +25,12 @@ export async function visit(
 ): Promise<void> {
   const [first] = together;
   if (first === undefined) return;
-  const { width, height, workbook } = first;
+  const { width, height, opens, ready } = first;
   const visitor = await browser.newContext({ locale: languages[language], viewport: { width, height } });
   try {
     const page = await visitor.newPage();
-    await page.goto(`${address}?workbook=${workbook}`);
-    await page.waitForSelector("html[data-ready]", { timeout: 120_000 });
+    await page.goto(`${address}${opens}`);
+    await page.waitForSelector(ready, { timeout: 120_000 });
     for (const scene of together) {
       await scene.act(page);
       await tell(scene, await settled(page, scene), page);
