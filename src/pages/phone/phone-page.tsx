@@ -2,7 +2,7 @@ import { createRoot } from "react-dom/client";
 import { languageOf } from "../../words/languages";
 import { phoneIn } from "../../words/phone-in";
 import { installWorker } from "./install-worker";
-import { readLots } from "./kept-lots";
+import { keepAtLastMoment, readLots } from "./kept-lots";
 import { Phone } from "./phone";
 import { keptSettings } from "./settings";
 import "../../pane/all-styles";
@@ -14,6 +14,7 @@ async function start(place: HTMLElement): Promise<void> {
   const language = settings.language ?? languageOf(navigator.language);
   const [speech, kept] = await Promise.all([phoneIn[language](), readLots().catch(() => undefined)]);
   createRoot(place).render(<Phone settings={settings} language={language} speech={speech} kept={kept} />);
+  addEventListener("pagehide", keepAtLastMoment);
   installWorker();
 }
 
