@@ -52,21 +52,22 @@ const spills: Place = {
   rows: 100,
   open: async (page, address) => {
     await openWorkbook(page, address);
-    await openOwn(page, "spills.xlsx", spillingBook());
+    await addSpills(page);
   },
 };
 
 export const places: readonly Place[] = [lot, lots, feeding, spills];
 
-/** A hundred rows, each with a formula that fills the two cells beside it. */
-function spillingBook(): Workbook {
-  const cells = Array.from({ length: 100 }, (_, index) => ({
-    row: index + 1,
-    column: 0,
-    formula: "={1,2,3}*ROW()",
-    spill: { rows: 1, columns: 3 },
-  }));
-  return { name: "spills", sheets: [{ name: "Spills", cells, columnWidths: {}, rowHeights: {}, merges: [] }] };
+/**
+ * A sheet of a hundred rows, each with a formula that fills the two cells beside it. Not in a file of one's own, which
+ * refuses to be typed over there.
+ */
+async function addSpills(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    const sheet = workbookGrid.api.getActiveWorkbook()?.create("Spills", 120, 10);
+    for (let row = 1; row <= 100; row += 1) sheet?.getRange(row, 0).setValue({ f: "={1,2,3}*ROW()" });
+  });
+  await page.waitForFunction(() => workbookGrid.shown("Spills", 100, 2) === "303");
 }
 
 /** Thirty weights, each with ten formulas that hang on it, beside it and at the same place of another sheet. */
