@@ -55,6 +55,8 @@ function callOf({ spec }: Entry, given: readonly unknown[]): Call | undefined {
   if (given.every((argument) => argument === null || argument === undefined)) return undefined;
   const whole = given.map(argumentOf);
   if (whole.includes(undefined)) return undefined;
+  // See `everywhere` among the differences.
+  if (spec.parameters.some(({ takes }, place) => takes === "list" && whole[place] === "")) return undefined;
   if (spec.parameters.some(({ name }, place) => name === "confidence" && !isUsual(whole[place]))) return undefined;
   const call = { name: "", spec, given: whole as CallArgument[] };
   return answerTo(call).length > tallest ? undefined : { ...call, name: `${spec.id} ${JSON.stringify(whole)}` };

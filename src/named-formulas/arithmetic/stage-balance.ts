@@ -32,5 +32,5 @@ const leafMoisture = 'IF(taken=0,0,IF(own<>"",own,IF(moisture="",#VALUE!,moistur
 
 export const stageBalanceArithmetic = arithmetic(
   stageBalance,
-  `LET(places,SEQUENCE(_TEA_ROWS(weights)),end,MAX(MAP(places,moistures,LAMBDA(place,moisture,IF(moisture="",0,place)))),IF(end=0,"",LET(first,MIN(MAP(places,moistures,LAMBDA(place,moisture,IF(moisture="",end,place)))),leaf,MAP(removed,LAMBDA(taken,IF(taken="",0,taken))),leafMoistures,MAP(leaf,removedMoistures,moistures,LAMBDA(taken,own,moisture,${leafMoisture})),early,SUM(MAP(places,leaf,LAMBDA(place,taken,IF((place<=first)*(taken<>0),1,0)))),IF(early+_TEA_REFUSED(leafMoistures)>0,#VALUE!,${balance}))))`,
+  `IF(IF(INDEX(removed,1,1)="",0,INDEX(removed,1,1))<>0,#VALUE!,LET(places,SEQUENCE(_TEA_ROWS(weights)),end,MAX(MAP(places,moistures,LAMBDA(place,moisture,IF(moisture="",0,place)))),IF(end=0,"",LET(first,MIN(MAP(places,moistures,LAMBDA(place,moisture,IF(moisture="",end,place)))),leaf,MAP(removed,LAMBDA(taken,IF(taken="",0,taken))),leafMoistures,MAP(leaf,removedMoistures,moistures,LAMBDA(taken,own,moisture,${leafMoisture})),early,SUM(MAP(places,leaf,LAMBDA(place,taken,IF((place<=first)*(taken<>0),1,0)))),IF(early+_TEA_REFUSED(leafMoistures)>0,#VALUE!,${balance})))))`,
 );
