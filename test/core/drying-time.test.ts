@@ -100,6 +100,13 @@ describe("a row of moments", () => {
     );
   });
 
+  test("keeps late from falling before early where weights differ by their last bit", () => {
+    const times = [0.4, 0.401, 0.402, 0.403, 0.404];
+    const weights = [800, 800, 800, 800, 799.9999999999998];
+    const [early, , late] = dryingTime.calculate(times, weights, 799.9999999999916, 7.999999999999916);
+    expect(late as number).toBeGreaterThanOrEqual(early as number);
+  });
+
   test("does not change with rows that are ruled ahead", () => {
     fc.assert(
       fc.property(rows, ({ times, weights, target, end }) => {

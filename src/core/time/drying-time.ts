@@ -100,7 +100,8 @@ export const dryingTime = defineFunction({
     const pace = atLastPace(before, last, targetWeight);
     const within = (moment: number): Moment => inReach(Math.max(last.time, moment), first, last, targetWeight);
     if (endWeight !== undefined) {
-      const slowing = inStep(before, last, targetWeight, (endWeight + targetWeight) / 2);
+      // Never before the pace, but for the last bits of weights that hardly differ.
+      const slowing = Math.max(pace, inStep(before, last, targetWeight, (endWeight + targetWeight) / 2));
       const likely = readings.length < fewestForFit ? undefined : byPage(readings, targetWeight, endWeight);
       if (likely === undefined) return [within(pace), "", within(slowing), end];
       return [within(Math.min(pace, likely)), within(likely), within(Math.max(slowing, likely)), end];
