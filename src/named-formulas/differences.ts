@@ -32,7 +32,7 @@ export const everywhere: readonly string[] = [
   "A refusal is its code alone, #VALUE! or #N/A: only the add-in says in words which argument must be what.",
   "A spreadsheet compares fifteen digits: a moisture of 0.9999999999999999 counts as 1 and is refused, and numbers smaller than a billionth may count as 0.",
   "Spaces in the middle of a word of a choice count as one, and only plain spaces around it are passed over.",
-  "A list that is no range but one empty text counts as one blank cell; the add-in takes it for no row at all.",
+  "A list that is no range but one empty text, or a 0 where a weight or a count must stand, counts as one blank cell; the add-in takes it for no row at all.",
   "Of SAMPLEMEAN, more than a thousand readings needed may come out a hundred-thousandth otherwise, where the spreadsheet's T.INV.2T does.",
   "A number that stands for a name is written as the spreadsheet writes it.",
   "Digits typed as text beside a row in which nothing was weighed are passed over with the row; the add-in refuses them.",

@@ -20,6 +20,8 @@ const bounds = [1, 0.5, 0.2, 0.05, 0.025, 1e12];
 function isTold(value: number): boolean {
   const size = Math.abs(value);
   if (size < 1e-9 || size > 1e300) return size === 0;
+  const offWhole = Math.abs(size - Math.round(size));
+  if (offWhole > 0 && offWhole < 1e-13 * size) return false;
   return bounds.every((bound) => size === bound || Math.abs(size / bound - 1) > 1e-13);
 }
 
@@ -56,7 +58,8 @@ function callOf({ spec }: Entry, given: readonly unknown[]): Call | undefined {
   const whole = given.map(argumentOf);
   if (whole.includes(undefined)) return undefined;
   // See `everywhere` among the differences.
-  if (spec.parameters.some(({ takes }, place) => takes === "list" && whole[place] === "")) return undefined;
+  if (spec.parameters.some(({ takes }, place) => takes === "list" && (whole[place] === "" || whole[place] === 0)))
+    return undefined;
   if (spec.parameters.some(({ name }, place) => name === "confidence" && !isUsual(whole[place]))) return undefined;
   const call = { name: "", spec, given: whole as CallArgument[] };
   return answerTo(call).length > tallest ? undefined : { ...call, name: `${spec.id} ${JSON.stringify(whole)}` };
