@@ -12,3 +12,9 @@ export function calledByName(formula: string): string | undefined {
   });
   return pieces.includes(undefined) ? undefined : pieces.join("");
 }
+
+/** Whether a formula calls a function by its named formula, which the embedded engine does not work out. */
+export const callsByName = (formula: string): boolean =>
+  formulaPieces(formula).some(
+    ({ text }) => /^TEA_/i.test(text) && namedIds.has(text.slice("TEA_".length).toUpperCase()),
+  );

@@ -1,5 +1,6 @@
 import { leftFormulas } from "../engine/left-formulas";
 import { openInNode } from "../engine/node-workbook";
+import { callsByName } from "../named-formulas/calls";
 import type { Workbook } from "../workbook/workbook";
 import { withCalledNames, withNamedFunctions } from "../xlsx/named-functions";
 import { writeWorkbook } from "../xlsx/write-workbook";
@@ -18,9 +19,11 @@ export const sampleBooks: Readonly<Record<string, () => Workbook>> = {
   "excel-check.xlsx": excelCheck,
 };
 
-/** The book with the results that the engine gives its formulas. Those that it does not know keep what they have. */
+/** The book with the results that the engine gives its formulas. Calls of named formulas keep what they have. */
 export async function calculated(book: Workbook): Promise<Workbook> {
-  const open = openInNode(book, leftFormulas(book, { keepsChanging: false }));
+  const left = [...leftFormulas(book, { keepsChanging: false })];
+  const named = new Map(left.filter(([{ formula = "" }]) => callsByName(formula)));
+  const open = openInNode(book, named);
   try {
     await open.calculate();
     return open.toWorkbook();
