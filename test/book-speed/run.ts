@@ -118,10 +118,20 @@ async function inThePage(file: string): Promise<void> {
     5000,
   );
   figure(
+    "the same, time of the processor in the tab",
+    of(({ openedProcessor }) => openedProcessor),
+    "ms",
+  );
+  figure(
     "the same are saved",
     of(({ saved }) => saved),
     "ms",
     1000,
+  );
+  figure(
+    "the same, time of the processor in the tab",
+    of(({ savedProcessor }) => savedProcessor),
+    "ms",
   );
   figure(
     "memory of the tab while they open, above what it had",
