@@ -2,6 +2,7 @@ import { type IWorkbookData, type Plugin, type PluginCtor, Univer } from "@unive
 import { FUniver } from "@univerjs/core/facade";
 import { catalogue } from "../core/catalogue";
 import { keepColumnIndexShort } from "./column-index";
+import { keepEmptyTexts } from "./empty-texts";
 import { ErrorMessages } from "./error-messages";
 import { type Evaluation, evaluationIn } from "./evaluation";
 import { descriptionsFor, executorsFor } from "./executors";
@@ -27,6 +28,7 @@ interface Opening {
 /** The only place that opens the engine, for Node and for the page, with our functions in it and one workbook. */
 export function openEngine({ settings, plugins, snapshot }: Opening) {
   keepColumnIndexShort();
+  keepEmptyTexts();
   const errors = new ErrorMessages();
   const univer = new Univer(settings);
   const formula = { function: executorsFor(catalogue, errors), description: descriptionsFor(catalogue) };
