@@ -41,3 +41,7 @@ export function shownTime(days: number, { kind }: Quantity): string {
   const shown = kind === "time of day" ? String(hours % 24).padStart(2, "0") : hours;
   return `${shown}:${String(minutes % 60).padStart(2, "0")}`;
 }
+
+/** The day of a date or a moment as ISO 8601 writes it, 2024-04-05; the spreadsheet counts days from the last of 1899. */
+export const shownDay = (days: number): string =>
+  new Date(Date.UTC(1899, 11, 30) + Math.floor(days) * 86_400_000).toISOString().slice(0, 10);

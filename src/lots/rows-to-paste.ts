@@ -1,5 +1,5 @@
 import { clock, timeSpan } from "../core/quantities";
-import { shownTime } from "../core/shown";
+import { shownDay, shownTime } from "../core/shown";
 import type { Cell, Sheet, Workbook } from "../workbook/workbook";
 
 /**
@@ -26,7 +26,7 @@ function rowsOf({ cells }: Sheet, decimalSign: "," | "."): string[] {
 function shownCell({ value, style }: Cell, decimalSign: "," | "."): string {
   if (typeof value !== "number") return onOneLine(String(value ?? ""));
   const { format = "General" } = style ?? {};
-  if (format === "yyyy-mm-dd hh:mm") return `${dateOf(value)} ${shownTime(value % 1, clock)}`;
+  if (format === "yyyy-mm-dd hh:mm") return `${shownDay(value)} ${shownTime(value % 1, clock)}`;
   if (format === "hh:mm") return shownTime(value % 1, clock);
   if (format === "[h]:mm") return shownTime(value, timeSpan);
   const [, places, percent] = /^0(?:\.(0+))?(%?)$/.exec(format) ?? [];
@@ -34,9 +34,6 @@ function shownCell({ value, style }: Cell, decimalSign: "," | "."): string {
   const number = (percent === "%" ? value * 100 : value).toFixed(places?.length ?? 0);
   return `${number.replace(".", decimalSign)}${percent}`;
 }
-
-const dateOf = (days: number): string =>
-  new Date(Date.UTC(1899, 11, 30) + Math.floor(days) * 86_400_000).toISOString().slice(0, 10);
 
 /** A line break or a tab in a name would begin another cell; an equals sign in front, a formula. */
 const onOneLine = (text: string): string => {

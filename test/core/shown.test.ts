@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { clock, timeSpan } from "../../src/core/quantities";
 import { isSheetError } from "../../src/core/sheet-error";
-import { looksLikeNumber, shortened, shown, shownTime } from "../../src/core/shown";
+import { looksLikeNumber, shortened, shown, shownDay, shownTime } from "../../src/core/shown";
 
 describe("a value in a message", () => {
   test("is a number to ten digits, TRUE, FALSE, a blank, a quoted text, the code of an error or of another type", () => {
@@ -44,4 +44,9 @@ test("a minute shows until it is over, as in a cell, and one that doubles fall s
     const shown = `${String(Math.floor(minute / 60)).padStart(2, "0")}:${String(minute % 60).padStart(2, "0")}`;
     expect(shownTime(minute / 1440, clock)).toBe(shown);
   }
+});
+
+test("a day is the one that the spreadsheet counts, whatever the time of day", () => {
+  // The first of January 1970 is day 25569 of spreadsheets, by ECMA-376 part 1, 18.17.4.1, counted from 1899-12-30.
+  expect(shownDay(25_569.75)).toBe("1970-01-01");
 });

@@ -1,4 +1,5 @@
 /** The lots as comma-separated values (RFC 4180), for other programs: numbers in full, with points, days as 2024-04-05. */
+import { shownDay } from "../../core/shown";
 import { outturnHeading, weightHeading } from "./headings";
 import type { Season } from "./season";
 
@@ -22,7 +23,7 @@ export function csvOf({ lots, unit }: Season): string {
     sheet,
     row,
     lot,
-    typeof date === "number" ? dayOf(date) : date,
+    typeof date === "number" ? shownDay(date) : date,
     plot,
     fresh,
     finished ?? "",
@@ -37,7 +38,3 @@ function field(value: string | number): string {
   const harmless = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
   return /[",\r\n]/.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;
 }
-
-/** Days count from the last one of 1899. */
-export const dayOf = (serial: number): string =>
-  new Date(Date.UTC(1899, 11, 30) + Math.floor(serial) * 86_400_000).toISOString().slice(0, 10);
