@@ -129,6 +129,47 @@ describe("names", () => {
     expect(() => withNamedFunctions(book(rows, "", name("Lots!$A$1")))).toThrow("has a name TEA_WATER of its own");
   });
 
+  /** What a sheet holds behind its cells that calls a function, each by itself. */
+  const rules: readonly (readonly [what: string, before: string, behind: string])[] = [
+    [
+      "conditional formatting",
+      '<conditionalFormatting sqref="A1:A9"><cfRule type="expression" priority="1"><formula>',
+      "&lt;9</formula></cfRule></conditionalFormatting>",
+    ],
+    [
+      "scale of colours",
+      '<conditionalFormatting sqref="A1:A9"><cfRule type="colorScale" priority="2"><colorScale><cfvo type="min"/><cfvo type="formula" val="',
+      '&amp;&quot;&quot;"/></colorScale></cfRule></conditionalFormatting>',
+    ],
+    [
+      "data validation",
+      '<dataValidations><dataValidation sqref="A1"><formula1>1</formula1><formula2>',
+      "</formula2></dataValidation></dataValidations>",
+    ],
+    [
+      "later kind of data validation",
+      "<extLst><ext><x14:dataValidation><x14:formula1><xm:f>",
+      "</xm:f></x14:formula1></x14:dataValidation></ext></extLst>",
+    ],
+  ];
+  const lambda = name("_xlfn.LAMBDA(_xlpm.x,_xlpm.x)", "TEA_OUTTURN");
+
+  it.each(rules)("stay that a %s alone calls", (_, before, behind) => {
+    const rule = `${before}TEA_OUTTURN(A1,0.5)${behind}`;
+    const { bytes, names } = withNamedFunctions(book(rows, rule, lambda));
+    expect(names).toContain("TEA_OUTTURN");
+    expect(textIn(bytes, "xl/workbook.xml")).toContain('name="TEA_OUTTURN"');
+    expect(sheetOf(bytes)).toContain(rule);
+  });
+
+  it.each(rules)("are called in a %s as in a cell", (_, before, behind) => {
+    const [named, saved] = ["TEA_OUTTURN", "_xldudf_TEA_OUTTURN"].map((call) => `${before}${call}(A1,0.5)${behind}`);
+    const { bytes, names } = withAddInFunctions(book(rows, named, lambda));
+    expect(names).toEqual([]);
+    expect(sheetOf(bytes)).toContain(saved);
+    expect(sheetOf(withNamedFunctions(bytes).bytes)).toContain(named);
+  });
+
   it("come into a file in which they are called already", () => {
     const typed = '<row r="1"><c r="B1" cm="1"><f t="array" ref="B1">TEA_WATER(A1,0.5)</f><v>1</v></c></row>';
     expect(textIn(withNamedFunctions(book(typed)).bytes, "xl/workbook.xml")).toContain('name="TEA_WATER"');

@@ -23,6 +23,7 @@ import {
   type Replacement,
   replaced,
   type Span,
+  type Tag,
   TagScanner,
   valueIn,
   withAttribute,
@@ -70,7 +71,7 @@ export function withRenamedCalls(bytes: Uint8Array, renaming: Renaming): Renamed
   };
   for (const sheet of book.sheets.filter(isWorksheet)) {
     const text = textOf(parts, sheet.path);
-    const changed = calls.ofSheet(text, spillNumber);
+    const changed = calls.ofElements(calls.ofSheet(text, spillNumber), /^(?:formula[12]?|f|cfvo)$/, "sheetData");
     if (changed !== text) contents.set(sheet.path, strToU8(changed));
   }
   for (const path of parts.paths().filter((each) => /spreadsheetml\.table\+xml/.test(parts.contentType(each) ?? ""))) {
@@ -172,16 +173,26 @@ class Calls {
     });
   }
 
-  /** The text of elements that hold a formula. */
-  ofElements(text: string, name: RegExp): string {
+  /** The text of elements that hold a formula and no other element, and the limits (`cfvo`) that are one. */
+  ofElements(text: string, name: RegExp, passedOver?: string): string {
     const scanner = new TagScanner(text);
     const replacements: Replacement[] = [];
+    let opened: Tag | undefined;
     for (let tag = scanner.next(); tag; tag = scanner.next()) {
-      if (tag.is !== "open" || !name.test(tag.name)) continue;
-      const end = scanner.skip(tag).start;
-      const old = plain(text.slice(tag.end, end));
-      const renamed = this.#renamed(old);
-      if (renamed !== old) replacements.push({ start: tag.end, end, text: inText(renamed) });
+      if (tag.name === passedOver) scanner.skip(tag);
+      else if (tag.is === "close" && opened) {
+        const old = plain(text.slice(opened.end, tag.start));
+        const renamed = this.#renamed(old);
+        if (renamed !== old) replacements.push({ start: opened.end, end: tag.start, text: inText(renamed) });
+      } else if (tag.is !== "close" && tag.name === "cfvo" && name.test(tag.name)) {
+        const limit = text.slice(tag.start, tag.end);
+        const old = valueIn(limit, "type") === "formula" ? (valueIn(limit, "val") ?? "") : "";
+        const renamed = this.#renamed(old);
+        if (renamed !== old) {
+          replacements.push({ start: tag.start, end: tag.end, text: withAttribute(limit, "val", renamed) });
+        }
+      }
+      opened = tag.is === "open" && name.test(tag.name) ? tag : undefined;
     }
     return replaced(text, replacements);
   }
