@@ -1,5 +1,7 @@
 /** Calls the functions in workbooks as named formulas, so that they need no add-in, or as the add-in's again. */
 import { existsSync, readFileSync } from "node:fs";
+import { idInPlainName } from "../core/describe";
+import { namespace } from "../core/namespace";
 import { type WithoutAddIn, withAddInFunctions, withNamedFunctions } from "../xlsx/named-functions";
 import { Refusal } from "../xlsx/refusal";
 import { filesIn } from "./files-in";
@@ -59,14 +61,16 @@ function main(given: readonly string[]): number {
 }
 
 function report({ formulas, names, left }: WithoutAddIn): string {
-  const own = names.filter((name) => name.startsWith("TEA_"));
+  const own = names.filter((name) => idInPlainName(name) !== undefined);
   const said = [
     `${formulas} formula${formulas === 1 ? "" : "s"} changed`,
     `${own.length} function${own.length === 1 ? "" : "s"} in names (${names.length} names in all)`,
   ];
   return [
     said.join(", "),
-    ...(left.length === 0 ? [] : [`  still called in the add-in's way: ${left.map((id) => `TEA.${id}`).join(", ")}`]),
+    ...(left.length === 0
+      ? []
+      : [`  still called in the add-in's way: ${left.map((id) => `${namespace}.${id}`).join(", ")}`]),
   ].join("\n");
 }
 

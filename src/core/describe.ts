@@ -21,6 +21,8 @@ const inName = new RegExp(`^${namespace}\\.([A-Z][A-Z0-9]*)$`, "i");
 export const idInCell = (name: string): string | undefined => inName.exec(name)?.[1]?.toUpperCase();
 /** Likewise by its name in a saved workbook. */
 export const idInFile = (name: string): string | undefined => inSavedName.exec(name)?.[1]?.toUpperCase();
+/** Likewise by its name without a dot. */
+export const idInPlainName = (name: string): string | undefined => idInFile(`_xldudf_${name}`);
 
 /** `TEA.FINISHEDWEIGHT(freshWeight, freshMoisture, finishedMoisture, [dryLoss])` */
 export function signature({ id, parameters }: FunctionSpec): string {

@@ -1,4 +1,6 @@
+import { plainName } from "../core/describe";
 import type { Entry } from "../core/entry";
+import { namespace } from "../core/namespace";
 import { differences, everywhere } from "../named-formulas/differences";
 import { leftOut } from "../named-formulas/left-out";
 import { namedFormulas, namedIds } from "../named-formulas/named-formulas";
@@ -17,7 +19,7 @@ export function namedFormulasPage(catalogue: readonly Entry[]): Page {
       },
       {
         table: ["In the add-in", "As a name", "What it answers"],
-        rows: withName.map(({ spec, page }) => [`TEA.${spec.id}`, `TEA_${spec.id}`, page.summary]),
+        rows: withName.map(({ spec, page }) => [`${namespace}.${spec.id}`, plainName(spec.id), page.summary]),
       },
       {
         paragraph: `They call each other, and parts of which nothing else is to be known; together ${namedFormulas.size} names. A workbook gets only those that it needs.`,
@@ -30,7 +32,7 @@ export function namedFormulasPage(catalogue: readonly Entry[]): Page {
       {
         table: ["Function", "By how much", "Why"],
         rows: Object.entries(differences).map(([id, { share, why }]) => [
-          `TEA_${id}`,
+          plainName(id),
           share === 0 ? "not in a number" : `${share} of the largest number of its row`,
           why,
         ]),
@@ -39,7 +41,7 @@ export function namedFormulasPage(catalogue: readonly Entry[]): Page {
       { heading: "Functions without a named formula", level: 2 },
       {
         table: ["Function", "Why it has none"],
-        rows: Object.entries(leftOut).map(([id, why]) => [`TEA.${id}`, why]),
+        rows: Object.entries(leftOut).map(([id, why]) => [`${namespace}.${id}`, why]),
       },
     ],
   };

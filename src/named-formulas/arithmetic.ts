@@ -1,4 +1,5 @@
 import type { FunctionSpec } from "../core/define";
+import { plainName } from "../core/describe";
 
 /**
  * The arithmetic of a function, as a formula of the function's parameters by their names. It is called with what was
@@ -13,4 +14,4 @@ export interface Arithmetic {
 export const arithmetic = (spec: FunctionSpec, formula: string): Arithmetic => ({ spec, formula });
 
 /** The name that holds the arithmetic of a function alone. */
-export const coreName = ({ id }: FunctionSpec): string => `_TEA_${id}`;
+export const coreName = ({ id }: FunctionSpec): string => `_${plainName(id)}`;

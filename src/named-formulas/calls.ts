@@ -1,5 +1,5 @@
 /** Formulas as they are typed, with functions of the add-in called by their named formulas. */
-import { idInCell } from "../core/describe";
+import { idInCell, idInPlainName, plainName } from "../core/describe";
 import { formulaPieces } from "../workbook/formula";
 import { namedIds } from "./named-formulas";
 
@@ -8,13 +8,11 @@ export function calledByName(formula: string): string | undefined {
   const pieces = formulaPieces(formula).map(({ kind, text }) => {
     const id = kind === "name" ? idInCell(text) : undefined;
     if (id === undefined) return text;
-    return namedIds.has(id) ? `TEA_${id}` : undefined;
+    return namedIds.has(id) ? plainName(id) : undefined;
   });
   return pieces.includes(undefined) ? undefined : pieces.join("");
 }
 
 /** Whether a formula calls a function by its named formula, which the embedded engine does not work out. */
 export const callsByName = (formula: string): boolean =>
-  formulaPieces(formula).some(
-    ({ text }) => /^TEA_/i.test(text) && namedIds.has(text.slice("TEA_".length).toUpperCase()),
-  );
+  formulaPieces(formula).some(({ kind, text }) => kind === "name" && namedIds.has(idInPlainName(text) ?? ""));

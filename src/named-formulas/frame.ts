@@ -8,8 +8,6 @@ import { listFrame } from "./list-frame";
 import { reading } from "./reading";
 import { literal } from "./words";
 
-export const nameOf = ({ id }: FunctionSpec): string => `TEA_${id}`;
-
 /** The whole formula that stands behind the name of a function. */
 export function framed(spec: FunctionSpec): string {
   const parameters = spec.parameters.map(({ name, optional }) => (optional ? `_xlop.${name}` : name));

@@ -1,11 +1,13 @@
 /** Every named formula there is: those that people call, the arithmetic of each, and what these share. */
 import { catalogue } from "../core/catalogue";
 import type { FunctionSpec } from "../core/define";
+import { mayCallOurs, plainName } from "../core/describe";
+import { namespace } from "../core/namespace";
 import type { Quantity } from "../core/quantities";
 import { formulaPieces } from "../workbook/formula";
 import { coreName } from "./arithmetic";
 import { arithmetics } from "./arithmetics";
-import { framed, nameOf } from "./frame";
+import { framed } from "./frame";
 import { helpers } from "./helpers";
 import { wordsFormula, wordsName } from "./reading";
 import { sharedArithmetic } from "./shared-arithmetic";
@@ -45,7 +47,7 @@ const named = (name: string, formula: string, comment: string): NamedFormula => 
 export const callsOf = (formula: string): readonly string[] => [
   ...new Set(
     formulaPieces(formula).flatMap(({ kind, text }) =>
-      kind === "name" && /^_?TEA_/i.test(text) ? [text.toUpperCase()] : [],
+      kind === "name" && mayCallOurs(text) ? [text.toUpperCase()] : [],
     ),
   ),
 ];
@@ -53,11 +55,11 @@ export const callsOf = (formula: string): readonly string[] => [
 export const namedFormulas: ReadonlyMap<string, NamedFormula> = new Map(
   [
     ...arithmetics.flatMap(({ spec, formula }) => [
-      named(nameOf(spec), framed(spec), `${summaryOf(spec)} As TEA.${spec.id} of the add-in.`),
+      named(plainName(spec.id), framed(spec), `${summaryOf(spec)} As ${namespace}.${spec.id} of the add-in.`),
       named(
         coreName(spec),
         `LAMBDA(${parameterNames(spec)},${formula})`,
-        `The arithmetic of ${nameOf(spec)}, without its checks.`,
+        `The arithmetic of ${plainName(spec.id)}, without its checks.`,
       ),
     ]),
     ...[...choices].map(([name, quantity]) =>

@@ -1,10 +1,12 @@
 /** How a named formula reads one cell: by the rules of cells/read-cell.ts, out of the same quantity. */
 import { leastAmount, limits, mostAmount } from "../core/bounds";
+import { plainName } from "../core/describe";
 import type { Quantity } from "../core/quantities";
 import { literal, rowOf } from "./words";
 
 /** The name that reads the words of a choice. */
-export const wordsName = ({ name }: Quantity): string => `_TEA_WORD_${name.toUpperCase().replaceAll(/[^A-Z]+/g, "_")}`;
+export const wordsName = ({ name }: Quantity): string =>
+  `_${plainName(`WORD_${name.toUpperCase().replaceAll(/[^A-Z]+/g, "_")}`)}`;
 
 /** What a cell holds for a quantity: the value, `""` for a blank, the error that stood in it, or the refusal. */
 export function reading(quantity: Quantity, held: string): string {

@@ -1,7 +1,7 @@
 import { catalogue } from "../core/catalogue";
 import type { Expected } from "../core/define";
-import { cellOf, idInCell, rowsOf } from "../core/describe";
-import { calledByName } from "../named-formulas/calls";
+import { cellOf, idInCell, idInPlainName, rowsOf } from "../core/describe";
+import { calledByName, callsByName } from "../named-formulas/calls";
 import { formulaPieces } from "../workbook/formula";
 import { type Cell, isErrorCode, type Sheet, type Style, type Workbook } from "../workbook/workbook";
 import { columnHeadLeft, remark, title } from "./look";
@@ -134,7 +134,7 @@ export const excelCheck = (): Workbook => ({
     sheetOf("Named formulas", byName(), {
       title: "Check of the named formulas, which need no add-in",
       remark: "Enable editing first. How to read it: docs/without-the-add-in.md.",
-      isOurs: (name) => name.startsWith("TEA_"),
+      isOurs: (name) => idInPlainName(name) !== undefined,
     }),
   ],
 });
@@ -191,4 +191,4 @@ function sheetOf(name: string, lines: readonly Line[], look: Look): Sheet {
 
 /** The engine knows no LAMBDA in names: until a spreadsheet works it out, a named formula has the stored answer. */
 const answering = (formula: string, expected: number | string): Pick<Cell, "formula" | "value" | "spill"> =>
-  formula.includes("TEA_") ? { formula, value: expected, spill: { rows: 1, columns: 1 } } : { formula };
+  callsByName(formula) ? { formula, value: expected, spill: { rows: 1, columns: 1 } } : { formula };

@@ -51,7 +51,7 @@ function mapped(piece: Piece | undefined): string | undefined {
 }
 
 /** Whether a bracket opens behind the name, perhaps after a space. */
-const isCalled = (pieces: readonly Piece[], index: number): boolean => opening(pieces, index) !== undefined;
+export const isCalled = (pieces: readonly Piece[], index: number): boolean => opening(pieces, index) !== undefined;
 
 /** The place of the bracket that opens the call of a name. */
 function opening(pieces: readonly Piece[], index: number): number | undefined {

@@ -1,5 +1,5 @@
 /** Files that need no add-in: functions of the add-in called as named formulas of the workbook, and back again. */
-import { idInFile, savedName } from "../core/describe";
+import { idInFile, idInPlainName, plainName, savedName } from "../core/describe";
 import { namedFormulas, namedIds, neededFor } from "../named-formulas/named-formulas";
 import { toFileFormula } from "../workbook/formula-names";
 import { type Renamed, withRenamedCalls } from "./patch/renamed-calls";
@@ -9,7 +9,7 @@ export interface WithoutAddIn extends Pick<Renamed, "bytes" | "formulas" | "name
   readonly left: readonly string[];
 }
 
-/** As `TEA_` names, with just the names that are called and those that these call. */
+/** As names such as `TEA_OUTTURN`, with just the names that are called and those that these call. */
 export const withNamedFunctions = (bytes: Uint8Array): WithoutAddIn => renamed(bytes, toName);
 
 /** As the add-in's functions. */
@@ -20,12 +20,12 @@ export const withCalledNames = (bytes: Uint8Array): Uint8Array => renamed(bytes,
 
 function toName(called: string): string | undefined {
   const id = idInFile(called);
-  return id !== undefined && namedIds.has(id) ? `TEA_${id}` : undefined;
+  return id !== undefined && namedIds.has(id) ? plainName(id) : undefined;
 }
 
 function fromName(called: string): string | undefined {
-  const [, id = ""] = /^TEA_([A-Z0-9]+)$/i.exec(called) ?? [];
-  return namedIds.has(id.toUpperCase()) ? savedName(id.toUpperCase()) : undefined;
+  const id = idInPlainName(called);
+  return id !== undefined && namedIds.has(id) ? savedName(id) : undefined;
 }
 
 function renamed(bytes: Uint8Array, calledInstead: (name: string) => string | undefined): WithoutAddIn {

@@ -6,7 +6,7 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { initSync, Model } from "@ironcalc/wasm";
 import { CellError, type CellValue, type Grid } from "../../src/cells/values";
-import { nameOf } from "../../src/named-formulas/frame";
+import { plainName } from "../../src/core/describe";
 import { neededFor } from "../../src/named-formulas/named-formulas";
 import { literal } from "../../src/named-formulas/words";
 import { addressOf } from "../../src/workbook/addresses";
@@ -31,7 +31,7 @@ export function answersOf(calls: readonly SizedCall[]): Grid[] {
   model.pauseEvaluation();
   model.newSheet();
   model.newSheet();
-  for (const { name, formula } of neededFor(new Set(calls.map(({ spec }) => nameOf(spec))))) {
+  for (const { name, formula } of neededFor(new Set(calls.map(({ spec }) => plainName(spec.id))))) {
     model.newDefinedName(name, null, withBrackets(formula));
   }
   let nextRow = 1;
@@ -47,7 +47,7 @@ export function answersOf(calls: readonly SizedCall[]): Grid[] {
       return asWritten(model, argument, start);
     });
     while (written.at(-1) === "" && spec.parameters[written.length - 1]?.optional) written.pop();
-    model.setUserInput(answers, place.row, 1, `=${nameOf(spec)}(${written.join(",")})`);
+    model.setUserInput(answers, place.row, 1, `=${plainName(spec.id)}(${written.join(",")})`);
     for (let row = 0; row < place.rows; row += 1) {
       for (let column = 0; column < place.columns; column += 1) {
         const at = addressOf(place.row + row - 1, column);

@@ -97,6 +97,33 @@ describe("a cell", () => {
     expect(left).toEqual(["LOTFLAGS"]);
   });
 
+  it.each([
+    ["tea_water(A1,0.5)", "_xldudf_TEA_WATER(A1,0.5)"],
+    ["TEA_WATER (A1,0.5)", "_xldudf_TEA_WATER(A1,0.5)"],
+    ["SUM (TEA_WATER\n(A1,0.5))", "SUM (_xldudf_TEA_WATER(A1,0.5))"],
+  ])("in which %j was written calls the add-in's function again", (written, saved) => {
+    const lambda =
+      '<definedNames><definedName name="TEA_WATER">_xlfn.LAMBDA(_xlpm.x,_xlpm.x)</definedName></definedNames>';
+    const named = book(`<row r="1"><c r="B1"><f>${written}</f><v>1</v></c></row>`, "", lambda);
+    const { bytes, names } = withAddInFunctions(named);
+    expect(sheetOf(bytes)).toContain(`>${saved}</f>`);
+    expect(names).toEqual([]);
+  });
+
+  it.each(["_xldudf_tea_outturn(A1,A2)", "_xldudf_TEA_OUTTURN (A1,A2)"])(
+    "in which %j was written calls the name",
+    (written) => {
+      const { bytes, left } = withNamedFunctions(book(`<row r="1"><c r="B1"><f>${written}</f><v>1</v></c></row>`));
+      expect(sheetOf(bytes)).toContain(">TEA_OUTTURN(A1,A2)</f>");
+      expect(left).toEqual([]);
+    },
+  );
+
+  it("that calls what has no name is told of however it is written", () => {
+    const rows = '<row r="1"><c r="B1"><f>_xldudf_tea_lotflags (A1:A9,B1:B9)</f><v>0</v></c></row>';
+    expect(withNamedFunctions(book(rows)).left).toEqual(["LOTFLAGS"]);
+  });
+
   it("that says a function in a text keeps it", () => {
     const rows = '<row r="1"><c r="B1"><f>"_xldudf_TEA_WATER("&amp;A1</f><v>1</v></c></row>';
     const before = book(rows);

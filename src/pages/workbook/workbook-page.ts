@@ -1,5 +1,6 @@
 /** The workbook in the browser: what is kept or the sample, in the grid, under a header of our own. */
 import "./workbook-page.css";
+import { namespace } from "../../core/namespace";
 import type { LeftFormulas } from "../../engine/left-formulas";
 import type { Workbook } from "../../workbook/workbook";
 import { ask } from "./ask";
@@ -173,7 +174,7 @@ function prepareActions(grid: Grid, problems: Problems, hasOwn: boolean, opened:
     try {
       const today = new Date().toLocaleDateString("sv");
       const left = await downloadWithoutAddIn(grid.workbook(), original, `${name} ${today} without the add-in.xlsx`);
-      showStatus(madeWithoutAddIn(left.map((id) => `TEA.${id}`)), "answer");
+      showStatus(madeWithoutAddIn(left.map((id) => `${namespace}.${id}`)), "answer");
     } catch (problem) {
       showStatus(notMade(problem instanceof Error ? problem.message : String(problem)), "warning");
     }

@@ -1,4 +1,5 @@
 import { hotPan, saleLimit } from "../../core/cautions";
+import { namespace } from "../../core/namespace";
 import type { Sheet } from "../../workbook/workbook";
 import { block, cautions, heading, heads, inputs, page } from "../day/parts";
 import { answer, columnHead, columnHeadLeft, grams, input, label, percent, remark, result, whole } from "../look";
@@ -155,7 +156,7 @@ export function conversionsSheet(): Sheet {
       put(`A${row}`, amount, { ...input("0.00"), align: "left" });
       put(`B${row}`, from, input());
       put(`C${row}`, to, input());
-      put(`D${row}`, `=TEA.${id}(A${row},B${row},C${row})`, result("0.0000"));
+      put(`D${row}`, `=${namespace}.${id}(A${row},B${row},C${row})`, result("0.0000"));
     }
   }
   widths(22, 12, 12, 14);

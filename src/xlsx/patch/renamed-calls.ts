@@ -3,8 +3,10 @@
  * change move, the list of names, and what asks the next program to work everything out.
  */
 import { strToU8 } from "fflate";
+import { mayCallOurs } from "../../core/describe";
 import { addressOf } from "../../workbook/addresses";
 import { formulaPieces } from "../../workbook/formula";
+import { isCalled } from "../../workbook/formula-names";
 import { openArchive } from "../container/kind-of-file";
 import { PackageParts } from "../container/package-parts";
 import { rewriteArchive } from "../container/rewrite-archive";
@@ -110,8 +112,14 @@ class Calls {
   /** A formula without its equals sign. */
   #renamed(formula: string): string {
     const pieces = formulaPieces(`=${formula}`).slice(1);
+    const renames = (index: number): boolean => {
+      const { kind, text } = pieces[index] ?? {};
+      return kind === "name" && isCalled(pieces, index) && this.#renaming.calledInstead(text ?? "") !== undefined;
+    };
     const written = pieces.map(({ kind, text }, index) => {
-      if (kind !== "name" || pieces[index + 1]?.text !== "(") return text;
+      // A file has no space before the bracket of a call: behind a name it would stand for what two ranges share.
+      if (kind === "gap" && renames(index - 1)) return "";
+      if (kind !== "name" || !isCalled(pieces, index)) return text;
       const name = this.#renaming.calledInstead(text) ?? text;
       this.called.add(name.toUpperCase());
       return name;
@@ -128,7 +136,7 @@ class Calls {
     const cells = new Map<number, { cell: CellPlace; row: number }>();
     for (const row of places.rows) {
       if (
-        !text.slice(row.inside, row.insideEnd).includes("TEA_") &&
+        !mayCallOurs(text.slice(row.inside, row.insideEnd)) &&
         !/"shared"/.test(text.slice(row.inside, row.insideEnd))
       ) {
         continue;
@@ -140,7 +148,7 @@ class Calls {
         const tag = places.tagOf(formula);
         const group = valueIn(tag, "t") === "shared" ? valueIn(tag, "si") : undefined;
         if (group !== undefined) {
-          if (text.slice(formula.inside, formula.insideEnd).includes("TEA_")) shared.add(group);
+          if (mayCallOurs(text.slice(formula.inside, formula.insideEnd))) shared.add(group);
           continue;
         }
         const old = plain(text.slice(formula.inside, formula.insideEnd));
@@ -175,6 +183,7 @@ class Calls {
 
   /** The text of elements that hold a formula and no other element, and the limits (`cfvo`) that are one. */
   ofElements(text: string, name: RegExp, passedOver?: string): string {
+    if (!mayCallOurs(text)) return text;
     const scanner = new TagScanner(text);
     const replacements: Replacement[] = [];
     let opened: Tag | undefined;
@@ -216,7 +225,7 @@ class Calls {
         ours.push({ name, span });
         continue;
       }
-      if (!old.includes("TEA_")) continue;
+      if (!mayCallOurs(old)) continue;
       const renamed = this.#renamed(old);
       if (renamed !== old) replacements.push({ start: span.inside, end: span.insideEnd, text: inText(renamed) });
     }
