@@ -17,8 +17,11 @@ import { dayInWords, timeInWords, words } from "./words";
 /** Ends the reading of a file that another one is chosen after. */
 let reading: AbortController | undefined;
 
-/** Says what becomes of the file here, then keeps its workbook beside the others and goes there. */
-export async function openOwn({ file, handle }: Chosen): Promise<void> {
+/**
+ * Says what becomes of the file here, then keeps its workbook beside the others and goes there. What the page shows is
+ * kept before: it was changed earlier.
+ */
+export async function openOwn({ file, handle }: Chosen, keepShown: () => Promise<void>): Promise<void> {
   reading?.abort();
   if (!(await canLeave())) return;
   const found = await read(file);
@@ -32,6 +35,7 @@ export async function openOwn({ file, handle }: Chosen): Promise<void> {
   });
   if (!(await ask(asked.join("\n\n"), agree))) return;
   if (!(await canLeave())) return;
+  await keepShown();
   let key: string | undefined;
   try {
     key = await nextOwnKey();

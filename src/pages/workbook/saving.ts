@@ -8,8 +8,11 @@ import { timeInWords, words } from "./words";
 /** Long enough for a row of keystrokes and what follows from them, short enough for an impatient hand. */
 const pause = 400;
 
-/** Keeps the workbook after every change, and says so. Other tabs with the same workbook follow. */
-export function startSaving(key: string, grid: Grid, keptAt: Date | undefined): void {
+/**
+ * Keeps the workbook after every change, and says so. Other tabs with the same workbook follow. Gives a way to keep at
+ * once what is not kept yet, half-typed text among it.
+ */
+export function startSaving(key: string, grid: Grid, keptAt: Date | undefined): () => Promise<void> {
   showStatus(keptAt ? keptSince(keptAt) : words().sample.shown);
   const tabs = new BroadcastChannel("tea-mass-balance");
   let waiting: ReturnType<typeof setTimeout> | undefined;
@@ -67,6 +70,12 @@ export function startSaving(key: string, grid: Grid, keptAt: Date | undefined): 
       location.reload();
     }
   });
+
+  return async () => {
+    await grid.finishTyping();
+    if (waiting !== undefined) save();
+    await saving;
+  };
 }
 
 const keptSince = (moment: Date): string => words().keeping.kept(timeInWords(moment));

@@ -69,8 +69,9 @@ async function open(): Promise<void> {
   byId("first-sight").remove();
   const { problems, remark, tellWayOut } = showCellMessages(grid, byId("line"), byId("said"));
   readTyped(grid.injector, remark);
-  startSaving(key, grid, kept?.savedAt);
+  const keepShown = startSaving(key, grid, kept?.savedAt);
   prepareActions(grid, problems, own.length > 0, original && (await openedFor(original, grid)));
+  prepareOpening(keepShown);
   prepareHeader(grid);
   prepareSortEntry(grid, remark);
   keys.follow(grid, tellWayOut);
@@ -191,20 +192,25 @@ function prepareActions(grid: Grid, problems: Problems, hasOwn: boolean, opened:
     document.documentElement.dataset.saves = "file";
     sayHeader();
   }
+  byId("own-files").hidden = !hasOwn;
+  onClick("own-files", hasOwn, () => showOwnFiles(key));
+}
+
+/** A file of the maker's own is chosen, or dropped on the page. */
+function prepareOpening(keepShown: () => Promise<void>): void {
+  const open = (chosen: Chosen) => openOwn(chosen, keepShown);
   const chooser = byId("file") as HTMLInputElement;
   onClick("open", true, async () => {
     if (!picksFiles()) return chooser.click();
     const chosen = await pickFile();
-    if (chosen) await openOwn(chosen);
+    if (chosen) await open(chosen);
   });
   chooser.addEventListener("change", () => {
     const file = chooser.files?.[0];
     chooser.value = "";
-    if (file) void openOwn({ file });
+    if (file) void open({ file });
   });
-  takeDropped(openOwn);
-  byId("own-files").hidden = !hasOwn;
-  onClick("own-files", hasOwn, () => showOwnFiles(key));
+  takeDropped(open);
 }
 
 /** Work that an earlier or later version kept and that cannot be read here stays until the maker has it. */
