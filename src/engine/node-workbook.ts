@@ -3,7 +3,7 @@ import { CalculationMode, UniverSheetsNodeCorePreset } from "@univerjs/preset-sh
 import { CellError, type CellValue } from "../cells/values";
 import type { SortedTable, Sorting } from "../sorting/sorted-table";
 import { placeOf } from "../workbook/addresses";
-import type { Workbook } from "../workbook/workbook";
+import { isErrorAnswer, type Workbook } from "../workbook/workbook";
 import type { LeftFormulas } from "./left-formulas";
 import { openEngine } from "./open-engine";
 import { constantData, snapshotOf, workbookOf } from "./snapshot";
@@ -75,7 +75,7 @@ export function openInNode(workbook: Workbook, left?: LeftFormulas): NodeWorkboo
       const { row, column } = placeOf(address);
       const sheetId = sheetNamed(sheetName).getSheetId();
       const value = rawValue(sheetId, row, column);
-      if (typeof value !== "string" || !errorCode.test(value)) return value;
+      if (typeof value !== "string" || !isErrorAnswer(value)) return value;
       const { message, reason } = errors.at(sheetId, row, column) ?? {};
       return new CellError(value, message, reason);
     },
@@ -101,5 +101,3 @@ export function openInNode(workbook: Workbook, left?: LeftFormulas): NodeWorkboo
     close: () => univer.dispose(),
   };
 }
-
-const errorCode = /^#(?:DIV\/0!|NAME\?|VALUE!|NUM!|N\/A|CYCLE!|REF!|SPILL!|CALC!|ERROR!|NULL!|GETTING_DATA)$/;

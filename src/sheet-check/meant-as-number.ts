@@ -1,6 +1,6 @@
 import { looksLikeNumber } from "../core/shown";
-import { isErrorCode } from "../host/cell-arguments";
 import type { CellContent } from "../host/workbook-host";
+import { isErrorAnswer } from "../workbook/workbook";
 
 /** Digits with a unit of weight behind them. */
 export const isWeightInText = (value: CellContent): value is string =>
@@ -12,8 +12,8 @@ export const meantAsNumber = (value: CellContent): value is string =>
 
 /** A number, a text that was meant as one, or an answer that is an error: a row with one of these heads no column. */
 export const standsForNumber = (value: CellContent): boolean =>
-  typeof value === "number" || isWeightInText(value) || isErrorCode(value);
+  typeof value === "number" || isWeightInText(value) || isErrorAnswer(value);
 
 /** Text with letters: neither digits stored as text, with or without a unit, nor an error. */
 export const isWords = (value: CellContent): value is string =>
-  typeof value === "string" && /\p{L}/u.test(value) && !isWeightInText(value) && !isErrorCode(value);
+  typeof value === "string" && /\p{L}/u.test(value) && !isWeightInText(value) && !isErrorAnswer(value);

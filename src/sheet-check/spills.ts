@@ -1,10 +1,10 @@
 import { mayCallOurs } from "../core/describe";
 import type { Entry } from "../core/entry";
-import { isErrorCode } from "../host/cell-arguments";
 import type { ReadArea, WorkbookHost } from "../host/workbook-host";
 import { addressOf } from "../workbook/addresses";
 import { areaWithin, partsOf } from "../workbook/references";
 import type { Area } from "../workbook/workbook";
+import { isErrorAnswer } from "../workbook/workbook";
 import { formulaReading, type TeaCall } from "../working/formula-reading";
 
 /** What a host is asked at the most, one formula after the other. */
@@ -16,7 +16,7 @@ const mostAsked = 30;
  */
 export function spillsOn(area: ReadArea, catalogue: readonly Entry[]): Area[] {
   return formulasOf(area).flatMap(({ row, column, formula, value }) => {
-    if (!mayCallOurs(formula) || isErrorCode(value) || !hasConstantBeside(area, row, column)) return [];
+    if (!mayCallOurs(formula) || isErrorAnswer(value) || !hasConstantBeside(area, row, column)) return [];
     const { calls, isCall } = formulaReading(formula, catalogue);
     const [call] = calls;
     if (call === undefined || !isCall) return [];

@@ -1,5 +1,5 @@
 /** The order in which rows stand once they are sorted by what they hold in a column. */
-import { type Cell, isErrorCode } from "../workbook/workbook";
+import { type Cell, isErrorAnswer } from "../workbook/workbook";
 
 /** `up`: the smallest first. */
 export type Direction = "up" | "down";
@@ -28,5 +28,5 @@ function kindOf(value: Cell["value"]): (typeof kinds)[number] {
   if (typeof value === "number") return "number";
   if (typeof value === "boolean") return "boolean";
   if (value === undefined || value.trim() === "") return "blank";
-  return isErrorCode(value) ? "error" : "text";
+  return isErrorAnswer(value) ? "error" : "text";
 }

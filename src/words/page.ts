@@ -9,7 +9,7 @@ export interface Fault {
   readonly value: unknown;
   /** What the sheet calls the cell. */
   readonly label: string | undefined;
-  /** In the language that is spoken. */
+  /** In the language that is spoken. Of an error of the spreadsheet's own, what it means. */
   readonly reason: string | undefined;
   /** The address of the first cell that waits for it, and how many do. */
   readonly waiting: { readonly first: string; readonly count: number } | undefined;

@@ -27,5 +27,15 @@ export type ChartAxis = Plain<z.infer<typeof schema.chartAxis>>;
 export const isErrorCode = (value: unknown): value is string =>
   typeof value === "string" && /^#(?:NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A)$/.test(value);
 
+const errorsOfFormulasAlone = /^#(?:SPILL!|CALC!|FIELD!|BLOCKED!|BUSY!|GETTING_DATA|CONNECT!|UNKNOWN!)$/;
+
+/** The errors that a file can hold as the result of a formula. */
+export const isErrorResult = (value: unknown): value is string =>
+  isErrorCode(value) || (typeof value === "string" && errorsOfFormulasAlone.test(value));
+
+/** The errors that a cell can show, in whichever program: the embedded engine has two of its own, which no file holds. */
+export const isErrorAnswer = (value: unknown): value is string =>
+  isErrorResult(value) || value === "#CYCLE!" || value === "#ERROR!";
+
 /** The font of every cell; its size is that of cells without a size of their own. */
 export const usualFont = { name: "Arial", size: 10 } as const;

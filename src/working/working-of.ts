@@ -5,10 +5,11 @@ import { CellError, refusedCell } from "../cells/values";
 import { headers, type Parameter, type Step } from "../core/define";
 import type { Entry } from "../core/entry";
 import { DomainError } from "../core/errors";
-import { asArgument, isErrorCode } from "../host/cell-arguments";
+import { asArgument } from "../host/cell-arguments";
 import { HostProblem } from "../host/host-problem";
 import type { CellArea, CellContent, CellPlace, ReadArea, WorkbookHost, WorkbookReader } from "../host/workbook-host";
 import { referenceTo } from "../workbook/references";
+import { isErrorAnswer } from "../workbook/workbook";
 import { arithmetic } from "./arithmetic";
 import { type ArgumentReading, formulaReading, type TeaCall } from "./formula-reading";
 
@@ -104,7 +105,7 @@ export async function workingIn(
   const found: CallWorking[] = [];
   const asked: Asked = { host, place, found, mayEvaluate: isAsked || host.evaluatesUntouched, left: [] };
   for (const call of calls) await workedCall(call, asked);
-  const error = isErrorCode(cell) ? knownError(String(cell), await host.errorMessage(place), found) : undefined;
+  const error = isErrorAnswer(cell) ? knownError(String(cell), await host.errorMessage(place), found) : undefined;
   return {
     place,
     formula,

@@ -1,9 +1,9 @@
 /** Whether the weights of a lot can be counted, and in which unit. */
 import { outsideTexts } from "../../cells/formula-text";
-import { isErrorCode } from "../../host/cell-arguments";
 import type { CellContent } from "../../host/workbook-host";
 import type { KnownCell } from "../../sheet-check/known-cell";
 import { inOneUnit } from "../../sheet-check/units";
+import { isErrorAnswer } from "../../workbook/workbook";
 
 /**
  * Whether a formula takes a weight from elsewhere: another sheet, or several rows of this one. A weight less its tare,
@@ -32,7 +32,7 @@ export function whatIsWrong(fresh: KnownCell, finished: KnownCell): { at: KnownC
 
 function whatIsWrongWith(which: "fresh" | "finished", value: CellContent): string | undefined {
   if (typeof value === "string" && value.trim() === "") return `no ${which} weight`;
-  if (isErrorCode(value)) return `the ${which} weight is the error ${value}`;
+  if (isErrorAnswer(value)) return `the ${which} weight is the error ${value}`;
   if (typeof value !== "number")
     return `the ${which} weight is the text "${String(value).slice(0, 40)}": type a number`;
   return value > 0 ? undefined : `the ${which} weight is ${value}: it must be above 0`;

@@ -1,5 +1,5 @@
 import { addressOf } from "../../workbook/addresses";
-import { isErrorCode } from "../../workbook/workbook";
+import { isErrorAnswer } from "../../workbook/workbook";
 import { away, type CellMessage, showBubbles } from "./bubbles";
 import { fillLine, type Sentence } from "./fitted-line";
 import type { Grid } from "./grid";
@@ -45,7 +45,7 @@ export function showCellMessages(grid: Grid, line: HTMLElement, said: HTMLElemen
   const errorIn = ({ sheet, row, column }: Spot): string | undefined => {
     const id = idOf(sheet);
     const value = id === undefined ? undefined : grid.value(id, row, column);
-    return isErrorCode(value) ? value : undefined;
+    return isErrorAnswer(value) ? value : undefined;
   };
 
   const messageAt = (spot: Spot): CellMessage | undefined => {

@@ -4,7 +4,7 @@
  */
 import type { Reason } from "../../core/refusals";
 import type { ErrorMessage } from "../../engine/error-messages";
-import { type Cell, isErrorCode } from "../../workbook/workbook";
+import { type Cell, isErrorAnswer } from "../../workbook/workbook";
 import { labelOf } from "./cell-labels";
 import { isHalfNumber, isOneCell, type KnownWorkbook, keyOf, type Spot, type StuckCell } from "./known-workbook";
 import { namedReason } from "./named-reason";
@@ -12,7 +12,7 @@ import { namedReason } from "./named-reason";
 export interface Hindrance extends Spot {
   /**
    * `formula`: the mistake is in the cell's own formula, not in what it refers to. `error`: the cell shows an error of
-   * the spreadsheet's own, which others only hand on.
+   * the spreadsheet's own, which others only hand on; its reason is what the error means.
    */
   readonly is: "blank" | "text" | "value" | "formula" | "error";
   /** What the cell holds; undefined for a blank. */
@@ -28,11 +28,14 @@ export interface Hindrance extends Spot {
 /** What is known of the error that a cell shows: its words, and as data what a function of ours refused. */
 export type ErrorAt = (spot: Spot) => Pick<ErrorMessage, "message" | "reason"> | undefined;
 
+/** What an error of the spreadsheet's own means in this cell. */
+export type MeaningOf = (error: string, spot: Spot) => string | undefined;
+
 /** Mistakes come before blanks, and among them what most cells wait for. */
-export function hindrances(book: KnownWorkbook, errorAt: ErrorAt): Hindrance[] {
+export function hindrances(book: KnownWorkbook, errorAt: ErrorAt, meaningOf: MeaningOf): Hindrance[] {
   const found = new Map<string, Cause & { readonly stumbling: Set<StuckCell> }>();
   for (const stuck of book.stuck) {
-    for (const cause of causesOf(stuck, book, errorAt)) {
+    for (const cause of causesOf(stuck, book, errorAt, meaningOf)) {
       const key = keyOf(cause);
       const before = found.get(key) ?? { ...cause, stumbling: new Set() };
       before.stumbling.add(stuck);
@@ -63,8 +66,13 @@ const ownSheetFirst = ({ sheet }: Spot, waiting: ReadonlySet<Spot>): Spot[] => [
 type Cause = Omit<Hindrance, "label" | "waiting">;
 
 /** The cells right before a stuck one that explain it, with no other stuck one between. */
-function causesOf(stuck: StuckCell, book: KnownWorkbook, errorAt: ErrorAt): Cause[] {
+function causesOf(stuck: StuckCell, book: KnownWorkbook, errorAt: ErrorAt, meaningOf: MeaningOf): Cause[] {
   const spot = { sheet: stuck.sheet, row: stuck.row, column: stuck.column };
+  const shown = (place: Spot): Cause => {
+    return { ...place, is: "error", value: stuck.value, reason: meaningOf(String(stuck.value), place) };
+  };
+  // Whatever such a formula reads, it is the formula that is wrong.
+  if (isOfFormulas.test(String(stuck.value)) && !book.isHandedOn(stuck)) return [shown(spot)];
   const error = stuck.value === "" ? undefined : errorAt(spot);
   const reasonBy = (cause?: Spot): string | undefined =>
     error?.reason === undefined ? error?.message : namedReason(book, spot, error.reason, cause);
@@ -72,6 +80,7 @@ function causesOf(stuck: StuckCell, book: KnownWorkbook, errorAt: ErrorAt): Caus
   for (const area of stuck.reads) {
     // Of texts that nobody complains of only those which begin as a number does; any other may be meant.
     const constants = error ? [...book.constantsIn(area), ...book.originsOf(area)] : book.halfNumbersIn(area);
+    for (const { value, ...place } of book.errorsIn(area)) if (value === stuck.value) causes.push(shown(place));
     for (const { value, ...place } of constants) {
       const isRefused = value !== undefined && value !== "" && refuses(error?.reason, value);
       if (typeof value === "string" && value !== "") {
@@ -83,9 +92,11 @@ function causesOf(stuck: StuckCell, book: KnownWorkbook, errorAt: ErrorAt): Caus
   }
   if (book.isHandedOn(stuck) || causes.some(({ is }) => is !== "blank")) return causes;
   if (error !== undefined) return [{ ...spot, is: "formula", value: stuck.value, reason: reasonBy() }];
-  const isOrigin = causes.length === 0 && isErrorCode(stuck.value);
-  return isOrigin ? [{ ...spot, is: "error", value: stuck.value, reason: undefined }] : causes;
+  return causes.length === 0 && isErrorAnswer(stuck.value) ? [shown(spot)] : causes;
 }
+
+/** Errors that no blank or text can cause. */
+const isOfFormulas = /^#(?:NAME\?|REF!|SPILL!|CYCLE!|NULL!)$/;
 
 /** Whether it is this value that was refused, also as the first reason why a row of a book is left out. */
 function refuses(reason: Reason | undefined, value: Cell["value"]): boolean {

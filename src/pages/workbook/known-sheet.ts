@@ -1,4 +1,4 @@
-import { type Area, type Cell, isErrorCode, type Sheet } from "../../workbook/workbook";
+import { type Area, type Cell, isErrorAnswer, type Sheet } from "../../workbook/workbook";
 
 /** Of a cell. Sheets by name, rows and columns from 0. */
 export interface Spot {
@@ -95,4 +95,4 @@ export function* placesIn({ row, column, rows, columns }: Area): Generator<numbe
 
 /** A text that is no number with a unit, as in `350 g`. */
 const isWords = (value: Cell["value"]): boolean =>
-  typeof value === "string" && !isErrorCode(value) && !/^[\s\d.,~≈<>+-]+\p{L}{0,3}\s*$/u.test(value);
+  typeof value === "string" && !isErrorAnswer(value) && !/^[\s\d.,~≈<>+-]+\p{L}{0,3}\s*$/u.test(value);

@@ -1,6 +1,6 @@
 /** The cells of a workbook as far as they matter for what waits: who reads whom, what was typed, what is still blank. */
 import { areaWithin, partsOf } from "../../workbook/references";
-import { type Area, type Cell, isErrorCode, type Sheet, type Workbook } from "../../workbook/workbook";
+import { type Area, type Cell, isErrorAnswer, type Sheet, type Workbook } from "../../workbook/workbook";
 import { referencesOf, type SheetArea } from "./cell-references";
 import { type Constant, KnownSheet, placeIn, placesIn, type Spot } from "./known-sheet";
 
@@ -27,6 +27,7 @@ export class KnownWorkbook {
   // Formulas share the areas that they read: each is looked at once.
   readonly #constants = new Map<SheetArea, readonly Constant[]>();
   readonly #halfNumbers = new Map<SheetArea, readonly Constant[]>();
+  readonly #errors = new Map<SheetArea, readonly Constant[]>();
   readonly #blanks = new Map<SheetArea, Spot | undefined>();
   readonly #wholeLines = new Map<string, SheetArea | undefined>();
 
@@ -38,7 +39,7 @@ export class KnownWorkbook {
 
   #stuckIn({ name, cells }: Sheet): StuckCell[] {
     return cells.flatMap(({ row, column, value = "", formula, spill }) => {
-      if (formula === undefined || (value !== "" && !isErrorCode(value))) return [];
+      if (formula === undefined || (value !== "" && !isErrorAnswer(value))) return [];
       const area = { row, column, rows: spill?.rows ?? 1, columns: spill?.columns ?? 1 };
       return [{ sheet: name, row, column, value, area, reads: this.#areasIn(formula, name) }];
     });
@@ -96,19 +97,28 @@ export class KnownWorkbook {
   }
 
   /** Texts among them that begin as a number does, such as `350 g`. */
-  halfNumbersIn(area: SheetArea): readonly Constant[] {
-    const before = this.#halfNumbers.get(area);
+  halfNumbersIn = (area: SheetArea): readonly Constant[] => this.#someIn(area, isHalfNumber, this.#halfNumbers);
+
+  /** Errors among them that somebody typed, or that a file holds without a formula. */
+  errorsIn = (area: SheetArea): readonly Constant[] => this.#someIn(area, isErrorAnswer, this.#errors);
+
+  #someIn(
+    area: SheetArea,
+    isMeant: (value: Cell["value"]) => boolean,
+    known: Map<SheetArea, readonly Constant[]>,
+  ): readonly Constant[] {
+    const before = known.get(area);
     if (before) return before;
-    const texts = this.constantsIn(area).filter(({ value }) => isHalfNumber(value));
-    this.#halfNumbers.set(area, texts);
-    return texts;
+    const some = this.constantsIn(area).filter(({ value }) => isMeant(value));
+    known.set(area, some);
+    return some;
   }
 
   /** The constants that a formula passes on as they are, such as one of two weights, or a text in the place of one. */
   originsOf(area: SheetArea): readonly Constant[] {
     const passed = isOneCell(area) ? this.cellAt(area)?.value : undefined;
     const isPassable =
-      typeof passed === "number" || (typeof passed === "string" && passed !== "" && !isErrorCode(passed));
+      typeof passed === "number" || (typeof passed === "string" && passed !== "" && !isErrorAnswer(passed));
     if (!isPassable) return [];
     const seen = new Map([[keyOf(area), area]]);
     for (const at of seen.values()) {

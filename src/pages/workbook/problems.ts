@@ -4,7 +4,7 @@ import { addressOf } from "../../workbook/addresses";
 import type { Workbook } from "../../workbook/workbook";
 import { goToCell } from "./go-to-cell";
 import type { Grid } from "./grid";
-import { type ErrorAt, type Hindrance, hindrances } from "./hindrances";
+import { type ErrorAt, type Hindrance, hindrances, type MeaningOf } from "./hindrances";
 import { KnownWorkbook, keyOf, type Spot } from "./known-workbook";
 import { namedReason } from "./named-reason";
 import { unknownFunction } from "./unknown-function";
@@ -30,7 +30,7 @@ export class Problems {
 
   /** Mistakes come first, those of this sheet before others. */
   mistakes(sheet: string): readonly Hindrance[] {
-    const mistakes = this.#all.filter((each) => each.is !== "blank" && isToTell(each));
+    const mistakes = this.#all.filter((each) => each.is !== "blank");
     return [...mistakes.filter((each) => each.sheet === sheet), ...mistakes.filter((each) => each.sheet !== sheet)];
   }
 
@@ -55,11 +55,11 @@ export class Problems {
   }
 
   /** What an error of the spreadsheet's own means in this cell; of a misspelt function, what may be meant. */
-  meaningOf(error: string, spot: Spot): string | undefined {
+  meaningOf: MeaningOf = (error, spot) => {
     const formula = error === "#NAME?" ? this.#workbook?.cellAt(spot)?.formula : undefined;
     const unknown = formula === undefined ? undefined : unknownFunction(formula, this.#knownFunctions());
     return unknown ? words().unknownFunction(unknown.name, unknown.nearest) : words().meanings[error];
-  }
+  };
 
   #knownFunctions(): ReadonlySet<string> {
     const functions = this.#grid.injector.get(IFunctionService).getExecutors();
@@ -75,14 +75,14 @@ export class Problems {
   look(): void {
     const before = this.#byCell;
     this.#workbook = new KnownWorkbook(this.#withSpills(this.#grid.workbook()));
-    this.#all = hindrances(this.#workbook, this.#errorAt);
-    this.#byCell = new Map(this.#all.filter(isToTell).map((each) => [keyOf(each), each]));
+    this.#all = hindrances(this.#workbook, this.#errorAt, this.meaningOf);
+    this.#byCell = new Map(this.#all.map((each) => [keyOf(each), each]));
     this.#waiting = new Map();
     for (const each of this.#all) {
       for (const spot of each.waiting) if (!this.#waiting.has(keyOf(spot))) this.#waiting.set(keyOf(spot), each);
     }
     const newest = this.#all.find(
-      (each) => each.is !== "blank" && isToTell(each) && (before.get(keyOf(each))?.is ?? "blank") === "blank",
+      (each) => each.is !== "blank" && (before.get(keyOf(each))?.is ?? "blank") === "blank",
     );
     for (const listener of this.#listeners) listener(newest);
   }
@@ -121,9 +121,6 @@ export class Problems {
     };
   }
 }
-
-/** Errors of the spreadsheet's own are plain to see; only what hands them on has a cause to name. */
-const isToTell = ({ is }: Hindrance): boolean => is !== "error";
 
 /** A button that goes to the cell, which it names. */
 export function linkTo(grid: Grid, { sheet, row, column }: Spot, fromSheet: string): HTMLElement {

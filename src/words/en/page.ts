@@ -17,13 +17,12 @@ const meanings: Readonly<Record<string, string>> = {
 const inSentence = (label: string): string =>
   /^\p{Lu}\p{Ll}|^\p{Lu} /u.test(label) ? label[0]?.toLowerCase() + label.slice(1) : label;
 
-/** What is wrong with the cell: "is blank", "holds the text “350 g”". */
-function state({ is, value }: Fault): string {
+/** What is wrong with the cell: "is blank", "holds the text “350 g”", "shows #DIV/0! (this divides by zero …)". */
+function state({ is, value, reason }: Fault): string {
   if (is === "blank") return "is blank";
   if (is === "text") return `holds the text “${value}”`;
   if (is !== "error") return `holds ${value}`;
-  const meaning = meanings[String(value)];
-  return `shows ${value}${meaning === undefined ? "" : ` (${meaning})`}`;
+  return `shows ${value}${reason === undefined ? "" : ` (${reason})`}`;
 }
 
 /** Who waits for it; empty when nobody does. */
@@ -42,7 +41,7 @@ function withWaiters(fault: Fault): string {
   const { is, reason } = fault;
   const who = waiters(fault);
   if (is === "formula") return who ? `${reason} (${who})` : `${reason}`;
-  return `${state(fault)}${who ? `: ${who}` : ""}${reason === undefined ? "" : `. ${reason}`}`;
+  return `${state(fault)}${who ? `: ${who}` : ""}${reason === undefined || is === "error" ? "" : `. ${reason}`}`;
 }
 
 export const englishPage: PageWords = {

@@ -14,12 +14,11 @@ const meanings: Readonly<Record<string, string>> = {
 };
 
 /** 出了什么问题：“是空的”“是文本‘350 g’”。 */
-function state({ is, value }: Fault): string {
+function state({ is, value, reason }: Fault): string {
   if (is === "blank") return "是空的";
   if (is === "text") return `是文本“${value}”`;
   if (is !== "error") return `是 ${value}`;
-  const meaning = meanings[String(value)];
-  return `显示 ${value}${meaning === undefined ? "" : `（${meaning}）`}`;
+  return `显示 ${value}${reason === undefined ? "" : `（${reason}）`}`;
 }
 
 /** 有谁在等；没有则为空。 */
@@ -34,7 +33,7 @@ function withWaiters(fault: Fault): string {
   const { is, reason } = fault;
   const who = waiters(fault);
   if (is === "formula") return who ? `${reason}（${who}）` : `${reason}`;
-  return `${state(fault)}${who ? `：${who}` : ""}${reason === undefined ? "" : `。${reason}`}`;
+  return `${state(fault)}${who ? `：${who}` : ""}${reason === undefined || is === "error" ? "" : `。${reason}`}`;
 }
 
 const called = (label: string | undefined): string => (label === undefined ? "" : `（${label}）`);

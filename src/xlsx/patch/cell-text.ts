@@ -1,6 +1,6 @@
 /** A cell as a sheet's part writes it. */
 import { toFileFormula } from "../../workbook/formula-names";
-import { type Cell, isErrorCode } from "../../workbook/workbook";
+import { type Cell, isErrorCode, isErrorResult } from "../../workbook/workbook";
 import { escaped } from "../read/escaped-text";
 import type { Content } from "./edit";
 import { inText } from "./tag-scanner";
@@ -25,13 +25,9 @@ export function writtenResult(value: Cell["value"], isText: true | undefined, pr
   if (value === undefined) return { type: undefined, elements: "" };
   if (typeof value === "boolean") return { type: "b", elements: content(value ? "1" : "0") };
   if (typeof value === "number") return { type: undefined, elements: content(String(value)) };
-  if (!isText && isAnyError(value)) return { type: "e", elements: content(value) };
+  if (!isText && isErrorResult(value)) return { type: "e", elements: content(value) };
   return { type: "str", elements: element(prefix, "v", textOf(value), value) };
 }
-
-/** Results may also be errors that no file has as a constant. */
-const isAnyError = (value: string): boolean =>
-  isErrorCode(value) || /^#(?:SPILL!|CALC!|GETTING_DATA|FIELD!|BLOCKED!|CONNECT!|UNKNOWN!)$/.test(value);
 
 export const writtenFormula = (formula: string, prefix: string, attributes = ""): string =>
   element(prefix, "f", inText(toFileFormula(formula).slice(1)), "", attributes);

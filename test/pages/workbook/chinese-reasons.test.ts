@@ -43,8 +43,11 @@ test("in Chinese a refused cell goes by its heading and the name of its row as w
   });
   const { refusal, message } = mustBe("panLoad", "a number", "350 克");
   const isRefused = placeOf("E3");
-  const [cause] = hindrances(workbook, ({ row, column }) =>
-    row === isRefused.row && column === isRefused.column ? { message, reason: refusal } : undefined,
+  const [cause] = hindrances(
+    workbook,
+    ({ row, column }) =>
+      row === isRefused.row && column === isRefused.column ? { message, reason: refusal } : undefined,
+    () => undefined,
   );
   const sentence = cause && hindranceAfterAddress(cause);
   expect(cause).toMatchObject(placeOf("C3"));

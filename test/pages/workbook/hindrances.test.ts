@@ -5,7 +5,13 @@ import { moisture } from "../../../src/core/quantities";
 import { hindrances } from "../../../src/pages/workbook/hindrances";
 import { KnownWorkbook, type Spot } from "../../../src/pages/workbook/known-workbook";
 import { namedReason } from "../../../src/pages/workbook/named-reason";
-import { hindranceAfterAddress, hindranceAtCell, waitsFor } from "../../../src/pages/workbook/words";
+import {
+  hindranceAfterAddress,
+  hindranceAtCell,
+  hindranceInShort,
+  waitsFor,
+  words,
+} from "../../../src/pages/workbook/words";
 import { addressOf, placeOf } from "../../../src/workbook/addresses";
 import type { Cell, Workbook } from "../../../src/workbook/workbook";
 import { readWorkbook } from "../../../src/xlsx/read-workbook";
@@ -37,10 +43,14 @@ function book(sheets: Readonly<Record<string, Cells>>): Workbook {
 
 const at = ({ sheet, row, column }: Spot) => `${sheet}!${addressOf(row, column)}`;
 const found = (sheets: Readonly<Record<string, Cells>>, refused: Refused = {}) =>
-  hindrances(new KnownWorkbook(book(sheets)), (spot) => {
-    const error = refused[at(spot)];
-    return error && { message: error.message, reason: error.refusal };
-  });
+  hindrances(
+    new KnownWorkbook(book(sheets)),
+    (spot) => {
+      const error = refused[at(spot)];
+      return error && { message: error.message, reason: error.refusal };
+    },
+    (error, spot) => (at(spot) === "Lot!B7" ? "there is no function SUMM; did you mean SUM?" : words().meanings[error]),
+  );
 const said = (sheets: Readonly<Record<string, Cells>>, refused: Refused = {}) =>
   found(sheets, refused).map((each) => at(each) + hindranceAfterAddress(each));
 
@@ -154,7 +164,7 @@ describe("what holds answers up", () => {
     return before && waitsFor(before, there);
   };
 
-  test("in a chain of the spreadsheet's own errors the first cell is named, but not as a mistake of its own", () => {
+  test("in a chain of the spreadsheet's own errors the first cell is named, with what the error means", () => {
     const chain = {
       Lot: {
         A1: "Outturn",
@@ -167,10 +177,48 @@ describe("what holds answers up", () => {
     expect(wrong(chain, "Lot!C1")).toBe(why);
     expect(wrong(chain, "Lot!D1")).toBe(why);
     expect(wrong(chain, "Lot!B1")).toBeUndefined();
+    expect(said(chain)).toEqual([
+      "Lot!B1, outturn, shows #DIV/0! (this divides by zero or by a blank cell): C1 and 1 more cell wait for it",
+    ]);
     const alone = { Lot: { B1: { formula: "=5/0", value: "#DIV/0!" } } };
     expect(found(alone)).toEqual([]);
     const blank = { Lot: { A1: "Fresh weight", C1: { formula: "=5/B1", value: "#DIV/0!" }, C2: "=C1" } };
     expect(wrong(blank, "Lot!C2")).toBe("waits for B1, fresh weight, which is blank");
+  });
+
+  test("a misspelt function is the cause, whatever its formula reads, also of answers that show nothing", () => {
+    const sheets = {
+      Lot: {
+        A7: "After airing",
+        B7: { formula: "=SUMM(B8,B9)", value: "#NAME?" },
+        A8: "Fresh weight",
+        B9: "350 g",
+        F5: { formula: "=B7*2", value: "#NAME?" },
+        F6: { formula: '=IF(ISNUMBER(B7),B7,"")', value: "" },
+        F7: { formula: "=SUM(F5:F6)", value: "#NAME?" },
+      },
+    };
+    const [cause] = found(sheets);
+    expect(said(sheets)).toEqual([
+      "Lot!B7, after airing, shows #NAME? (there is no function SUMM; did you mean SUM?): F5 and 2 more cells wait for it",
+    ]);
+    expect(cause && hindranceInShort(cause)).toBe(", after airing, shows #NAME?");
+    expect(wrong(sheets, "Lot!F6")).toBe(
+      "waits for B7, after airing, which shows #NAME? (there is no function SUMM; did you mean SUM?)",
+    );
+  });
+
+  test("an error that was typed is the cause, and so is one that only some programs know", () => {
+    const typed = { Lot: { B7: "#N/A", A8: "Airing", B8: "#N/A", F5: { formula: "=B8*2", value: "#N/A" } } };
+    expect(said(typed)).toEqual([
+      "Lot!B8, airing, shows #N/A (what is looked for is not there, or a function is given too few or too many arguments): F5 waits for it",
+    ]);
+    for (const value of ["#SPILL!", "#CYCLE!", "#CALC!"]) {
+      const own = { Lot: { B8: { formula: "=B8:B9", value }, F5: { formula: "=B8*2", value } } };
+      expect(found(own).map((each) => [at(each), each.is, each.waiting.map(at)])).toEqual([
+        ["Lot!B8", "error", ["Lot!F5"]],
+      ]);
+    }
   });
 
   test("a row that a formula fills is not begun by it", () => {
@@ -182,7 +230,13 @@ describe("what holds answers up", () => {
     "nothing is wrong or missing in %s as it comes",
     async (file) => {
       const workbook = readWorkbook(await readFile(`sample-workbooks/${file}.xlsx`));
-      expect(hindrances(new KnownWorkbook(workbook), () => undefined)).toEqual([]);
+      expect(
+        hindrances(
+          new KnownWorkbook(workbook),
+          () => undefined,
+          () => undefined,
+        ),
+      ).toEqual([]);
     },
   );
 });
