@@ -23,6 +23,22 @@ export interface Filled {
 export interface BlockOfJob extends Block {
   /** What a chart beside it would show, where the job has one. */
   readonly chart?: Chart;
+  readonly places: PlacesInBlock;
+}
+
+interface PlaceInBlock {
+  readonly row: number;
+  readonly column: number;
+}
+
+/** Where in a block what stands, from its first cell on. */
+export interface PlacesInBlock {
+  /** The cell of each field that is no list. */
+  readonly inputs: ReadonlyMap<string, PlaceInBlock>;
+  /** The first cell of each answer. */
+  readonly answers: ReadonlyMap<FunctionSpec, PlaceInBlock>;
+  /** Where the verdict on a table is shown above it as well. */
+  readonly verdicts: ReadonlyMap<FunctionSpec, PlaceInBlock>;
 }
 
 /**
@@ -39,6 +55,9 @@ class JobBlock {
   readonly #cells: WrittenCell[] = [];
   /** What stands for each field in a formula. */
   readonly #references = new Map<string, string>();
+  readonly #inputs = new Map<string, PlaceInBlock>();
+  readonly #answers = new Map<FunctionSpec, PlaceInBlock>();
+  readonly #verdicts = new Map<FunctionSpec, PlaceInBlock>();
   #chart: Chart | undefined;
   #row = 0;
 
@@ -68,6 +87,7 @@ class JobBlock {
       columns: Math.max(...ends.map(({ column }) => column)),
       widths: this.#widths(),
       cells: this.#cells,
+      places: { inputs: this.#inputs, answers: this.#answers, verdicts: this.#verdicts },
       ...(this.#chart && { chart: this.#chart }),
     };
   }
@@ -117,6 +137,7 @@ class JobBlock {
     this.#put(0, messages.inputs[field.name]?.label ?? field.name, { look: "label" });
     this.#put(2, messages.joined.list(behind), { look: "label" });
     const picked = entries[field.name]?.picked;
+    this.#inputs.set(field.name, { row: this.#row, column: 1 });
     if (picked) {
       const reference = this.#reference(picked);
       this.#references.set(field.name, reference);
@@ -175,6 +196,7 @@ class JobBlock {
       for (const [name, feeding] of Object.entries(job.feeds ?? {})) {
         if (feeding === spec) this.#references.set(name, this.#address(1));
       }
+      this.#answers.set(spec, { row: this.#row, column: 1 });
       this.#put(1, this.#formula(spec), { look: "answer", ...(format !== "General" && { format }) });
       this.#put(2, this.#unit(result.quantity), { look: "label" });
       this.#row += 1;
@@ -189,6 +211,7 @@ class JobBlock {
     if (verdict) {
       // A verdict is longer than a column is wide.
       this.#put(0, messages.verdict, { look: "label" });
+      this.#verdicts.set(spec, { row: this.#row, column: 1 });
       this.#put(1, `=${addressOf(this.#at.row + this.#row + 2 + grid.length - 1, this.#at.column)}`, {
         look: "answer",
       });
@@ -215,6 +238,7 @@ class JobBlock {
         this.#cells.push({ ...cell, content: "", look: "label" });
       });
     }
+    this.#answers.set(spec, { row: this.#row, column: 0 });
     this.#put(0, this.#formula(spec), { spill: { rows, columns: columns.length } });
     this.#chart ??= this.#chartOf({ spec, grid }, columns);
     this.#row += rows;

@@ -1,5 +1,5 @@
 import { bind } from "../cells/bind";
-import { CellError, type CellValue } from "../cells/values";
+import { CellError, type Grid } from "../cells/values";
 import { moistureNow } from "../core/moisture/moisture-now";
 import { weight } from "../core/quantities";
 import { dryingTime } from "../core/time/drying-time";
@@ -27,14 +27,22 @@ export function readWeight(text: string, typedIn: WeightUnit, unit: WeightUnit):
   return { is: "value", value: Number(convertWeight.calculate(read.value, typedIn, unit).toPrecision(15)) };
 }
 
-/** The weighings of a charge in their order; without what cannot be read. */
+/** What a weighing reads in the unit of its lot; undefined where it cannot be read. */
+export function weightRead({ text, unit }: Weighing, lot: Lot): number | undefined {
+  const read = readWeight(text, unit, lot.unit);
+  return read.is === "value" && typeof read.value === "number" ? read.value : undefined;
+}
+
+/** The weighings of a charge as the clock had them, whenever they were noted; without what cannot be read. */
 export const readingsOfCharge = (lot: Lot, charge: number): ChargeReading[] =>
   lot.weighings
     .filter((weighing) => weighing.charge === charge)
-    .flatMap(({ id, round, text, unit, at }: Weighing): ChargeReading[] => {
-      const read = readWeight(text, unit, lot.unit);
-      return read.is === "value" && typeof read.value === "number" ? [{ id, round, weight: read.value, at }] : [];
-    });
+    .flatMap((weighing): ChargeReading[] => {
+      const { id, round, at } = weighing;
+      const read = weightRead(weighing, lot);
+      return read === undefined ? [] : [{ id, round, weight: read, at }];
+    })
+    .sort((one, other) => one.at - other.at);
 
 /** The round that a charge is in: the first whose target no reading has reached yet; at the end the last. */
 export function roundOf({ targets }: PlannedCharge, readings: readonly ChargeReading[]): number {
@@ -70,7 +78,7 @@ export interface ReadyWhen {
   /** Why it cannot be said. */
   readonly refusal: CellError | undefined;
   /** As cells of a sheet hold it. */
-  readonly cells: readonly (readonly CellValue[])[];
+  readonly cells: Grid;
 }
 
 /** When a charge will weigh its target, in a spreadsheet's time; undefined while too little was weighed in this round. */

@@ -1,10 +1,12 @@
 /** A lot as a workbook: each of its jobs with live formulas, the card with what was noted, and every weighing. */
-import { bind } from "../cells/bind";
-import { CellError, type CellValue } from "../cells/values";
+import type { PhraseGrid } from "../cells/bind";
+import { CellError } from "../cells/values";
 import { chargePlan } from "../core/charges/charge-plan";
 import { namespace } from "../core/namespace";
+import { Phrase } from "../core/phrases";
 import { moisture, weight } from "../core/quantities";
 import { looks } from "../host/looks";
+import { freeSheetName } from "../host/sheet-name";
 import { cautionsOf, type Job } from "../jobs/job";
 import { answersOf, type JobAnswer, readingsOf } from "../jobs/job-answer";
 import type { BlockOfJob } from "../jobs/job-block";
@@ -13,10 +15,10 @@ import { jobs } from "../jobs/jobs";
 import { formatOf } from "../jobs/shown-number";
 import type { Messages } from "../words/messages";
 import type { PhoneWords } from "../words/phone";
-import { addressOf } from "../workbook/addresses";
+import { addressOf, columnName } from "../workbook/addresses";
 import { sheetInFormula } from "../workbook/references";
 import type { Cell, Sheet, Style, Workbook } from "../workbook/workbook";
-import { fewestTimed, readingSays, readingsOfCharge, readWeight, readyWhen } from "./charge-readings";
+import { fewestTimed, readingSays, readingsOfCharge, readWeight, readyWhen, weightRead } from "./charge-readings";
 import { type FiringPlan, firingPlan, planningJob } from "./firing-plan";
 import { entriesIn, type Lot } from "./lot";
 import { spreadsheetTime } from "./spreadsheet-time";
@@ -28,11 +30,15 @@ export interface LotWords {
 
 export function lotWorkbook(lot: Lot, words: LotWords): Workbook {
   const typed = jobs.filter(({ id }) => Object.keys(entriesIn(lot, id)).length > 0);
-  const sheetsOfJobs = typed.map((job) => sheetOfJob(lot, job, words));
-  const weighings = weighingsSheet(lot, words);
+  const nameSheet = namer();
+  const sheetsOfJobs = typed.map((job) =>
+    sheetOfJob(lot, job, words, nameSheet(words.messages.jobs[job.id]?.title ?? job.id)),
+  );
   const plan = firingPlan(lot, wordingOf(lot, words));
   const planSheet = sheetsOfJobs.find(({ job }) => job === planningJob);
-  const card = plan && planSheet ? cardSheet({ lot, words, plan, planSheet, weighings }) : undefined;
+  const cardName = plan && planSheet && nameSheet(words.phone.sheet.card);
+  const weighings = weighingsSheet(lot, words, nameSheet(words.phone.sheet.weighings));
+  const card = cardName && cardSheet({ name: cardName, lot, words, plan, planSheet, weighings });
   const sheets = [
     ...sheetsOfJobs.map(({ sheet }) => sheet),
     ...(card ? [card] : []),
@@ -43,8 +49,15 @@ export function lotWorkbook(lot: Lot, words: LotWords): Workbook {
 
 const wordingOf = ({ unit }: Lot, { messages }: LotWords) => ({ messages, unit });
 
-/** The names of sheets are short, and hold none of these. */
-const sheetName = (wish: string): string => wish.replaceAll(/[\\/:*?[\]]/g, " ").slice(0, 31);
+/** Names the sheets of one workbook. */
+function namer(): (wish: string) => string {
+  const taken: string[] = [];
+  return (wish) => {
+    const name = freeSheetName(wish, taken);
+    taken.push(name);
+    return name;
+  };
+}
 
 interface SheetOfJob {
   readonly job: Job;
@@ -52,18 +65,17 @@ interface SheetOfJob {
   readonly block: BlockOfJob;
 }
 
-function sheetOfJob(lot: Lot, job: Job, words: LotWords): SheetOfJob {
+function sheetOfJob(lot: Lot, job: Job, words: LotWords, name: string): SheetOfJob {
   const wording = wordingOf(lot, words);
   const entries = entriesIn(lot, job.id);
   const readings = readingsOf(job, entries, wording);
   const answers = answersOf(job, readings, {}) ?? [];
-  const name = sheetName(words.messages.jobs[job.id]?.title ?? job.id);
   const block = blockAt({ job, entries, readings, answers, wording }, { sheet: name, row: 0, column: 0 });
   return { job, block, sheet: sheetOf(name, cellsOf(block, answers), block.widths) };
 }
 
 /** The cells of a block with the results that their formulas have now. */
-function cellsOf(block: BlockOfJob, answers: readonly JobAnswer[]): Cell[] {
+function cellsOf({ cells: written, places }: BlockOfJob, answers: readonly JobAnswer[]): Cell[] {
   const cells = new Map<string, Cell>();
   const put = (cell: Cell) => {
     const key = addressOf(cell.row, cell.column);
@@ -74,32 +86,28 @@ function cellsOf(block: BlockOfJob, answers: readonly JobAnswer[]): Cell[] {
       ...((before?.style ?? cell.style) && { style: { ...before?.style, ...cell.style } }),
     });
   };
-  for (const { row, column, look, format, spill, content } of block.cells) {
+  for (const { row, column, look, format, spill, content } of written) {
     const style: Style = { ...(look && looks[look]), ...(format !== undefined && { format }) };
     const rows = content === "" ? (spill?.rows ?? 1) : 1;
     for (let down = 0; down < rows; down += 1) put({ row: row + down, column, style });
   }
-  const pointing: { readonly row: number; readonly column: number; readonly formula: string }[] = [];
-  for (const { row, column, content, isConstant } of block.cells) {
-    if (content === "") continue;
-    if (isConstant || typeof content !== "string" || !content.startsWith("=")) {
-      put({ row, column, value: content });
-      continue;
-    }
-    const answer = answers.find(({ spec }) => content.startsWith(`=${namespace}.${spec.id}(`));
-    if (answer === undefined) pointing.push({ row, column, formula: content });
-    else for (const cell of answered(row, column, content, bind(answer.spec)(...answer.given))) put(cell);
+  const results = new Map<string, PhraseGrid>();
+  for (const { spec, grid } of answers) {
+    const [answer, verdict] = [places.answers.get(spec), places.verdicts.get(spec)];
+    if (answer) results.set(addressOf(answer.row, answer.column), grid);
+    if (verdict) results.set(addressOf(verdict.row, verdict.column), [[grid.at(-1)?.[0] ?? ""]]);
   }
-  // A verdict is shown above its table as well.
-  for (const { row, column, formula } of pointing) {
-    const value = cells.get(formula.slice(1))?.value;
-    put({ row, column, formula, ...(value !== undefined && { value }) });
+  for (const { row, column, content } of written) {
+    if (content === "") continue;
+    const result = results.get(addressOf(row, column));
+    if (result === undefined) put({ row, column, value: content });
+    else for (const cell of answered(row, column, String(content), result)) put(cell);
   }
   return [...cells.values()];
 }
 
-/** A formula with its answer, also where that spills. */
-function answered(row: number, column: number, formula: string, grid: readonly (readonly CellValue[])[]): Cell[] {
+/** A formula with its answer, also where that spills. Cells speak English. */
+function answered(row: number, column: number, formula: string, grid: PhraseGrid): Cell[] {
   const columns = grid[0]?.length ?? 1;
   const spills = grid.length * columns > 1;
   return grid.flatMap((values, down) =>
@@ -108,7 +116,7 @@ function answered(row: number, column: number, formula: string, grid: readonly (
       return {
         row: row + down,
         column: column + right,
-        value: value instanceof CellError ? value.code : value,
+        value: value instanceof CellError ? value.code : value instanceof Phrase ? value.toString() : value,
         ...(isFirst && { formula }),
         ...(isFirst && spills && { spill: { rows: grid.length, columns } }),
       };
@@ -126,26 +134,35 @@ const roundKey = (charge: number, round: number): string => `${charge}/${round}`
 const clockFormat = "hh:mm";
 const momentFormat = "yyyy-mm-dd hh:mm";
 
-/** Every weighing in the order of the charges, as it can be charted and sorted elsewhere. */
-function weighingsSheet(lot: Lot, { messages, phone }: LotWords): WeighingsSheet {
+/**
+ * Every weighing in the order of the charges, as it can be charted and sorted elsewhere. What cannot be read stands
+ * behind the readings of its round, where no formula reads it.
+ */
+function weighingsSheet(lot: Lot, { messages, phone }: LotWords, name: string): WeighingsSheet {
   const { sheet: words } = phone;
+  const { joined } = messages;
   const unit = messages.units[lot.unit];
-  const sheet = sheetFiller(sheetName(words.weighings));
-  sheet.put(0, 0, `${words.weighings}: ${lot.name}`, looks.heading);
-  const headings = [words.charge, words.target, words.time, `${words.reads}, ${unit}`];
+  const sheet = sheetFiller(name);
+  sheet.put(0, 0, joined.told(words.weighings, lot.name), looks.heading);
+  const headings = [words.charge, words.target, words.time, joined.withUnit(words.reads, unit)];
   for (const [column, heading] of headings.entries()) sheet.put(2, column, heading, looks.label);
   const rowsOf = new Map<string, { first: number; last: number }>();
-  const all = [...lot.weighings].sort(
-    (one, other) => one.charge - other.charge || one.round - other.round || one.at - other.at,
-  );
-  for (const [index, { charge, round, text, unit: typedIn, at }] of all.entries()) {
+  const all = lot.weighings
+    .map((weighing) => ({ ...weighing, read: weightRead(weighing, lot) }))
+    .sort(
+      (one, other) =>
+        one.charge - other.charge ||
+        one.round - other.round ||
+        Number(one.read === undefined) - Number(other.read === undefined) ||
+        one.at - other.at,
+    );
+  for (const [index, { charge, round, text, read, at }] of all.entries()) {
     const row = 3 + index;
-    const read = readWeight(text, typedIn, lot.unit);
-    const value = read.is === "value" ? read.value : text;
     sheet.put(row, 0, charge, looks.input);
     sheet.put(row, 1, round, looks.input);
     sheet.put(row, 2, spreadsheetTime(at), { ...looks.input, format: momentFormat });
-    sheet.put(row, 3, value, { ...looks.input, format: formatOf(weight, lot.unit) });
+    sheet.put(row, 3, read ?? text, { ...looks.input, format: formatOf(weight, lot.unit) });
+    if (read === undefined) continue;
     const key = roundKey(charge, round);
     rowsOf.set(key, { first: rowsOf.get(key)?.first ?? row, last: row });
   }
@@ -153,6 +170,7 @@ function weighingsSheet(lot: Lot, { messages, phone }: LotWords): WeighingsSheet
 }
 
 interface CardOf {
+  readonly name: string;
   readonly lot: Lot;
   readonly words: LotWords;
   readonly plan: FiringPlan;
@@ -161,33 +179,34 @@ interface CardOf {
 }
 
 /** The firing card: a row for each charge and target, with what the scale read and when. */
-function cardSheet({ lot, words, plan, planSheet, weighings }: CardOf): Sheet {
+function cardSheet({ name, lot, words, plan, planSheet, weighings }: CardOf): Sheet {
   const { messages, phone } = words;
   const { sheet: said } = phone;
   const unit = messages.units[lot.unit];
   const from = sheetInFormula(planSheet.sheet.name);
-  const table = planSheet.block.cells.find(({ content }) =>
-    String(content).startsWith(`=${namespace}.${chargePlan.id}(`),
-  );
-  const moistureRow =
-    planSheet.block.cells.find(({ content }) => content === messages.inputs.moisture?.label)?.row ?? 0;
+  const { joined } = messages;
+  const { answers, inputs } = planSheet.block.places;
+  const table = answers.get(chargePlan);
+  const moistureAt = inputs.get("moisture");
+  if (table === undefined || moistureAt === undefined) throw new Error("the plan's sheet has no plan");
   const ofPlan = (charge: number, column: number): string =>
-    `${from}!${addressOf((table?.row ?? 0) + charge, (table?.column ?? 0) + column)}`;
-  const moistureCell = `${from}!$B$${moistureRow + 1}`;
+    `${from}!${addressOf(table.row + charge, table.column + column)}`;
+  const moistureCell = `${from}!$${columnName(moistureAt.column)}$${moistureAt.row + 1}`;
   const grams = formatOf(weight, lot.unit);
-  const sheet = sheetFiller(sheetName(said.card));
-  sheet.put(0, 0, `${said.card}: ${lot.name}`, looks.heading);
+  const sheet = sheetFiller(name);
+  sheet.put(0, 0, joined.told(said.card, lot.name), looks.heading);
   const titles = cautionsOf(planningJob).map(({ id, title }) => messages.cautions[id]?.title ?? title);
-  sheet.put(1, 0, messages.sheet.cautions(titles.join("; ")), looks.caution);
+  sheet.put(1, 0, messages.sheet.cautions(joined.parts(titles)), looks.caution);
   sheet.put(2, 0, said.noClaim, looks.caution);
+  const inUnit = (heading: string) => joined.withUnit(heading, unit);
   const headings = [
     said.charge,
     said.target,
-    `${said.load}, ${unit}`,
-    `${said.shouldRead}, ${unit}`,
-    `${said.reads}, ${unit}`,
+    inUnit(said.load),
+    inUnit(said.shouldRead),
+    inUnit(said.reads),
     said.time,
-    `${said.left}, ${unit}`,
+    inUnit(said.left),
     said.moisture,
     said.ready,
   ];

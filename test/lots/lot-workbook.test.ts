@@ -88,6 +88,37 @@ describe("a lot as a workbook", () => {
     expect(workbook.sheets.flatMap(({ cells }) => formulas(cells)).length).toBeGreaterThan(30);
   });
 
+  test("forecasts as its own formula does, whatever stands between the readings and in which order they came", async () => {
+    // Noted late, moved from another lot, and one that nobody can read.
+    const late = { id: "late", charge: 2, round: 1, text: "196", unit: "g" as const, at: morning + 2 * minute };
+    const unread = { ...late, id: "unread", text: "heavy", at: morning + 6 * minute };
+    const mixed = [late, unread].reduce((all, weighing) => withWeighing(all, weighing, morning), lot);
+    const book = lotWorkbook(mixed, words);
+    const weighed = book.sheets.find(({ name }) => name === "Weighings")?.cells ?? [];
+    expect(weighed.filter(({ column, row }) => column === 3 && row > 2).map(({ value }) => value)).toEqual([
+      200.5,
+      196,
+      190,
+      182,
+      176,
+      "heavy",
+      210,
+    ]);
+    const card = book.sheets.find(({ name }) => name === "Firing card")?.cells ?? [];
+    const forecast = card.find(({ formula }) => formula?.includes("DRYINGTIME("));
+    expect(forecast?.formula).toContain("$D$4:$D$8,");
+    expect(card.find(({ row, column }) => row === forecast?.row && column === 4)?.value).toBe(176);
+    const engine = openInNode(book);
+    await engine.calculate();
+    const now = [0, 1, 2, 3].map((right) => engine.value("Firing card", addressOf(forecast?.row ?? 0, 8 + right)));
+    engine.close();
+    const shown = [0, 1, 2, 3].map(
+      (right) => card.find(({ row, column }) => row === forecast?.row && column === 8 + right)?.value,
+    );
+    expect(shown.map((value) => typeof value)).toEqual(["number", "number", "number", "number"]);
+    expect(now).toEqual(shown.map((value) => expect.closeTo(Number(value), 9)));
+  });
+
   test("shows what was noted in the row of the card", () => {
     const card = sheet("Firing card")?.cells ?? [];
     const rowOf = (charge: number, round: number) => 5 + (charge - 1) * 2 + (round - 1);
@@ -115,6 +146,26 @@ describe("a lot as a workbook", () => {
   test("speaks Chinese where the page does", () => {
     const names = lotWorkbook(lot, { messages: chinese, phone: chinesePhone }).sheets.map(({ name }) => name);
     expect(names.filter((name) => /[a-z]/i.test(name))).toEqual([]);
+  });
+
+  test("writes Chinese with the marks of Chinese", () => {
+    const { sheets } = lotWorkbook(lot, { messages: chinese, phone: chinesePhone });
+    const card = sheets.find(({ name }) => name === chinesePhone.sheet.card)?.cells ?? [];
+    const weighings = sheets.find(({ name }) => name === chinesePhone.sheet.weighings)?.cells ?? [];
+    const said = [...card, ...weighings].flatMap(({ value }) => (typeof value === "string" ? [value] : []));
+    expect(said).toContain("称重：Upper / terrace: 12 May");
+    expect(said).toContain("秤上读数（克）");
+    const ours = said.map((text) => text.replace(lot.name, ""));
+    expect(ours.filter((text) => /\p{Script=Han}.*[,;:](?!\d)|[,;:].*\p{Script=Han}/u.test(text))).toEqual([]);
+  });
+
+  test("gives each sheet a name of its own that a spreadsheet takes", () => {
+    const named = {
+      ...englishPhone,
+      sheet: { ...englishPhone.sheet, card: "'Turning times'", weighings: "turning times" },
+    };
+    const names = lotWorkbook(lot, { messages: english, phone: named }).sheets.map(({ name }) => name);
+    expect(names.slice(-2)).toEqual(["Turning times 2", "turning times 3"]);
   });
 
   test("with nothing planned has its weighings alone", () => {

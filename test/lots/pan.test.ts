@@ -86,6 +86,10 @@ describe("a reading at the pan", () => {
     );
     expect(readingsOfCharge(typed, 2).map(({ weight }) => weight)).toEqual([240, 200.5]);
     expect(readingsOfCharge(typed, 1)).toEqual([]);
+    const late = { id: "late", charge: 2, round: 1, text: "220", unit: "g" as const, at: morning + 1 };
+    expect(readingsOfCharge(withWeighing(typed, late, morning), 2).map(({ weight }) => weight)).toEqual([
+      240, 220, 200.5,
+    ]);
   });
 });
 
