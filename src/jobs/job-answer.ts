@@ -65,6 +65,8 @@ export interface JobAnswer {
   readonly waits: boolean;
 }
 
+export const isGiven = ({ refusal, waits }: JobAnswer): boolean => refusal === undefined && !waits;
+
 /** What each function of the job answers; undefined while a field needs another look. */
 export function answersOf(
   job: Job,

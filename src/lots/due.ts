@@ -4,7 +4,7 @@ import { turnTimes } from "../core/time/turn-times";
 import { columnsOf } from "../jobs/answer-columns";
 import { isExample, type Wording } from "../jobs/entries";
 import { fieldsOf, type Job } from "../jobs/job";
-import { answersOf, readingsOf } from "../jobs/job-answer";
+import { answersOf, isGiven, readingsOf } from "../jobs/job-answer";
 import { jobs } from "../jobs/jobs";
 import type { DueWork } from "../words/phone";
 import type { Lot } from "./lot";
@@ -63,7 +63,7 @@ function clockedAnswer(lot: Lot, job: Job, clock: string, wording: Wording) {
   const first = typed && "typed" in typed ? typed.typed[0] : undefined;
   if (isExample(field, entries, wording) || first?.is !== "value") return undefined;
   const answer = answersOf(job, readings, {})?.at(-1);
-  if (answer === undefined || answer.refusal || answer.waits) return undefined;
+  if (answer === undefined || !isGiven(answer)) return undefined;
   return { rows: answer.grid, momentOf: (time: number) => momentNear(clockTyped, Number(first.value), time) };
 }
 

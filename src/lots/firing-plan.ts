@@ -1,7 +1,7 @@
 import { chargePlan } from "../core/charges/charge-plan";
 import { exampleLabels, textsOf, type Wording } from "../jobs/entries";
 import { fieldsOf, type Job } from "../jobs/job";
-import { answersOf, readingsOf } from "../jobs/job-answer";
+import { answersOf, isGiven, readingsOf } from "../jobs/job-answer";
 import { jobs } from "../jobs/jobs";
 import { entriesIn, type Lot } from "./lot";
 
@@ -32,7 +32,7 @@ export function firingPlan(lot: Lot | undefined, wording: Wording): FiringPlan |
   const answer = answersOf(planningJob, readings, {})?.find(({ spec }) => spec === chargePlan);
   const moisture = readings.get("moisture");
   const given = moisture && "typed" in moisture ? moisture.typed[0] : undefined;
-  if (answer === undefined || answer.refusal || answer.waits || given?.is !== "value") return undefined;
+  if (answer === undefined || !isGiven(answer) || given?.is !== "value") return undefined;
   // The row of the total has a word in the place of a number.
   const charges = answer.grid.flatMap(([number, load, ...targets]): PlannedCharge[] =>
     typeof number === "number" && typeof load === "number" ? [{ number, load, targets: targets as number[] }] : [],

@@ -1,28 +1,21 @@
 import { type KeyboardEvent, type ReactNode, useEffect, useRef, useState } from "react";
 import type { WorkbookHost } from "../host/workbook-host";
-import { weightUnits } from "../jobs/shown-number";
 import { type Language, languageIds, languageOf, languages } from "../words/languages";
 import type { Messages } from "../words/messages";
 import { firstMessages, messagesIn } from "../words/messages-in";
 import { CautionsPage } from "./cautions-page";
+import { LanguageChoice, UnitChoice, WordsMissing } from "./choices";
 import { JobsPage } from "./jobs/jobs-page";
 import { Later } from "./later";
 import { reference, sheetCheck, working } from "./parts";
 import { keptSettings, type Settings, type Tab, tabs } from "./settings";
+import { firstSpoken, type Spoken, useSpoken } from "./spoken";
 import { MessagesContext, useMessages } from "./use-messages";
-
-/** A language with what the pane says in it. */
-export interface Speech {
-  readonly language: Language;
-  readonly messages: Messages;
-  /** The language that was wanted, where its words could not be fetched. */
-  readonly missing?: Language;
-}
 
 interface PaneProps {
   readonly host: WorkbookHost | undefined;
   /** What is spoken when the pane opens. */
-  readonly speech: Speech;
+  readonly speech: Spoken<Messages>;
   /** Hears which language is spoken, from the beginning. */
   readonly onLanguage?: ((language: Language) => void) | undefined;
 }
@@ -33,24 +26,13 @@ export function Pane({ host, speech, onLanguage }: PaneProps) {
   useEffect(() => keptSettings.write(settings), [settings]);
   const change = (changed: Partial<Settings>) => setSettings((all) => ({ ...all, ...changed }));
 
-  const [spoken, speak] = useState(speech);
-  const [unfetched, setUnfetched] = useState(speech.missing);
-  const { language, messages } = spoken;
+  const {
+    language,
+    words: messages,
+    missing,
+    ask,
+  } = useSpoken(speech, messagesIn, (heard) => change({ language: heard }));
   const { tag } = languages[language];
-  const asked = useRef<Language>();
-  const choose = async (wanted: Language) => {
-    asked.current = wanted;
-    setUnfetched(undefined);
-    try {
-      const words = await messagesIn[wanted]();
-      // The last one asked for counts, whichever comes last.
-      if (asked.current !== wanted) return;
-      speak({ language: wanted, messages: words });
-      change({ language: wanted });
-    } catch {
-      setUnfetched(wanted);
-    }
-  };
   useEffect(() => onLanguage?.(language), [language, onLanguage]);
   const withoutWorkbook = <p>{messages.shell.noWorkbook}</p>;
   const pages: Readonly<Record<Tab, () => ReactNode>> = {
@@ -64,38 +46,10 @@ export function Pane({ host, speech, onLanguage }: PaneProps) {
     <MessagesContext.Provider value={messages}>
       <div lang={tag}>
         <div className="settings">
-          <label>
-            {messages.shell.weightUnit}{" "}
-            <select
-              value={settings.unit}
-              onChange={(event) => change({ unit: event.target.value as (typeof weightUnits)[number] })}
-            >
-              {weightUnits.map((unit) => (
-                <option key={unit} value={unit}>
-                  {messages.units[unit]}
-                </option>
-              ))}
-            </select>
-          </label>
-          {languageIds
-            .filter((other) => other !== language)
-            .map((other) => (
-              <button
-                key={other}
-                type="button"
-                className="plain"
-                lang={languages[other].tag}
-                onClick={() => void choose(other)}
-              >
-                {languages[other].name}
-              </button>
-            ))}
+          <UnitChoice unit={settings.unit} choose={(unit) => change({ unit })} />
+          <LanguageChoice language={language} choose={(wanted) => void ask(wanted)} />
         </div>
-        {unfetched === undefined ? null : (
-          <p className="problem" role="alert">
-            {messages.shell.noWords(languages[unfetched].name)}
-          </p>
-        )}
+        <WordsMissing of={missing} />
         <Tabs shown={settings.tab} show={(tab) => change({ tab })} />
         <div className="page" role="tabpanel" id="pane-page" aria-labelledby={`tab-${settings.tab}`}>
           {settings.tab === "working" || settings.tab === "check" ? <h1>{messages.tabs[settings.tab]}</h1> : null}
@@ -107,14 +61,10 @@ export function Pane({ host, speech, onLanguage }: PaneProps) {
 }
 
 /** The language that was chosen, or that of the host; the first one where its words cannot be fetched. */
-export async function firstSpeech(host: WorkbookHost | undefined): Promise<Speech> {
-  const language =
+export function firstSpeech(host: WorkbookHost | undefined): Promise<Spoken<Messages>> {
+  const wanted =
     keptSettings.read().language ?? languageOf(host?.language ?? globalThis.navigator?.language ?? languageIds[0]);
-  try {
-    return { language, messages: await messagesIn[language]() };
-  } catch {
-    return { language: languageIds[0], messages: firstMessages, missing: language };
-  }
+  return firstSpoken(wanted, messagesIn, { language: languageIds[0], words: firstMessages });
 }
 
 /** The arrow keys go from tab to tab, as in every list of tabs. */

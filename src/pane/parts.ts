@@ -1,14 +1,12 @@
 /** What of the pane comes after the jobs: each part when it is wanted, or all of them ahead. */
 import { Part } from "./later";
+import { answerPicture } from "./pictures/picture-later";
 
 const catalogueParts = () => import("./catalogue-parts");
 
 export const working = new Part(() => catalogueParts().then(({ Working }) => Working));
 export const sheetCheck = new Part(() => catalogueParts().then(({ SheetCheck }) => SheetCheck));
 export const reference = new Part(() => catalogueParts().then(({ WholeReference }) => WholeReference));
-export const answerPicture = new Part(() =>
-  import("./pictures/answer-picture").then(({ AnswerPicture }) => AnswerPicture),
-);
 export const writeBlock = new Part(() => import("./jobs/write-block").then(({ WriteBlock }) => WriteBlock));
 
 /** Fetches whatever the pane may want later, for where the network, or who serves the page, may be gone by then. */

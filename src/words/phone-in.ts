@@ -1,4 +1,6 @@
-/** What the phone page says, by language, each fetched when it is spoken. */
+/** What the phone page says, by language. English stands in for others; their words are fetched when they are spoken. */
+import { english } from "./en/messages";
+import { englishPhone } from "./en/phone";
 import type { Language } from "./languages";
 import type { Messages, PaneWords } from "./messages";
 import type { PhoneWords } from "./phone";
@@ -11,11 +13,11 @@ export interface PhoneSpeech {
   readonly phone: PhoneWords;
 }
 
+/** What is there from the beginning. */
+export const firstPhone: PhoneSpeech = { messages: english, phone: englishPhone };
+
 export const phoneIn: Readonly<Record<Language, () => Promise<PhoneSpeech>>> = {
-  en: async () => {
-    const [{ english }, { englishPhone }] = await Promise.all([import("./en/messages"), import("./en/phone")]);
-    return { messages: english, phone: englishPhone };
-  },
+  en: async () => firstPhone,
   zh: async () => {
     const [{ chinesePaneWords }, { chinesePhone }] = await Promise.all([
       import("./zh/pane-words"),

@@ -9,8 +9,6 @@ export interface PhoneWords {
   readonly parts: Readonly<Record<"jobs" | "card" | "today" | "cautions", string>>;
   /** What the row of parts is called for whoever does not see it. */
   readonly navigation: string;
-  readonly opening: string;
-  readonly failed: string;
   readonly lot: {
     readonly label: string;
     readonly add: string;
@@ -21,7 +19,6 @@ export interface PhoneWords {
   readonly job: {
     readonly back: string;
     readonly keptAsTyped: string;
-    readonly drawing: string;
   };
   readonly card: {
     readonly noPlan: string;
@@ -107,7 +104,6 @@ export interface PhoneWords {
   readonly sheet: {
     readonly card: string;
     readonly weighings: string;
-    readonly lot: string;
     readonly charge: string;
     readonly target: string;
     readonly load: string;

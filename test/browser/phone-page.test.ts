@@ -9,7 +9,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } fr
 import { findBrowser, openBrowser } from "../../src/build/open-browser";
 import { serve } from "../../src/build/serve";
 import { buildPageOnce, pageFolder } from "../../src/build/workbook-page-build";
-import { lotsInFile } from "../../src/lots/kept-file";
+import { fileOf, keptIn } from "../../src/lots/kept-file";
 import { english } from "../../src/words/en/messages";
 import { englishPhone } from "../../src/words/en/phone";
 import { languages } from "../../src/words/languages";
@@ -177,8 +177,8 @@ describe.skipIf(found === undefined)("the phone page", () => {
       page.click(`text=${englishPhone.today.saveAll}`),
     ]);
     const path = await download.path();
-    const kept = lotsInFile(readFileSync(path, "utf8"));
-    expect(kept?.map(({ weighings }) => weighings.map(({ text }) => text))).toEqual([[], ["230", "215"]]);
+    const kept = keptIn(readFileSync(path, "utf8"));
+    expect(kept?.lots.map(({ weighings }) => weighings.map(({ text }) => text))).toEqual([[], ["230", "215"]]);
 
     const elsewhere = await browser.newContext();
     const other = await elsewhere.newPage();
@@ -188,6 +188,78 @@ describe.skipIf(found === undefined)("the phone page", () => {
     await other.waitForSelector(`text=${englishPhone.today.read(2)}`);
     expect(await other.locator(".lot").count()).toBe(2);
     await elsewhere.close();
+  });
+
+  test("brings back from a file also what it cannot read, and hands it on again", async () => {
+    const odd = { id: "of a later page", changed: 1 };
+    await goTo("today");
+    await page.setInputFiles("input[type=file]", {
+      name: "kept.json",
+      mimeType: "application/json",
+      buffer: Buffer.from(fileOf([], [odd], 0)),
+    });
+    await page.waitForSelector(`text=${englishPhone.today.unread(1)}`);
+    await page.reload();
+    await page.waitForSelector(`text=${englishPhone.today.unread(1)}`);
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.click(`text=${englishPhone.today.saveAll}`),
+    ]);
+    expect(keptIn(readFileSync(await download.path(), "utf8"))?.unread).toEqual([odd]);
+  });
+
+  test("goes on in English where the words of a language cannot be fetched, and says so", async () => {
+    const elsewhere = await browser.newContext({ locale: "zh-CN", serviceWorkers: "block" });
+    const other = await elsewhere.newPage();
+    const cannot = english.shell.noWords(languages.zh.name);
+    await other.route("**/pane-words.*", (route) => route.abort("connectionrefused"));
+    await other.goto(`${address}phone/`);
+    await other.waitForSelector(`[role=alert]:has-text("${cannot}")`);
+    await other.click("#open-charges");
+    expect(await other.textContent("h1")).toBe(english.jobs.charges?.title);
+    // Asked for again, it says so again, and does not take the language for chosen.
+    await other.click(`text=${languages.zh.name}`);
+    await other.waitForSelector(`[role=alert]:has-text("${cannot}")`);
+    await other.unroute("**/pane-words.*");
+    await other.reload();
+    await other.waitForSelector(`h1:has-text("${chinese.jobs.charges?.title}")`);
+    await elsewhere.close();
+  });
+
+  test("says of a picture that it could not be fetched, and goes on answering", async () => {
+    const elsewhere = await browser.newContext({ serviceWorkers: "block" });
+    const other = await elsewhere.newPage();
+    await other.route("**/answer-picture.*", (route) => route.abort("connectionrefused"));
+    await other.goto(`${address}phone/`);
+    // A job whose answers have no picture asks for none.
+    await other.click("#open-moisture");
+    await other.waitForSelector(".headline");
+    expect(await other.getByText(english.shell.notFetched).count()).toBe(0);
+    await other.click(".back");
+    await other.click("#open-charges");
+    await other.waitForSelector(`text=${english.shell.notFetched}`);
+    await other.fill("#charges-weight", "820");
+    await expect.poll(() => other.textContent(".preview table"), patience).toMatch(/820|205/);
+    await elsewhere.close();
+  });
+
+  test("keeps what the browser had no time to keep when the page goes", async () => {
+    await page.click("#open-moisture");
+    await page.fill("#moisture-startWeight", "640");
+    await page.waitForTimeout(300);
+    await page.evaluate(() => {
+      // A transaction that is busy reading does not come to an end, and what it wrote is dropped with the page.
+      IDBObjectStore.prototype.put = function busy() {
+        const request = this.get("nothing");
+        request.addEventListener("success", () => busy.call(this));
+        return request;
+      };
+    });
+    await page.fill("#moisture-weightNow", "400");
+    await page.reload();
+    await page.waitForSelector("#moisture-weightNow");
+    expect(await page.inputValue("#moisture-weightNow")).toBe("400");
+    expect(await page.inputValue("#moisture-startWeight")).toBe("640");
   });
 
   test("counts down to the next turn, and says on return what became due and how late", async () => {

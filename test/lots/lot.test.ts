@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { fileOf, lotsInFile, newerLots } from "../../src/lots/kept-file";
+import { fileOf, keptIn, newerLots, newUnread, sorted } from "../../src/lots/kept-file";
 import {
   begunOnDay,
   inOrder,
@@ -82,22 +82,37 @@ describe("everything kept as one file", () => {
   };
 
   test("reads as it was written, and any lot fits the schema", () => {
-    expect(lotsInFile(fileOf([full, lot], [], morning))).toEqual([full, lot]);
+    expect(keptIn(fileOf([full], [], morning))).toEqual({ lots: [full], unread: [] });
     expect(lotSchema.parse(full)).toEqual(full);
   });
 
   test("hands on what this version cannot read", () => {
-    expect(JSON.parse(fileOf([], [{ odd: 1 }], morning)).unread).toEqual([{ odd: 1 }]);
+    const { weighings: _, ...lacking } = full;
+    expect(keptIn(fileOf([lot], [{ odd: 1 }, lacking], morning))).toEqual({
+      lots: [lot],
+      unread: [{ odd: 1 }, lacking],
+    });
+    expect(newUnread([{ odd: 1 }], [{ odd: 1 }, lacking, lacking])).toEqual([lacking]);
+  });
+
+  test("brings back what an earlier version could not read and this one can", () => {
+    expect(keptIn(fileOf([], [lot, { odd: 1 }], morning))).toEqual({ lots: [lot], unread: [{ odd: 1 }] });
+  });
+
+  test("counts of one lot the record that changed last", () => {
+    const changed = { ...lot, changed: morning + minute };
+    expect(sorted([changed, lot]).lots).toEqual([changed]);
+    expect(sorted([lot, { ...lot, sent: morning }]).lots).toEqual([{ ...lot, sent: morning }]);
   });
 
   test.each(["", "{}", "[1]", '{"holds":"tea-mass-balance lots","version":2,"saved":1,"lots":[]}'])(
     "is not taken for one when it reads %j",
-    (text) => expect(lotsInFile(text)).toBeUndefined(),
+    (text) => expect(keptIn(text)).toBeUndefined(),
   );
 
   test("with a lot that lacks a part is refused as a whole", () => {
     const { weighings: _, ...lacking } = full;
-    expect(lotsInFile(fileOf([lot, lacking as Lot], [], morning))).toBeUndefined();
+    expect(keptIn(fileOf([lot, lacking as Lot], [], morning))).toBeUndefined();
   });
 
   test("brings back lots that are not there, and those that changed since", () => {

@@ -42,7 +42,7 @@ describe("the pane", () => {
   });
 
   test("opens on the jobs, and says how many functions there are", () => {
-    const text = asText(renderToStaticMarkup(<Pane host={undefined} speech={{ language: "en", messages: english }} />));
+    const text = asText(renderToStaticMarkup(<Pane host={undefined} speech={{ language: "en", words: english }} />));
     for (const { id } of jobs) expect(text).toContain(english.jobs[id]?.title);
     expect(asText(inEnglish(<FunctionReference catalogue={catalogue} />))).toContain(`${catalogue.length} functions`);
   });

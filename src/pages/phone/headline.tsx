@@ -1,8 +1,10 @@
+import type { CellValue } from "../../cells/values";
 import { Phrase } from "../../core/phrases";
+import type { Quantity } from "../../core/quantities";
 import { columnsOf } from "../../jobs/answer-columns";
 import type { Wording } from "../../jobs/entries";
-import type { JobAnswer } from "../../jobs/job-answer";
-import { shownNumber } from "../../jobs/shown-number";
+import { isGiven, type JobAnswer } from "../../jobs/job-answer";
+import { cellInWords } from "../../pane/jobs/job-preview";
 
 interface HeadlineProps {
   readonly answers: readonly JobAnswer[] | undefined;
@@ -19,18 +21,15 @@ interface BigNumber {
  * not stand below as well, where it is also heard.
  */
 export function Headline({ answers, wording }: HeadlineProps) {
-  const numbers = (answers ?? []).filter(({ refusal, waits }) => refusal === undefined && !waits).flatMap(bigNumbers);
+  const numbers = (answers ?? []).filter(isGiven).flatMap((answer) => bigNumbers(answer, wording));
   if (numbers.length === 0) return null;
   return (
     <div className="headline" aria-hidden="true">
-      {numbers.slice(0, most).map((number) => {
-        const { label, text } = number(wording);
-        return (
-          <p key={label}>
-            {label} <strong>{text}</strong>
-          </p>
-        );
-      })}
+      {numbers.slice(0, most).map(({ label, text }) => (
+        <p key={label}>
+          {label} <strong>{text}</strong>
+        </p>
+      ))}
     </div>
   );
 }
@@ -38,40 +37,21 @@ export function Headline({ answers, wording }: HeadlineProps) {
 /** More than this are no headline. */
 const most = 4;
 
-type ToSay = (wording: Wording) => BigNumber;
-
 /** Single answers, the numbers of a row, and the verdict on a table. A longer answer has none. */
-function bigNumbers({ spec, grid }: JobAnswer): ToSay[] {
+function bigNumbers({ spec, grid }: JobAnswer, wording: Wording): BigNumber[] {
+  const { messages } = wording;
   const { result } = spec;
   const [first = []] = grid;
-  if (result.shape === "cell") {
-    const value = first[0];
-    if (typeof value !== "number") return [];
-    return [
-      ({ messages, unit, decimals }) => ({
-        label: messages.answers[spec.id] ?? spec.id,
-        text: shownNumber(value, result.quantity, unit, messages, decimals),
-      }),
-    ];
-  }
+  const big = (label: string, value: CellValue | Phrase | undefined, quantity: Quantity | undefined): BigNumber[] =>
+    typeof value === "number" || value instanceof Phrase
+      ? [{ label, text: cellInWords(value, quantity, wording, true) }]
+      : [];
+  if (result.shape === "cell") return big(messages.answers[spec.id] ?? spec.id, first[0], result.quantity);
   if (result.shape === "row") {
-    return columnsOf(spec, first.length).flatMap(({ name, quantity }, column): ToSay[] => {
-      const value = first[column];
-      if (value instanceof Phrase) {
-        return [({ messages }) => ({ label: messages.columns[name] ?? name, text: messages.phrase(value.saying) })];
-      }
-      if (typeof value !== "number") return [];
-      return [
-        ({ messages, unit, decimals }) => ({
-          label: messages.columns[name] ?? name,
-          text: shownNumber(value, quantity, unit, messages, decimals),
-        }),
-      ];
-    });
+    return columnsOf(spec, first.length).flatMap(({ name, quantity }, column) =>
+      big(messages.columns[name] ?? name, first[column], quantity),
+    );
   }
   if (result.shape !== "table" || result.lastRow?.is !== "verdict") return [];
-  const verdict = grid.at(-1)?.[0];
-  return verdict instanceof Phrase
-    ? [({ messages }) => ({ label: messages.verdict, text: messages.phrase(verdict.saying) })]
-    : [];
+  return big(messages.verdict, grid.at(-1)?.[0], undefined);
 }

@@ -1,5 +1,6 @@
-import { createStore, set, type UseStore, values } from "idb-keyval";
-import { inOrder, type Lot, lotSchema } from "../../lots/lot";
+import { createStore, set, setMany, type UseStore, values } from "idb-keyval";
+import { type Kept, sorted } from "../../lots/kept-file";
+import type { Lot } from "../../lots/lot";
 
 /** Opened at the first use, so that a browser that forbids storage refuses there. */
 let opened: UseStore | undefined;
@@ -8,26 +9,23 @@ function store(): UseStore {
   return opened;
 }
 
-export interface KeptLots {
-  readonly lots: readonly Lot[];
-  /** What this version cannot read; it stays where it is. */
-  readonly unread: readonly unknown[];
+/** Rejects where the browser forbids storage. */
+export async function readLots(): Promise<Kept> {
+  const stored = await values<unknown>(store());
+  const late = sorted(atLastMoment());
+  const kept = sorted([...stored, ...late.lots]);
+  const ids = new Set(late.lots.map(({ id }) => id));
+  await Promise.all(kept.lots.filter(({ id }) => ids.has(id)).map(keepLot));
+  localStorage.removeItem(lastMoment);
+  return kept;
 }
 
-/** Rejects where the browser forbids storage. */
-export async function readLots(): Promise<KeptLots> {
-  const read = (await values<unknown>(store())).map((content) => ({ content, lot: lotSchema.safeParse(content) }));
-  const lots = new Map(read.flatMap(({ lot }) => (lot.success ? [[lot.data.id, lot.data]] : [])));
-  for (const lot of takeLastMoment()) {
-    if (lot.changed < (lots.get(lot.id)?.changed ?? 0)) continue;
-    lots.set(lot.id, lot);
-    await keepLot(lot);
-  }
-  return {
-    lots: inOrder([...lots.values()]),
-    unread: read.flatMap(({ content, lot }) => (lot.success ? [] : [content])),
-  };
-}
+/** Keeps what this version cannot read, for one that can: under keys of its own, beside what may have the same id. */
+export const keepUnread = (records: readonly unknown[]): Promise<void> =>
+  setMany(
+    records.map((record): [string, unknown] => [crypto.randomUUID(), record]),
+    store(),
+  );
 
 /** What is on its way into the store, which a page that goes does not wait for. */
 const onTheWay = new Map<string, Lot>();
@@ -49,15 +47,11 @@ export function keepAtLastMoment(): void {
   } catch {}
 }
 
-function takeLastMoment(): Lot[] {
+function atLastMoment(): unknown[] {
   try {
     const kept: unknown = JSON.parse(localStorage.getItem(lastMoment) ?? "[]");
-    localStorage.removeItem(lastMoment);
-    return lotsOf(kept);
+    return Array.isArray(kept) ? kept : [];
   } catch {
     return [];
   }
 }
-
-const lotsOf = (kept: unknown): Lot[] =>
-  Array.isArray(kept) ? kept.flatMap((each) => lotSchema.safeParse(each).data ?? []) : [];

@@ -1,4 +1,4 @@
-import { lazy, Suspense, useEffect, useMemo, useRef } from "react";
+import { useEffect, useMemo, useRef } from "react";
 import { weight } from "../../core/quantities";
 import { inputsOf, type Job, listsOf, moreOf } from "../../jobs/job";
 import { answersOf, brokenFields, numberIn, readingsOf } from "../../jobs/job-answer";
@@ -11,13 +11,9 @@ import { JobField } from "../../pane/jobs/job-field";
 import { JobPreview } from "../../pane/jobs/job-preview";
 import { JobRows } from "../../pane/jobs/job-rows";
 import { MoreFields } from "../../pane/jobs/more-fields";
+import { Pictures } from "../../pane/pictures/picture-later";
 import { Headline } from "./headline";
 import { usePhone } from "./phone-context";
-
-/** The library that draws is as large as all the rest of the page. */
-const AnswerPicture = lazy(async () => ({
-  default: (await import("../../pane/pictures/answer-picture")).AnswerPicture,
-}));
 
 /** One job of the lot that is worked on: the pane's fields and answers, without a workbook around them. */
 export function OpenJob({ job }: { readonly job: Job }) {
@@ -62,20 +58,7 @@ export function OpenJob({ job }: { readonly job: Job }) {
         needLook={more.some(({ name }) => broken.includes(name) || refused.has(name))}
       />
       <JobPreview job={job} answers={answers} entries={entries} wording={fine} />
-      <Suspense fallback={<p className="help">{phone.job.drawing}</p>}>
-        {answers
-          ?.filter(({ refusal, waits }) => refusal === undefined && !waits)
-          .map(({ spec, given, grid }) => (
-            <AnswerPicture
-              key={spec.id}
-              spec={spec}
-              given={given}
-              rows={grid}
-              limit={numberIn("maxLoad", readings, {})}
-              unit={messages.units[unit]}
-            />
-          ))}
-      </Suspense>
+      <Pictures answers={answers} limit={numberIn("maxLoad", readings, {})} unit={messages.units[unit]} />
       <p className="help">{phone.job.keptAsTyped}</p>
       {Object.keys(entries).length === 0 ? null : (
         <button

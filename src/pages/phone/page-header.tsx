@@ -1,5 +1,5 @@
-import { type WeightUnit, weightUnits } from "../../jobs/shown-number";
-import { languageIds, languages } from "../../words/languages";
+import type { WeightUnit } from "../../jobs/shown-number";
+import { LanguageChoice, UnitChoice } from "../../pane/choices";
 import { usePhone } from "./phone-context";
 import { parts } from "./settings";
 
@@ -8,8 +8,8 @@ const mostOffered = 12;
 
 /** The parts of the page, the lot that is worked on, and what holds for all of it. */
 export function PageHeader() {
-  const { speech, language, settings, choose, lots, lot, changeLot } = usePhone();
-  const { messages, phone } = speech;
+  const { speech, language, settings, choose, speak, lots, lot, changeLot } = usePhone();
+  const { phone } = speech;
   const unit = lot?.unit ?? settings.unit;
   const chooseUnit = (wanted: WeightUnit) => {
     choose({ unit: wanted });
@@ -54,29 +54,8 @@ export function PageHeader() {
             </button>
           </>
         )}
-        <label>
-          {messages.shell.weightUnit}{" "}
-          <select value={unit} onChange={({ target }) => chooseUnit(target.value as WeightUnit)}>
-            {weightUnits.map((each) => (
-              <option key={each} value={each}>
-                {messages.units[each]}
-              </option>
-            ))}
-          </select>
-        </label>
-        {languageIds
-          .filter((other) => other !== language)
-          .map((other) => (
-            <button
-              key={other}
-              type="button"
-              className="plain"
-              lang={languages[other].tag}
-              onClick={() => choose({ language: other })}
-            >
-              {languages[other].name}
-            </button>
-          ))}
+        <UnitChoice unit={unit} choose={chooseUnit} />
+        <LanguageChoice language={language} choose={speak} />
       </div>
     </header>
   );

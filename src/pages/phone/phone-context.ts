@@ -13,6 +13,8 @@ export interface PhoneState {
   readonly tag: string;
   readonly settings: Settings;
   readonly choose: (changed: Partial<Settings>) => void;
+  /** Speaks another language, once its words are there. */
+  readonly speak: (language: Language) => void;
   readonly lots: Lots;
   /** The one that is worked on; undefined until something is typed. */
   readonly lot: Lot | undefined;

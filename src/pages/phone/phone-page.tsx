@@ -1,6 +1,7 @@
 import { createRoot } from "react-dom/client";
-import { languageOf } from "../../words/languages";
-import { phoneIn } from "../../words/phone-in";
+import { firstSpoken } from "../../pane/spoken";
+import { languageIds, languageOf } from "../../words/languages";
+import { firstPhone, phoneIn } from "../../words/phone-in";
 import { installWorker } from "./install-worker";
 import { keepAtLastMoment, readLots } from "./kept-lots";
 import { Phone } from "./phone";
@@ -8,12 +9,15 @@ import { keptSettings } from "./settings";
 import "../../pane/all-styles";
 import "./phone.css";
 
-/** Opens the page with what the phone keeps; where the browser keeps nothing for pages it says so and goes on. */
+/** Opens the page with what the phone keeps; where the browser keeps nothing for pages, or words cannot be fetched, it says so and goes on. */
 async function start(place: HTMLElement): Promise<void> {
   const settings = keptSettings.read();
-  const language = settings.language ?? languageOf(navigator.language);
-  const [speech, kept] = await Promise.all([phoneIn[language](), readLots().catch(() => undefined)]);
-  createRoot(place).render(<Phone settings={settings} language={language} speech={speech} kept={kept} />);
+  const wanted = settings.language ?? languageOf(navigator.language);
+  const [speech, kept] = await Promise.all([
+    firstSpoken(wanted, phoneIn, { language: languageIds[0], words: firstPhone }),
+    readLots().catch(() => undefined),
+  ]);
+  createRoot(place).render(<Phone settings={settings} speech={speech} kept={kept} />);
   addEventListener("pagehide", keepAtLastMoment);
   installWorker();
 }

@@ -1,14 +1,16 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { dueTimes } from "../../lots/due";
+import type { Kept } from "../../lots/kept-file";
 import { begunOnDay, newLot } from "../../lots/lot";
 import { CautionsPage } from "../../pane/cautions-page";
+import { WordsMissing } from "../../pane/choices";
+import { type Spoken, useSpoken } from "../../pane/spoken";
 import { MessagesContext } from "../../pane/use-messages";
-import { type Language, languages } from "../../words/languages";
+import { languages } from "../../words/languages";
 import { type PhoneSpeech, phoneIn } from "../../words/phone-in";
 import { CardPart } from "./card-part";
 import { ClockBar } from "./clock-bar";
 import { JobsPart } from "./jobs-part";
-import type { KeptLots } from "./kept-lots";
 import { dayInWords } from "./moments";
 import { PageHeader } from "./page-header";
 import { PhoneContext, type PhoneState } from "./phone-context";
@@ -19,39 +21,33 @@ import { useLots } from "./use-lots";
 
 interface PhoneProps {
   readonly settings: Settings;
-  readonly language: Language;
-  readonly speech: PhoneSpeech;
+  /** What is spoken when the page opens. */
+  readonly speech: Spoken<PhoneSpeech>;
   /** Absent where the browser keeps nothing for a page. */
-  readonly kept: KeptLots | undefined;
+  readonly kept: Kept | undefined;
 }
 
-const nothing: KeptLots = { lots: [], unread: [] };
+const nothing: Kept = { lots: [], unread: [] };
 
 /** The whole page: its parts, the lot that is worked on, and the language. */
 export function Phone(opened: PhoneProps) {
-  const [spoken, speak] = useState({ language: opened.language, speech: opened.speech });
   const [settings, setSettings] = useState(opened.settings);
   useEffect(() => keptSettings.write(settings), [settings]);
-  const lots = useLots(opened.kept ?? nothing);
-  const { language, speech } = spoken;
+  const choose = useCallback((changed: Partial<Settings>) => setSettings((all) => ({ ...all, ...changed })), []);
+  const {
+    language,
+    words: speech,
+    missing,
+    ask,
+  } = useSpoken(opened.speech, phoneIn, (heard) => choose({ language: heard }));
   const { tag } = languages[language];
   const { messages, phone } = speech;
+  const lots = useLots(opened.kept ?? nothing);
   const lot = lots.all.find(({ id }) => id === settings.lot);
 
   useEffect(() => {
     document.documentElement.lang = tag;
   }, [tag]);
-
-  const asked = useRef<Language>();
-  const choose = useCallback((changed: Partial<Settings>) => {
-    setSettings((all) => ({ ...all, ...changed }));
-    const { language: wanted } = changed;
-    if (wanted === undefined) return;
-    asked.current = wanted;
-    void phoneIn[wanted]().then((fetched) => {
-      if (asked.current === wanted) speak({ language: wanted, speech: fetched });
-    });
-  }, []);
 
   // What is typed before anything is drawn anew belongs to the same lot.
   const begun = useRef<string>();
@@ -82,13 +78,24 @@ export function Phone(opened: PhoneProps) {
     today: () => <TodayPart />,
     cautions: () => <CautionsPage />,
   };
-  const state: PhoneState = { speech, language, tag, settings, choose, lots, lot, changeLot };
+  const state: PhoneState = {
+    speech,
+    language,
+    tag,
+    settings,
+    choose,
+    speak: (wanted) => void ask(wanted),
+    lots,
+    lot,
+    changeLot,
+  };
   const trouble =
     opened.kept === undefined ? phone.keeping.cannotKeep : lots.isKept ? undefined : phone.keeping.notKept;
   return (
     <PhoneContext.Provider value={state}>
       <MessagesContext.Provider value={messages}>
         <PageHeader />
+        <WordsMissing of={missing} />
         {trouble === undefined ? null : (
           <p className="problem banner" role="alert">
             {trouble}

@@ -1,5 +1,5 @@
 import { useRef, useState } from "react";
-import { fileOf, lotsInFile, newerLots } from "../../lots/kept-file";
+import { fileOf, keptIn } from "../../lots/kept-file";
 import { type Lot, moved, withoutWeighing } from "../../lots/lot";
 import { handOut } from "./hand-out";
 import { dayInWords, momentInWords } from "./moments";
@@ -124,11 +124,9 @@ function Everything() {
   };
   const read = async (chosen: File | undefined) => {
     if (chosen === undefined) return;
-    const found = lotsInFile(await chosen.text());
+    const found = keptIn(await chosen.text());
     if (found === undefined) return say({ text: today.notOurs(chosen.name), isProblem: true });
-    const newer = newerLots(lots.all, found);
-    lots.put(...newer);
-    say({ text: today.read(newer.length), isProblem: false });
+    say({ text: today.read(lots.takeIn(found)), isProblem: false });
   };
   const oldest = lots.all.at(-1);
   return (

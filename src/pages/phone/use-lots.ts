@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from "react";
-import { newerLots } from "../../lots/kept-file";
+import { type Kept, newerLots, newUnread } from "../../lots/kept-file";
 import { inOrder, type Lot } from "../../lots/lot";
-import { type KeptLots, keepLot, readLots } from "./kept-lots";
+import { keepLot, keepUnread, readLots } from "./kept-lots";
 
 export interface Lots {
   /** Newest first. */
@@ -9,6 +9,8 @@ export interface Lots {
   readonly unread: readonly unknown[];
   /** Puts lots in the place of those with the same id, or adds them, and keeps them at once. */
   readonly put: (...lots: readonly Lot[]) => void;
+  /** Takes in what is not here yet, or changed since; gives how many lots that are. */
+  readonly takeIn: (read: Kept) => number;
   /** As it is now, before anything is drawn anew. */
   readonly find: (id: string | undefined) => Lot | undefined;
   readonly isKept: boolean;
@@ -17,9 +19,10 @@ export interface Lots {
 }
 
 /** The lots of this phone; `kept` is what it had when the page was opened. */
-export function useLots(kept: KeptLots): Lots {
+export function useLots(kept: Kept): Lots {
   const now = useRef<readonly Lot[]>(kept.lots);
   const [all, setAll] = useState(kept.lots);
+  const [unread, setUnread] = useState(kept.unread);
   const [isKept, setKept] = useState(true);
   const [stays, setStays] = useState<boolean>();
 
@@ -28,17 +31,28 @@ export function useLots(kept: KeptLots): Lots {
     now.current = inOrder([...changed, ...now.current.filter(({ id }) => !ids.has(id))]);
     setAll(now.current);
   }, []);
+  const told = useCallback((keeping: Promise<unknown>) => {
+    keeping.then(
+      () => setKept(true),
+      () => setKept(false),
+    );
+    void askToStay().then(setStays);
+  }, []);
   const put = useCallback(
     (...changed: readonly Lot[]) => {
       show(changed);
-      Promise.all(changed.map(keepLot)).then(
-        () => setKept(true),
-        () => setKept(false),
-      );
-      void askToStay().then(setStays);
+      told(Promise.all(changed.map(keepLot)));
     },
-    [show],
+    [show, told],
   );
+  const takeIn = ({ lots, unread: others }: Kept): number => {
+    const newer = newerLots(now.current, lots);
+    const fresh = newUnread(unread, others);
+    show(newer);
+    setUnread([...unread, ...fresh]);
+    told(Promise.all([...newer.map(keepLot), keepUnread(fresh)]));
+    return newer.length;
+  };
   const find = useCallback((id: string | undefined) => now.current.find((lot) => lot.id === id), []);
 
   // Another tab may have changed a lot meanwhile.
@@ -46,7 +60,10 @@ export function useLots(kept: KeptLots): Lots {
     const look = () => {
       if (document.visibilityState !== "visible") return;
       readLots().then(
-        ({ lots }) => show(newerLots(now.current, lots)),
+        (found) => {
+          show(newerLots(now.current, found.lots));
+          setUnread(found.unread);
+        },
         () => undefined,
       );
     };
@@ -57,7 +74,7 @@ export function useLots(kept: KeptLots): Lots {
     navigator.storage?.persisted?.().then(setStays, () => undefined);
   }, []);
 
-  return { all, unread: kept.unread, put, find, isKept, stays };
+  return { all, unread, put, takeIn, find, isKept, stays };
 }
 
 let asked: Promise<boolean> | undefined;

@@ -1,5 +1,4 @@
 import { useEffect, useMemo, useRef, useState } from "react";
-import type { FunctionSpec } from "../../core/define";
 import { weight } from "../../core/quantities";
 import { chartedColumn } from "../../core/tables";
 import type { CellArea, WorkbookHost } from "../../host/workbook-host";
@@ -11,7 +10,8 @@ import { refusalInWords, refusedFields } from "../../jobs/refusals";
 import { decimalsOf, type WeightUnit } from "../../jobs/shown-number";
 import type { Messages, Says } from "../../words/messages";
 import { Later } from "../later";
-import { answerPicture, writeBlock } from "../parts";
+import { writeBlock } from "../parts";
+import { Pictures } from "../pictures/picture-later";
 import { useMessages } from "../use-messages";
 import type { FormState } from "./form-state";
 import { JobCautions } from "./job-cautions";
@@ -153,15 +153,7 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
         needLook={more.some(({ name }) => broken.includes(name) || refused.has(name))}
       />
       <JobPreview job={job} answers={answers} entries={entries} wording={fine} />
-      {answers
-        ?.filter(({ spec, refusal, waits }) => hasPicture(spec) && refusal === undefined && !waits)
-        .map(({ spec, given, grid }) => (
-          <Later
-            key={spec.id}
-            part={answerPicture}
-            given={{ spec, given, rows: grid, limit, unit: messages.units[unit] }}
-          />
-        ))}
+      <Pictures answers={answers} limit={limit} unit={messages.units[unit]} />
       {host === undefined ? (
         <p className="help">{messages.shell.noWorkbook}</p>
       ) : (
@@ -193,8 +185,6 @@ export function JobForm({ job, host, unit, entries, change, leave }: JobFormProp
     </form>
   );
 }
-
-const hasPicture = ({ result }: FunctionSpec): boolean => "picture" in result && result.picture !== undefined;
 
 /** What of a selection each field gets; a text or the number of columns says what to select instead. */
 function areasFor(fields: readonly Field[], selection: CellArea) {

@@ -5,7 +5,7 @@ import { isInHundredths, isWeight, type Quantity } from "../../core/quantities";
 import { columnsOf } from "../../jobs/answer-columns";
 import { type Entries, exampleLabels, type Wording } from "../../jobs/entries";
 import { fieldsOf, type Job } from "../../jobs/job";
-import type { JobAnswer } from "../../jobs/job-answer";
+import { isGiven, type JobAnswer } from "../../jobs/job-answer";
 import { refusalInWords } from "../../jobs/refusals";
 import { shownNumber, unitOf } from "../../jobs/shown-number";
 import type { Messages } from "../../words/messages";
@@ -56,8 +56,6 @@ export function JobPreview({ job, answers, entries, wording }: JobPreviewProps) 
     </section>
   );
 }
-
-const isGiven = ({ refusal, waits }: JobAnswer): boolean => refusal === undefined && !waits;
 
 /** Says which examples of ours an answer rests on. */
 function RestsOn({ job, entries, wording }: Omit<JobPreviewProps, "answers">) {

@@ -16,8 +16,8 @@ export const english: Messages = {
     noWorkbook: "There is no workbook here. Open the pane beside one, in Excel or on the workbook page.",
     wait: "One moment …",
     notFetched:
-      "This part could not be fetched; the rest of the pane goes on. Once the network, or the program that serves it, is there again, open the pane anew: what was typed is kept.",
-    noWords: (language) => `The words of ${language} could not be fetched: the pane goes on in English.`,
+      "This part could not be fetched; the rest goes on. Once the network, or the program that serves it, is there again, open this anew: what was typed is kept.",
+    noWords: (language) => `The words of ${language} could not be fetched: it goes on in English.`,
   },
   tabs: { jobs: "Jobs", working: "Working", check: "Sheet check", functions: "Functions", cautions: "Cautions" },
   jobs: {

@@ -4,8 +4,6 @@ export const englishPhone: PhoneWords = {
   title: "Tea Mass Balance",
   parts: { jobs: "Jobs", card: "Card", today: "Today", cautions: "Cautions" },
   navigation: "Parts of the page",
-  opening: "Opening …",
-  failed: "The page could not be opened. Open it again while there is a connection.",
   lot: {
     label: "Lot",
     add: "New lot",
@@ -15,7 +13,6 @@ export const englishPhone: PhoneWords = {
   job: {
     back: "All jobs",
     keptAsTyped: "Everything is kept on this phone as you type it.",
-    drawing: "The picture is being fetched …",
   },
   card: {
     noPlan: "This lot has no plan yet. Its charges stand here once you have typed the lot's own weights.",
@@ -104,7 +101,6 @@ export const englishPhone: PhoneWords = {
   sheet: {
     card: "Firing card",
     weighings: "Weighings",
-    lot: "Lot",
     charge: "Charge",
     target: "Target",
     load: "Load",

@@ -15,9 +15,8 @@ export const chinesePaneWords: PaneWords = {
     weightUnit: "重量单位",
     noWorkbook: "这里没有工作簿。请在 Excel 中或在工作簿页面旁打开此面板。",
     wait: "请稍候……",
-    notFetched:
-      "这一部分无法取得，面板的其余部分照常可用。网络或提供页面的程序恢复后，请重新打开面板：已输入的内容会保留。",
-    noWords: (language) => `无法取得${language}的文字，面板继续使用中文。`,
+    notFetched: "这一部分无法取得，其余部分照常可用。网络或提供页面的程序恢复后，请重新打开：已输入的内容会保留。",
+    noWords: (language) => `无法取得${language}的文字，继续使用中文。`,
   },
   tabs: { jobs: "工作", working: "算法", check: "表格检查", functions: "函数", cautions: "注意事项" },
   jobs: {

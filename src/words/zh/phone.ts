@@ -4,8 +4,6 @@ export const chinesePhone: PhoneWords = {
   title: "茶叶物料平衡",
   parts: { jobs: "工作", card: "炒制卡", today: "今天", cautions: "注意事项" },
   navigation: "页面各部分",
-  opening: "正在打开……",
-  failed: "页面打不开。请在有网络时再打开一次。",
   lot: {
     label: "批次",
     add: "新的一批",
@@ -15,7 +13,6 @@ export const chinesePhone: PhoneWords = {
   job: {
     back: "全部工作",
     keptAsTyped: "输入的内容随时保存在这部手机上。",
-    drawing: "正在取图……",
   },
   card: {
     noPlan: "这一批还没有计划。输入这一批自己的重量后，各锅会列在这里。",
@@ -100,7 +97,6 @@ export const chinesePhone: PhoneWords = {
   sheet: {
     card: "炒制卡",
     weighings: "称重",
-    lot: "批次",
     charge: "锅次",
     target: "目标",
     load: "投叶",
