@@ -1,5 +1,6 @@
-import type { CellContent } from "../host/workbook-host";
-import { partsOf } from "../workbook/references";
+import type { CellContent, ReadArea } from "../host/workbook-host";
+import { areaWithin, partsOf } from "../workbook/references";
+import type { Area } from "../workbook/workbook";
 import { isTimeFormat } from "./formats";
 import type { At } from "./headed-cells";
 import type { KnownCell, TeaFormula } from "./known-cell";
@@ -10,7 +11,7 @@ import { isWeight } from "./roles";
 const fewestFalling = 5;
 
 interface Sheet {
-  readonly name: string;
+  readonly area: ReadArea;
   readonly cells: readonly KnownCell[];
   readonly formulas: readonly TeaFormula[];
   readonly valueAt: (at: At) => CellContent;
@@ -29,16 +30,20 @@ export function dryingLists(sheet: Sheet): KnownCell[][] {
 }
 
 /** The weights that the sheet's own forecasts read. */
-function forecastFrom({ name, cells, formulas }: Sheet): KnownCell[][] {
+function forecastFrom({ area, cells, formulas }: Sheet): KnownCell[][] {
   return formulas
     .flatMap(({ calls }) => calls)
     .flatMap(({ entry, given }) => {
       const weights = entry.spec.id === "DRYINGTIME" ? given[1] : undefined;
       if (weights?.is !== "reference") return [];
-      const { sheet = name } = partsOf(weights.address);
-      return sheet === name ? [cells.filter(({ list }) => list === weights.address)] : [];
+      const { sheet = area.sheet, cells: range } = partsOf(weights.address);
+      const list = areaWithin(range, { rows: area.row + area.rows, columns: area.column + area.columns });
+      return sheet === area.sheet && list ? [cells.filter((cell) => isWeight(cell.role) && isInside(cell, list))] : [];
     });
 }
+
+const isInside = ({ row, column }: At, of: Area): boolean =>
+  row >= of.row && row < of.row + of.rows && column >= of.column && column < of.column + of.columns;
 
 function isTimed(list: readonly KnownCell[], { valueAt, formatAt }: Sheet): boolean {
   const times = list.map(({ row, column }) => {

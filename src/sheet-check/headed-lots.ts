@@ -23,7 +23,6 @@ export function headedLots(area: ReadArea, spills: readonly Area[], roleOf: Role
         value: area.values[down]?.[right] ?? "",
         typed,
         fedAs: undefined,
-        list: undefined,
         share: undefined,
       };
     })

@@ -14,8 +14,6 @@ export interface KnownCell extends At {
   readonly heading: string | undefined;
   /** What the functions that read it take there; undefined where none reads it. */
   readonly fedAs: Role | undefined;
-  /** The range that it belongs to, as the function that takes it as a list refers to it; undefined where none does. */
-  readonly list: string | undefined;
   /** The unit of weight that its heading, label or format names. */
   readonly unit: WeightUnit | undefined;
   /** The row of its heading; undefined for a label and for a function. */
@@ -31,7 +29,7 @@ export interface TeaFormula extends At {
   readonly calls: readonly TeaCall[];
   readonly value: CellContent;
   /** Cells of this sheet that it reads for itself, no whole ranges. */
-  readonly reads: readonly (At & { readonly role: Role | undefined; readonly list: string | undefined })[];
+  readonly reads: readonly (At & { readonly role: Role | undefined; readonly series: string | undefined })[];
 }
 
 /** A weight with its unit, for a comparison; a cell without a number weighs nothing. */

@@ -40,17 +40,16 @@ export function knownSheet(area: ReadArea, catalogue: readonly Entry[], spills: 
   const fed = fedRoles(formulas);
   const known = new Map<number, KnownCell>();
   const asFound = (at: At, heading?: string) => {
-    const { role: fedAs, list } = fed.get(keyOf(at)) ?? {};
+    const { role: fedAs } = fed.get(keyOf(at)) ?? {};
     const value = valueAt(at);
     const part = fedAs === undefined && saysPercent(heading, formatAt(at)) ? 0.01 : 1;
     const share = typeof value === "number" ? part * value : undefined;
-    return { value, typed: formulaAt(at) === "", fedAs, list, share };
+    return { value, typed: formulaAt(at) === "", fedAs, share };
   };
   for (const cell of headedCells(area, isSpilled)) known.set(keyOf(cell), { ...cell, ...asFound(cell, cell.heading) });
-  for (const [key, { role, list }] of fed) {
+  for (const [key, { role, series }] of fed) {
     const at = { row: Math.floor(key / widest), column: key % widest };
     if (known.has(key) || isSpilled(at)) continue;
-    const series = list && `list ${list}`;
     const found = { ...at, ...asFound(at), role, unit: unitInFormat(formatAt(at)), series };
     known.set(key, { ...found, heading: undefined, headingRow: undefined });
   }
@@ -63,7 +62,7 @@ export function knownSheet(area: ReadArea, catalogue: readonly Entry[], spills: 
     lots,
     aired: airingsOf(cells),
     stages: stagesOf(cells),
-    dryings: dryingLists({ name: area.sheet, cells, formulas, valueAt, formatAt }),
+    dryings: dryingLists({ area, cells, formulas, valueAt, formatAt }),
     valueAt,
     formulaAt,
     isSpilled,
@@ -115,22 +114,30 @@ function readsOf(call: TeaCall, area: ReadArea): TeaFormula["reads"] {
     // A book of lots is read whole, and its columns are known by their headings.
     if (parameter.book !== undefined && of.rows > 1) return [];
     const role = roleOfParameter(parameter);
-    const list = parameter.takes === "list" && of.rows * of.columns > 1 ? given.address : undefined;
+    const series = parameter.takes === "list" && of.rows * of.columns > 1 ? `list ${given.address}` : undefined;
     const found: TeaFormula["reads"][number][] = [];
     for (let row = 0; row < Math.min(of.rows, 2000); row += 1) {
       for (let column = 0; column < Math.min(of.columns, 50); column += 1) {
-        found.push({ row: of.row + row, column: of.column + column, role, list });
+        found.push({ row: of.row + row, column: of.column + column, role, series });
       }
     }
     return found;
   });
 }
 
-function fedRoles(formulas: readonly TeaFormula[]): Map<number, { role: Role; list: string | undefined }> {
-  const fed = new Map<number, { role: Role; list: string | undefined }>();
+interface Fed {
+  readonly role: Role;
+  readonly series: string | undefined;
+}
+
+/** What the functions take each cell for: one that takes a list of cells knows them better than one that takes a single cell. */
+function fedRoles(formulas: readonly TeaFormula[]): Map<number, Fed> {
+  const fed = new Map<number, Fed>();
   for (const { reads } of formulas) {
-    for (const { row, column, role, list } of reads) {
-      if (role !== undefined) fed.set(keyOf({ row, column }), { role, list });
+    for (const { row, column, role, series } of reads) {
+      const key = keyOf({ row, column });
+      if (role === undefined || (series === undefined && fed.get(key)?.series !== undefined)) continue;
+      fed.set(key, { role, series });
     }
   }
   return fed;

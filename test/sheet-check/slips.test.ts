@@ -99,6 +99,21 @@ describe("a charge that gets heavier as it dries", () => {
     expect(found(bare)).toEqual([`${rule}: B4`]);
   });
 
+  test("is found whatever else reads the cells, and however the forecast names the list", () => {
+    const weights = [420, 381.5, 391, 351, 327.5, 309.5];
+    const whole = "=TEA.DRYINGTIME(A:A,B:B,265,258)";
+    expect(found(card(weights, whole))).toEqual([`${rule}: B4`]);
+    const forecast = "=TEA.DRYINGTIME(A2:A7,B2:B7,265,258)";
+    for (const other of ["=TEA.MOISTURENOW(420,0.75,B4)", '=TEA.CONVERTWEIGHT(B$2:B$7,"g","kg")']) {
+      for (const headed of [true, false]) {
+        const [first = [], ...rows] = card(weights, forecast);
+        const top = headed ? first : ["", "", first[2] ?? ""];
+        const sheet: Rows = [top, ...rows, [], ["", "", "", "", { formula: other, value: 0.7 }]];
+        expect(found(sheet), `${other}, headed: ${headed}`).toEqual([`${rule}: B4`]);
+      }
+    }
+  });
+
   test("is found beside clock times where all the others fall, and not among baskets that come in", () => {
     expect(found(card([420, 381.5, 351, 372.5, 309.5, 297, 288]))).toEqual([`${rule}: B5`]);
     expect(found(card([420, 381.5, 351, 372.5, 309.5, 325, 288]))).toEqual([]);
