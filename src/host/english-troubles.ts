@@ -21,6 +21,10 @@ const fixed: Readonly<Record<FixedTrouble, string>> = {
   "not allowed by Excel": "Excel does not allow this here: the sheet or the workbook may be protected.",
   "not allowed by the grid": "The grid does not allow changes here: choose another place.",
   "grid draws no charts": "The grid in this page draws no charts.",
+  "grid saves a copy instead": "Here a copy is saved instead: Menu, Save for phones and for people without the add-in.",
+  "not in this Excel": "This Excel cannot do this: it takes Microsoft 365, Excel 2024, or Excel on the web.",
+  "another formula by now": "Another formula stands there by now.",
+  "formula not taken": "Excel did not take the other formula here.",
 };
 
 /** Why a workbook did not do what it was asked, in English. */

@@ -33,7 +33,11 @@ export type FixedTrouble =
   | "workbook read-only"
   | "not allowed by Excel"
   | "not allowed by the grid"
-  | "grid draws no charts";
+  | "grid draws no charts"
+  | "grid saves a copy instead"
+  | "not in this Excel"
+  | "another formula by now"
+  | "formula not taken";
 
 export class HostProblem extends Error {
   override readonly name = "HostProblem";

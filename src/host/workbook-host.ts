@@ -1,3 +1,5 @@
+import type { Trouble } from "./host-problem";
+
 /**
  * The only way in which the pane sees a workbook. Excel, the embedded grid and the tests each have one of their own.
  * Rows and columns count from 0.
@@ -61,6 +63,48 @@ export type WriteOutcome =
   /** Nothing was written: these cells are filled already. */
   | { readonly filled: readonly string[] };
 
+/** A formula of a cell, `=…`, with what it shows. */
+export interface CellFormula {
+  readonly row: number;
+  readonly column: number;
+  readonly formula: string;
+  readonly value: CellContent;
+}
+
+export interface SheetFormulas {
+  readonly sheet: string;
+  readonly isProtected: boolean;
+  readonly cells: readonly CellFormula[];
+}
+
+/** A name and what it stands for, `=…`, as it is typed. One with a sheet belongs to that sheet alone. */
+export interface BookName {
+  readonly name: string;
+  readonly formula: string;
+  readonly sheet?: string;
+  readonly comment?: string;
+}
+
+export interface BookFormulas {
+  readonly sheets: readonly SheetFormulas[];
+  readonly names: readonly BookName[];
+}
+
+/** Another formula for a cell that holds `was`. */
+export interface FormulaChange {
+  readonly row: number;
+  readonly column: number;
+  readonly was: string;
+  readonly formula: string;
+}
+
+/** A cell that does not have its other formula, and why. */
+export interface FormulaLeft {
+  readonly row: number;
+  readonly column: number;
+  readonly trouble: Trouble;
+}
+
 export interface WorkbookHost {
   /** What is selected now. Reads only the used part of whole rows and columns. */
   selection(): Promise<ReadArea>;
@@ -92,6 +136,22 @@ export interface WorkbookHost {
   /** Whether `addChart` draws here; where it does not, it throws HostProblem. */
   readonly drawsCharts: boolean;
   addChart(chart: Chart): Promise<void>;
+  /** Whether the formulas of the whole workbook are changed here. Where not, all that follow here throw HostProblem. */
+  readonly changesFormulas: boolean;
+  /**
+   * What holds this text, in capitals or not: every formula, on every sheet, row by row; of an answer that spills its
+   * first cell alone; and every name, by its own text or its formula's.
+   */
+  formulasWith(text: string): Promise<BookFormulas>;
+  /**
+   * Puts other formulas into cells of a sheet, which keep their formats; a cell that holds another one than `was` by now
+   * stays as it is. Gives the cells that could not be changed. Throws HostProblem where the sheet is protected or gone.
+   */
+  changeFormulas(sheet: string, changes: readonly FormulaChange[]): Promise<readonly FormulaLeft[]>;
+  /** Puts names into the workbook, or other formulas into names that it has: all of them, or none and HostProblem. */
+  putNames(names: readonly BookName[]): Promise<void>;
+  /** Takes names of the whole workbook out of it; one that is not there is none to take. */
+  takeNames(names: readonly string[]): Promise<void>;
   /** The language of the host, such as "zh-CN". */
   readonly language: string;
 }

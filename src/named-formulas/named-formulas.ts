@@ -87,5 +87,11 @@ export function neededFor(names: Iterable<string>): readonly NamedFormula[] {
     .sort((one, other) => (inFile(one) < inFile(other) ? -1 : 1));
 }
 
+/** As it is typed: there brackets, not a mark, say of a parameter that it may be left out. */
+export const asTyped = (formula: string): string =>
+  formulaPieces(formula)
+    .map(({ text }) => (text.startsWith("_xlop.") ? `[${text.slice("_xlop.".length)}]` : text))
+    .join("");
+
 /** The ids of the functions that have a named formula. */
 export const namedIds: ReadonlySet<string> = new Set(arithmetics.map(({ spec }) => spec.id));

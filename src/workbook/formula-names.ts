@@ -50,8 +50,30 @@ function mapped(piece: Piece | undefined): string | undefined {
   return prefix && prefix + piece.text;
 }
 
+/** The formula with other functions called in it. */
+export function withOtherCalls(formula: string, calledInstead: (name: string) => string | undefined): string {
+  const pieces = formulaPieces(formula);
+  const instead = pieces.map(({ kind, text }, index) =>
+    kind === "name" && isCalled(pieces, index) ? calledInstead(text) : undefined,
+  );
+  return pieces
+    .map(({ kind, text }, index) =>
+      // No space before the bracket of such a call: behind a name it would stand for what two ranges share.
+      kind === "gap" && instead[index - 1] !== undefined ? "" : (instead[index] ?? text),
+    )
+    .join("");
+}
+
+/** What a formula calls, in capitals. */
+export function namesCalledIn(formula: string): readonly string[] {
+  const pieces = formulaPieces(formula);
+  return pieces.flatMap(({ kind, text }, index) =>
+    kind === "name" && isCalled(pieces, index) ? [text.toUpperCase()] : [],
+  );
+}
+
 /** Whether a bracket opens behind the name, perhaps after a space. */
-export const isCalled = (pieces: readonly Piece[], index: number): boolean => opening(pieces, index) !== undefined;
+const isCalled = (pieces: readonly Piece[], index: number): boolean => opening(pieces, index) !== undefined;
 
 /** The place of the bracket that opens the call of a name. */
 function opening(pieces: readonly Piece[], index: number): number | undefined {

@@ -15,7 +15,7 @@ declare const workbookHost: WorkbookHost;
 const found = await findBrowser();
 
 /** The host of the page, asked from here: problems come back as problems. */
-function hostOf(page: Page, drawsCharts: boolean, language: string): WorkbookHost {
+function hostOf(page: Page, flags: Pick<WorkbookHost, "drawsCharts" | "changesFormulas" | "language">): WorkbookHost {
   const ask = async <Answer>(method: keyof WorkbookHost, ...given: readonly unknown[]): Promise<Answer> => {
     const outcome = await page.evaluate(
       async ([method, given]) => {
@@ -35,8 +35,7 @@ function hostOf(page: Page, drawsCharts: boolean, language: string): WorkbookHos
   };
   let listeners = 0;
   return {
-    drawsCharts,
-    language,
+    ...flags,
     evaluatesUntouched: true,
     selection: () => ask("selection"),
     read: (address, beside) => ask("read", address, beside),
@@ -48,6 +47,10 @@ function hostOf(page: Page, drawsCharts: boolean, language: string): WorkbookHos
     spillAround: (place) => ask("spillAround", place),
     goTo: (place) => ask("goTo", place),
     addChart: (chart) => ask("addChart", chart),
+    formulasWith: (text) => ask("formulasWith", text),
+    changeFormulas: (sheet, changes) => ask("changeFormulas", sheet, changes),
+    putNames: (names) => ask("putNames", names),
+    takeNames: (names) => ask("takeNames", names),
     onSelection: (listener) => {
       listeners += 1;
       const name = `listener${listeners}of${Date.now()}`;
@@ -81,10 +84,11 @@ describe.skipIf(!found)("the grid's host", () => {
     ({ page, end } = await visits.begin());
     await page.click("#pane-button");
     await page.waitForSelector("#pane button");
-    const [drawsCharts, language] = await page.evaluate(
-      () => [workbookHost.drawsCharts, workbookHost.language] as const,
-    );
-    host = hostOf(page, drawsCharts, language);
+    const flags = await page.evaluate(() => {
+      const { drawsCharts, changesFormulas, language } = workbookHost;
+      return { drawsCharts, changesFormulas, language };
+    });
+    host = hostOf(page, flags);
   });
   afterAll(() => end());
 
@@ -154,6 +158,8 @@ describe.skipIf(!found)("the grid's host", () => {
           [sheet, placeOf(address), content] as const,
         );
       },
+      // Its formulas are not changed, on no sheet.
+      protect: async () => {},
     };
   });
 });

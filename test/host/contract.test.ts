@@ -45,6 +45,7 @@ describe("the host of the tests", () => {
       host,
       select: async (sheet, address) => host.select(sheet, address),
       type: async (sheet, address, content) => host.put(sheet, address, content),
+      protect: async (sheet) => void host.protectedSheets.add(sheet),
     };
   });
 });
@@ -91,6 +92,10 @@ describe("Excel's host, over cells in memory", () => {
         const { row, column } = placeOf(address);
         excel.sheets.get(sheet)?.cells.set(`${row},${column}`, { formula: content });
         await tell("changed");
+      },
+      protect: async (sheet) => {
+        const known = excel.sheets.get(sheet);
+        if (known) known.isProtected = true;
       },
     };
   });

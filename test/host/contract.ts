@@ -44,6 +44,7 @@ export interface HostAtWork {
   select(sheet: string, address: string): Promise<void>;
   /** Types a constant into a cell. */
   type(sheet: string, address: string, content: CellContent): Promise<void>;
+  protect(sheet: string): Promise<void>;
 }
 
 const problemOf = async (asked: Promise<unknown>): Promise<HostProblem> => {
@@ -269,6 +270,102 @@ export function hostContract(open: () => Promise<HostAtWork>): void {
       const asked = host.addChart({ title: "Outturn", names: table, values: table, beside: table });
       if (host.drawsCharts) expect(await asked).toBeUndefined();
       else await problemOf(asked);
+    });
+  });
+
+  describe("the formulas of the whole workbook", () => {
+    /** B2 of the first sheet. */
+    const change = { row: 1, column: 1, was: "=B1/4", formula: "=B1/3" };
+    const name = "Tea_tried";
+    const formulaOf = async () => (await host.formulasWith(name)).names.map(({ formula }) => formula);
+
+    test("are changed where it says so, and where it does not, it says that", async () => {
+      if (host.changesFormulas) return void expect(await host.formulasWith(name)).toMatchObject({ names: [] });
+      await problemOf(host.formulasWith(name));
+      await problemOf(host.changeFormulas(at.here, [change]));
+      await problemOf(host.putNames([{ name, formula: "=1" }]));
+      await problemOf(host.takeNames([name]));
+    });
+
+    test("are found by what they hold, with what they show, on every sheet, and texts are none", async () => {
+      if (!host.changesFormulas) return;
+      await host.write(
+        { rows: 1, columns: 1, cells: [{ row: 0, column: 0, content: "=b1+1", isConstant: true }] },
+        {
+          sheet: at.there,
+          row: 5,
+          column: 0,
+        },
+      );
+      await host.write(
+        { rows: 1, columns: 1, cells: [{ row: 0, column: 0, content: "=A1+b1" }] },
+        {
+          sheet: at.there,
+          row: 6,
+          column: 0,
+        },
+      );
+      const { sheets } = await host.formulasWith("B1");
+      expect(sheets.map(({ sheet, isProtected, cells }) => [sheet, isProtected, cells])).toEqual([
+        [at.here, false, [{ row: 1, column: 1, formula: "=B1/4", value: 3 }]],
+        [at.there, false, [{ row: 6, column: 0, formula: "=A1+b1", value: 0 }]],
+      ]);
+    });
+
+    test("are found once where an answer spills", async () => {
+      if (!host.changesFormulas) return;
+      const { sheets } = await host.formulasWith("sequence(");
+      const [here] = sheets.filter(({ cells }) => cells.length > 0);
+      expect(here?.cells).toMatchObject([{ row: 1, column: 3, formula: spilling.formula, value: 1 }]);
+    });
+
+    test("become others, and the cells keep their formats", async () => {
+      if (!host.changesFormulas) return;
+      const before = await host.usedCells(at.here);
+      expect(await host.changeFormulas(at.here, [change])).toEqual([]);
+      const after = await host.usedCells(at.here);
+      expect(after.formulas[1]?.[1]).toBe("=B1/3");
+      expect(after.formats).toEqual(before.formats);
+      expect(after.formulas.flat().filter((formula) => formula !== "=B1/3")).toEqual(
+        before.formulas.flat().filter((formula) => formula !== "=B1/4"),
+      );
+    });
+
+    test("stay where another one stands by now, and this is said", async () => {
+      if (!host.changesFormulas) return;
+      const late = { ...change, was: "=B1/5" };
+      const left = await host.changeFormulas(at.here, [late, { ...change, row: 2, was: "=1/0", formula: "=2/0" }]);
+      expect(left).toEqual([{ row: 1, column: 1, trouble: "another formula by now" }]);
+      expect((await host.read("B2:B3", { sheet: at.here, row: 0, column: 0 })).formulas).toEqual([["=B1/4"], ["=2/0"]]);
+    });
+
+    test("stay on a protected sheet, and on one that is gone", async () => {
+      if (!host.changesFormulas) return;
+      await at.protect(at.here);
+      const { sheets } = await host.formulasWith("B1");
+      expect(sheets.find(({ sheet }) => sheet === at.here)?.isProtected).toBe(true);
+      expect(await problemOf(host.changeFormulas(at.here, [change]))).toMatchObject({ reason: "protected" });
+      expect(await problemOf(host.changeFormulas("Gone meanwhile", [change]))).toMatchObject({ reason: "gone" });
+    });
+
+    test("stand behind names that are put in, changed, and taken out", async () => {
+      if (!host.changesFormulas) return;
+      await host.putNames([{ name, formula: "=LAMBDA(x,x+1)", comment: "Tried." }]);
+      expect(await formulaOf()).toEqual(["=LAMBDA(x,x+1)"]);
+      await host.putNames([{ name, formula: "=LAMBDA(x,x+2)" }]);
+      expect((await host.formulasWith("x+2")).names).toMatchObject([{ name, comment: "Tried." }]);
+      await host.takeNames([name.toUpperCase(), "Never_there"]);
+      expect(await formulaOf()).toEqual([]);
+    });
+
+    test("stand behind all names that are put in at once, or behind none", async () => {
+      if (!host.changesFormulas) return;
+      await host.putNames([{ name, formula: "=LAMBDA(x,x+1)" }]);
+      const more = { name: `${name}_too`, formula: "=1" };
+      // A reference is no name.
+      const asked = [{ name, formula: "=LAMBDA(x,x+2)" }, more, { name: "R1C1", formula: "=1" }];
+      await problemOf(host.putNames(asked));
+      expect(await formulaOf()).toEqual(["=LAMBDA(x,x+1)"]);
     });
   });
 

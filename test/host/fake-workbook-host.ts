@@ -3,10 +3,14 @@ import { HostProblem } from "../../src/host/host-problem";
 import { freeSheetName } from "../../src/host/sheet-name";
 import type {
   Block,
+  BookFormulas,
+  BookName,
   CellArea,
   CellContent,
   CellPlace,
   Chart,
+  FormulaChange,
+  FormulaLeft,
   ReadArea,
   WorkbookHost,
   WriteOutcome,
@@ -39,6 +43,7 @@ type Sheets = Readonly<Record<string, Readonly<Record<string, CellContent | Fake
  */
 export class FakeWorkbookHost implements WorkbookHost {
   language = "en-US";
+  changesFormulas = true;
   drawsCharts = true;
   evaluatesUntouched = true;
   /** What expressions come to; whatever is not among them is refused. */
@@ -47,6 +52,11 @@ export class FakeWorkbookHost implements WorkbookHost {
   readonly evaluated: string[] = [];
   /** Defined names and what they refer to, such as `Pan` and `Lot!$B$3`. */
   readonly names: Record<string, string> = {};
+  /** Names that stand for a formula. */
+  bookNames: BookName[] = [];
+  readonly protectedSheets = new Set<string>();
+  /** Cells that take no other formula, as `Lot!B2`. */
+  readonly stubborn = new Set<string>();
   /** What was asked of the host, in order. */
   readonly written: { block: Block; at: CellPlace; over: boolean }[] = [];
   readonly charts: Chart[] = [];
@@ -200,6 +210,62 @@ export class FakeWorkbookHost implements WorkbookHost {
   async addChart(chart: Chart): Promise<void> {
     this.#failIfTold();
     this.charts.push(chart);
+  }
+
+  async formulasWith(text: string): Promise<BookFormulas> {
+    this.#failIfTold();
+    const holds = (formula = "") => formula.toUpperCase().includes(text.toUpperCase());
+    const sheets = [...this.#sheets].map(([sheet, cells]) => ({
+      sheet,
+      isProtected: this.protectedSheets.has(sheet),
+      cells: [...cells]
+        .flatMap(([key, { formula, value }]) => {
+          const [row = 0, column = 0] = key.split(",").map(Number);
+          return formula !== undefined && holds(formula) ? [{ row, column, formula, value }] : [];
+        })
+        .sort((one, other) => one.row - other.row || one.column - other.column),
+    }));
+    return { sheets, names: this.bookNames.filter(({ name, formula }) => holds(name) || holds(formula)) };
+  }
+
+  async changeFormulas(sheet: string, changes: readonly FormulaChange[]): Promise<readonly FormulaLeft[]> {
+    this.#failIfTold();
+    const cells = this.#sheets.get(sheet);
+    if (cells === undefined) throw new HostProblem("gone", { kind: "sheet gone", sheet });
+    if (this.protectedSheets.has(sheet)) throw new HostProblem("protected", "sheet protected");
+    const left: FormulaLeft[] = [];
+    for (const { row, column, was, formula } of changes) {
+      const cell = cells.get(`${row},${column}`);
+      const isStubborn = this.stubborn.has(`${sheet}!${addressOf(row, column)}`);
+      if (cell?.formula !== was) left.push({ row, column, trouble: "another formula by now" });
+      else if (isStubborn) left.push({ row, column, trouble: "formula not taken" });
+      else {
+        const changed = { ...cell, formula };
+        cells.set(`${row},${column}`, changed);
+        this.#calculate(changed, { sheet, row, column });
+      }
+    }
+    this.#tell();
+    return left;
+  }
+
+  async putNames(names: readonly BookName[]): Promise<void> {
+    this.#failIfTold();
+    // As everywhere, a name that could be a reference is none.
+    if (names.some(({ name }) => /^R\d*C\d*$/i.test(name))) {
+      throw new HostProblem("not here", "place or formula not known");
+    }
+    const key = ({ name, sheet = "" }: BookName) => `${sheet}!${name.toUpperCase()}`;
+    const put = new Map(names.map((each) => [key(each), each]));
+    const kept = this.bookNames.map((each) => ({ ...each, ...put.get(key(each)) }));
+    const known = new Set(kept.map(key));
+    this.bookNames = [...kept, ...names.filter((each) => !known.has(key(each)))];
+  }
+
+  async takeNames(names: readonly string[]): Promise<void> {
+    this.#failIfTold();
+    const taken = new Set(names.map((name) => name.toUpperCase()));
+    this.bookNames = this.bookNames.filter(({ name, sheet }) => sheet !== undefined || !taken.has(name.toUpperCase()));
   }
 
   #tell(): void {

@@ -41,3 +41,15 @@ function codeOf(thrown: unknown): string {
   if (typeof thrown !== "object" || thrown === null || !("code" in thrown)) return "";
   return String(thrown.code);
 }
+
+/** One request to Excel; whatever goes wrong has a message that can be shown. */
+export async function inExcel<Answer>(
+  request: (context: Excel.RequestContext) => Promise<Answer>,
+  isProtected: () => boolean | undefined = () => undefined,
+): Promise<Answer> {
+  try {
+    return await Excel.run(request);
+  } catch (thrown) {
+    throw problemFrom(thrown, isProtected());
+  }
+}

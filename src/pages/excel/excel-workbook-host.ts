@@ -5,10 +5,14 @@ import { looks } from "../../host/looks";
 import { freeSheetName } from "../../host/sheet-name";
 import type {
   Block,
+  BookFormulas,
+  BookName,
   CellArea,
   CellContent,
   CellPlace,
   Chart,
+  FormulaChange,
+  FormulaLeft,
   ReadArea,
   WorkbookHost,
   WriteOutcome,
@@ -18,13 +22,14 @@ import { addressOf } from "../../workbook/addresses";
 import { areaWithin, partsOf } from "../../workbook/references";
 import { pixelsOfCharacters } from "../../workbook/sizes";
 import type { Area, Style } from "../../workbook/workbook";
-import { problemFrom } from "./excel-problems";
+import { inExcel } from "./excel-problems";
 
 const sheetRows = 1_048_576;
 const sheetColumns = 16_384;
 
 /** Excel as the pane sees it. Each request is one `Excel.run`, and loads no more than it answers with. */
 export class ExcelWorkbookHost implements WorkbookHost {
+  readonly changesFormulas = true;
   readonly drawsCharts = true;
   readonly evaluatesUntouched = false;
   readonly language = Office.context.displayLanguage;
@@ -211,22 +216,27 @@ export class ExcelWorkbookHost implements WorkbookHost {
       await context.sync();
     });
   }
+
+  // What goes through a whole workbook is fetched when someone wants that.
+  async formulasWith(text: string): Promise<BookFormulas> {
+    return (await import("./whole-book")).formulasWith(text);
+  }
+
+  async changeFormulas(sheet: string, changes: readonly FormulaChange[]): Promise<readonly FormulaLeft[]> {
+    return (await import("./whole-book")).changeFormulas(sheet, changes);
+  }
+
+  async putNames(names: readonly BookName[]): Promise<void> {
+    return (await import("./whole-book")).putNames(names);
+  }
+
+  async takeNames(names: readonly string[]): Promise<void> {
+    return (await import("./whole-book")).takeNames(names);
+  }
 }
 
 /** Excel counts the widths of columns in points; a pixel is three quarters of one. */
 const pointsOfCharacters = (characters: number): number => pixelsOfCharacters(characters) * 0.75;
-
-/** One request to Excel; whatever goes wrong has a message that can be shown. */
-async function inExcel<Answer>(
-  request: (context: Excel.RequestContext) => Promise<Answer>,
-  isProtected: () => boolean | undefined = () => undefined,
-): Promise<Answer> {
-  try {
-    return await Excel.run(request);
-  } catch (thrown) {
-    throw problemFrom(thrown, isProtected());
-  }
-}
 
 /** Whole rows and columns are read as far as their sheet is used. */
 async function readRange(context: Excel.RequestContext, range: Excel.Range): Promise<ReadArea> {

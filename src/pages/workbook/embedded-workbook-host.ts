@@ -25,6 +25,7 @@ import type { Grid } from "./grid";
 
 /** The grid of the workbook page as the pane sees it. */
 export class EmbeddedWorkbookHost implements WorkbookHost {
+  readonly changesFormulas = false;
   readonly drawsCharts = false;
   readonly evaluatesUntouched = true;
   readonly language = navigator.language;
@@ -164,6 +165,11 @@ export class EmbeddedWorkbookHost implements WorkbookHost {
     throw new HostProblem("not here", "grid draws no charts");
   }
 
+  formulasWith = savesCopy;
+  changeFormulas = savesCopy;
+  putNames = savesCopy;
+  takeNames = savesCopy;
+
   #book() {
     const book = this.#grid.api.getActiveWorkbook();
     if (!book) throw new HostProblem("gone", "no workbook open");
@@ -221,6 +227,11 @@ export class EmbeddedWorkbookHost implements WorkbookHost {
       }),
     };
   }
+}
+
+/** The page never changes a file of the maker's own as a whole: its menu saves another one. */
+async function savesCopy(): Promise<never> {
+  throw new HostProblem("not here", "grid saves a copy instead");
 }
 
 const empty: ICellData = { v: null, f: null, si: null, p: null };

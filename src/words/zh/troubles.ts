@@ -21,6 +21,10 @@ const fixed: Readonly<Record<FixedTrouble, string>> = {
   "not allowed by Excel": "Excel 不允许在这里这样做：工作表或工作簿可能受保护。",
   "not allowed by the grid": "表格不允许在这里更改：请换一个位置。",
   "grid draws no charts": "此页面的表格不画图表。",
+  "grid saves a copy instead": "这里改为另存一份：菜单中的“保存一份不用加载项的（手机也能用）”。",
+  "not in this Excel": "这个 Excel 做不到：需要 Microsoft 365、Excel 2024 或网页版 Excel。",
+  "another formula by now": "那里现在已是另一个公式。",
+  "formula not taken": "Excel 没有在这里接受新公式。",
 };
 
 /** Why the workbook did not do what it was asked. */

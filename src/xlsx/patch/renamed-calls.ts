@@ -5,8 +5,7 @@
 import { strToU8 } from "fflate";
 import { mayCallOurs } from "../../core/describe";
 import { addressOf } from "../../workbook/addresses";
-import { formulaPieces } from "../../workbook/formula";
-import { isCalled } from "../../workbook/formula-names";
+import { namesCalledIn, withOtherCalls } from "../../workbook/formula-names";
 import { openArchive } from "../container/kind-of-file";
 import { PackageParts } from "../container/package-parts";
 import { rewriteArchive } from "../container/rewrite-archive";
@@ -111,20 +110,9 @@ class Calls {
 
   /** A formula without its equals sign. */
   #renamed(formula: string): string {
-    const pieces = formulaPieces(`=${formula}`).slice(1);
-    const renames = (index: number): boolean => {
-      const { kind, text } = pieces[index] ?? {};
-      return kind === "name" && isCalled(pieces, index) && this.#renaming.calledInstead(text ?? "") !== undefined;
-    };
-    const written = pieces.map(({ kind, text }, index) => {
-      // A file has no space before the bracket of a call: behind a name it would stand for what two ranges share.
-      if (kind === "gap" && renames(index - 1)) return "";
-      if (kind !== "name" || !isCalled(pieces, index)) return text;
-      const name = this.#renaming.calledInstead(text) ?? text;
-      this.called.add(name.toUpperCase());
-      return name;
-    });
-    const result = written.join("");
+    const renamed = withOtherCalls(`=${formula}`, this.#renaming.calledInstead);
+    for (const name of namesCalledIn(renamed)) this.called.add(name);
+    const result = renamed.slice(1);
     if (result !== formula) this.changed += 1;
     return result;
   }

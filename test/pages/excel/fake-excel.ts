@@ -33,6 +33,15 @@ interface AddedName {
   visible: boolean;
 }
 
+/** A name of the whole workbook. */
+interface BookNameInFake {
+  readonly type: string;
+  readonly value: unknown;
+  readonly range?: readonly [sheet: string, address: string];
+  formula?: string;
+  readonly comment?: string;
+}
+
 /** Excel's own kind of refusal. */
 export const refusal = (code: string): Error => Object.assign(new Error(code), { code });
 
@@ -44,10 +53,7 @@ const whole = { rows: 1_048_576, columns: 16_384 };
  */
 export class FakeExcel {
   readonly sheets = new Map<string, FakeSheet>();
-  readonly names = new Map<
-    string,
-    { type: string; value: unknown; range?: readonly [sheet: string, address: string] }
-  >();
+  readonly names = new Map<string, BookNameInFake>();
   /** Names of sheets, as `Lot!Name`, with what they stand for. */
   readonly sheetNames = new Map<string, AddedName>();
   /** What the formula of a name that is added comes to. */
@@ -64,6 +70,10 @@ export class FakeExcel {
   refuse: string | undefined;
   /** When set, whatever is asked of a name is refused with it. */
   refuseNames: string | undefined;
+  /** Cells into which Excel takes nothing, as `Lot!B2`: parts of an array formula, say. */
+  readonly refusedCells = new Set<string>();
+  /** How often something was asked of Excel. */
+  syncs = 0;
   isReadOnly = false;
 
   readonly ClearApplyTo = { contents: "Contents" };
@@ -104,12 +114,13 @@ export class FakeExcel {
           onActivated: this.#event("activated"),
           onChanged: this.#event("changed"),
         },
-        names: { getItemOrNullObject: (name: string) => this.#name(name) },
+        names: this.#names(),
         tables: { getItemOrNullObject: (name: string) => this.#table(name) },
         onSelectionChanged: this.#event("selection"),
         getSelectedRange: () => this.#rangeAt(...this.selected),
       },
       sync: async () => {
+        this.syncs += 1;
         const queue = this.#queue;
         this.#queue = [];
         if (this.refuse !== undefined) {
@@ -195,6 +206,12 @@ export class FakeExcel {
         protection,
         tables: this.#tablesOf(name),
         names: {
+          items: [...this.sheetNames.keys()]
+            .filter((key) => key.startsWith(`${name}!`))
+            .map((key) => this.#sheetName(key)),
+          load() {
+            for (const item of this.items) (item as { load(names: string): void }).load("name,formula,comment");
+          },
           getItemOrNullObject: (of: string) => this.#sheetName(`${name}!${of}`),
           add: (of: string, formula: string) => {
             this.#queue.push(() => {
@@ -257,11 +274,59 @@ export class FakeExcel {
     return this.#object({}, { items: () => names.map((name) => this.#table(name)) });
   }
 
-  #name(name: string): Record<string, unknown> {
-    const item = this.names.get(name);
+  /** The names of the workbook. */
+  #names(): Record<string, unknown> {
+    const items: Record<string, unknown>[] = [];
+    return {
+      items,
+      load: (names: string) => {
+        for (const name of this.names.keys()) {
+          const item = this.#name(name);
+          (item as { load(names: string): void }).load(names.replaceAll("items/", ""));
+          items.push(item);
+        }
+      },
+      getItemOrNullObject: (name: string) => this.#name(name),
+      add: (name: string, formula: string, comment: string) => {
+        this.#queue.push(() => {
+          if (this.isReadOnly) throw refusal("AccessDenied");
+          if (/^R\d*C\d*$/i.test(name)) throw refusal("InvalidArgument");
+          this.#changes.push(`add ${name}`);
+          this.names.set(name, { type: "Error", value: "#VALUE!", formula, comment });
+        });
+        return this.#name(name);
+      },
+    };
+  }
+
+  /** Large or small letters make no difference. */
+  #name(wanted: string): Record<string, unknown> {
+    const name = [...this.names.keys()].find((each) => each.toUpperCase() === wanted.toUpperCase()) ?? wanted;
+    const item = () => this.names.get(name);
     return this.#object(
-      { getRange: () => this.#rangeAt(...(item?.range ?? ["", ""])) },
-      { type: () => item?.type, value: () => item?.value, isNullObject: () => item === undefined },
+      {
+        getRange: () => this.#rangeAt(...(item()?.range ?? ["", ""])),
+        delete: () => {
+          this.#queue.push(() => {
+            this.#changes.push(`delete ${name}`);
+            this.names.delete(name);
+          });
+        },
+      },
+      {
+        name: () => name,
+        type: () => item()?.type,
+        value: () => item()?.value,
+        formula: () => item()?.formula,
+        comment: () => item()?.comment ?? "",
+        isNullObject: () => item() === undefined,
+      },
+      {
+        formula: (formula) => {
+          const known = item();
+          if (known) known.formula = formula as string;
+        },
+      },
     );
   }
 
@@ -289,6 +354,8 @@ export class FakeExcel {
       {
         name: () => key.split("!").at(-1),
         type: value(({ type }) => type),
+        formula: value(({ formula }) => formula),
+        comment: () => "",
         value: value(({ value }) => value),
         isNullObject: () => item() === undefined,
       },
@@ -328,7 +395,11 @@ export class FakeExcel {
     };
     const put = (what: string, apply: (cell: FakeCell, content: unknown) => void) => (value: unknown) => {
       this.#changes.push(`${what} ${at}`);
-      each((cell, down, right) => apply(cell, (value as unknown[][])[down]?.[right]));
+      each((cell, down, right) => {
+        if (this.refusedCells.has(`${sheet}!${addressOf(row + down, column + right)}`))
+          throw refusal("InvalidOperation");
+        apply(cell, (value as unknown[][])[down]?.[right]);
+      });
     };
     const look = (part: string) =>
       new Proxy({} as Record<string, unknown>, {
