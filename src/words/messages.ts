@@ -4,6 +4,7 @@ import type { Saying } from "../core/phrases";
 import type { Hint, Reason } from "../core/refusals";
 import type { HostProblem } from "../host/host-problem";
 import type { PieceMessages } from "./pieces";
+import type { WithoutAddInWords } from "./without-add-in";
 
 /** Something to say in the language that is spoken when it is read. */
 export type Says = (messages: Messages) => string;
@@ -107,6 +108,7 @@ export interface Messages extends PieceMessages {
     readonly chartHelp: string;
     readonly noChart: string;
   };
+  readonly withoutAddIn: WithoutAddInWords;
   /** What stands in the sheet beside inputs and answers. */
   readonly sheet: {
     readonly examples: (labels: readonly string[]) => string;

@@ -58,6 +58,21 @@ const places: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
     await page.click(".sheet-check .primary");
     await page.waitForSelector(".findings");
   },
+  "a workbook without the add-in, asked": async (page) => {
+    await openJob("without-add-in")(page);
+    await page.click(".without-add-in .primary");
+    await page.waitForSelector("#way-to-names");
+  },
+  "a workbook without the add-in, done": async (page) => {
+    await page.evaluate(() => {
+      host.stubborn.add("Slips!E4");
+      host.calculation = (formula) => (formula.startsWith("=TEA_TARGET") ? "#NAME?" : 0.215);
+    });
+    await openJob("without-add-in")(page);
+    await page.click(".without-add-in .primary");
+    await page.click(".without-add-in .write .primary");
+    await page.waitForSelector(".without-add-in .done");
+  },
   // Some of them, with everything that a function's page has; the long list of all is more of the same.
   functions: async (page) => {
     await openTab("functions")(page);

@@ -674,7 +674,7 @@ describe("the messages", () => {
 
   test("leave no English in Chinese", () => {
     // Names of programs, keys and functions; placeholders.
-    const allowed = /Ctrl\+Enter|Excel|TEA(?:\.[A-Z]+)?|°C|\bz\b|TEST|%/g;
+    const allowed = /Ctrl\+Enter|Excel|Microsoft|_?TEA(?:[._][A-Z]*)?|°C|\bz\b|TEST|%/g;
     for (const text of textsIn(chinese)) {
       expect(text.replaceAll(allowed, ""), text).not.toMatch(/[A-Za-z]/);
     }
@@ -730,8 +730,11 @@ function textsIn(node: unknown): string[] {
         chinese.problems.host({ trouble: { kind: "name left", name: "TEST", after: "Excel is busy" } }),
       ];
     }
-    const { problems, answer, sheet, joined } = chinese;
-    const ofTexts = [problems.must, answer.rests, sheet.examples, joined.list, joined.parts, joined.sentences];
+    const { problems, answer, sheet, joined, withoutAddIn } = chinese;
+    const { noneHas, changedNames, without, taken, blocked } = withoutAddIn;
+    const ofNames = [noneHas, changedNames, without, taken, blocked];
+    const ofJoined = [joined.list, joined.parts, joined.sentences];
+    const ofTexts = [problems.must, answer.rests, sheet.examples, ...ofNames, ...ofJoined];
     for (const says of ofTexts) if (node === says) return [says(["TEST"])];
     if (node === problems.unitInDoubt) return [problems.unitInDoubt("TEST", "for twenty minutes type 0:20")];
     if (node === chinese.reason) {

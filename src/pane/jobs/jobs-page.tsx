@@ -4,6 +4,8 @@ import { entriesOfJobs } from "../../jobs/entries";
 import { jobs } from "../../jobs/jobs";
 import type { WeightUnit } from "../../jobs/shown-number";
 import { kept } from "../kept";
+import { Later } from "../later";
+import { withoutAddIn } from "../parts";
 import { useMessages } from "../use-messages";
 import { JobForm } from "./job-form";
 
@@ -15,6 +17,9 @@ interface JobsPageProps {
   readonly choose: (job: string | undefined) => void;
 }
 
+/** Stands behind the jobs, where the workbook's formulas can be changed. */
+const whole = "without-add-in";
+
 const keptEntries = kept("jobs", entriesOfJobs, {});
 
 /** The list of jobs, or one of them. What was typed into each is kept, also over a reload. */
@@ -24,14 +29,18 @@ export function JobsPage({ host, unit, open, choose }: JobsPageProps) {
   const left = useRef<string>();
   const list = useRef<HTMLOListElement>(null);
   const job = jobs.find(({ id }) => id === open);
+  const changing = host?.changesFormulas === true ? host : undefined;
+  const isWhole = open === whole && changing !== undefined;
 
   useEffect(() => keptEntries.write(entries), [entries]);
   // Back in the list, on from the job that was left.
   useEffect(() => {
-    if (job !== undefined) left.current = job.id;
+    if (isWhole) left.current = whole;
+    else if (job !== undefined) left.current = job.id;
     else if (left.current !== undefined) list.current?.querySelector<HTMLElement>(`#open-${left.current}`)?.focus();
-  }, [job]);
+  }, [job, isWhole]);
 
+  if (isWhole) return <Later part={withoutAddIn} given={{ host: changing, leave: () => choose(undefined) }} />;
   if (job !== undefined) {
     return (
       <JobForm
@@ -57,6 +66,14 @@ export function JobsPage({ host, unit, open, choose }: JobsPageProps) {
             </button>
           </li>
         ))}
+        {changing === undefined ? null : (
+          <li>
+            <button type="button" id={`open-${whole}`} onClick={() => choose(whole)}>
+              <span className="name">{messages.withoutAddIn.title}</span>
+              <span className="what">{messages.withoutAddIn.question}</span>
+            </button>
+          </li>
+        )}
       </ol>
     </>
   );

@@ -5,6 +5,7 @@ import { englishHint, englishReason } from "../../core/english-refusals";
 import { englishTrouble } from "../../host/english-troubles";
 import type { Messages } from "../messages";
 import { englishPieces } from "./pieces";
+import { englishWithoutAddIn } from "./without-add-in";
 
 export const english: Messages = {
   ...englishPieces,
@@ -305,6 +306,7 @@ export const english: Messages = {
     chartHelp: "Of the rows that the table has now.",
     noChart: "But there is no chart.",
   },
+  withoutAddIn: englishWithoutAddIn,
   sheet: {
     examples: (labels) => `Still our example, type your own: ${labels.join("; ")}.`,
     cautions: (titles) => `Take care: ${titles}. Local codes come first.`,

@@ -4,6 +4,7 @@ import { chinesePieces } from "./pieces";
 import { chineseReference } from "./reference";
 import { chineseHint, chineseReason } from "./refusals";
 import { chineseTrouble } from "./troubles";
+import { chineseWithoutAddIn } from "./without-add-in";
 
 /** All but what the pages of functions say, which is longer than all of this. */
 export const chinesePaneWords: PaneWords = {
@@ -274,6 +275,7 @@ export const chinesePaneWords: PaneWords = {
     chartHelp: "按表格现有的行。",
     noChart: "但没有画出图表。",
   },
+  withoutAddIn: chineseWithoutAddIn,
   sheet: {
     examples: (labels) => `仍是示例，请改成自己的：${labels.join("；")}。`,
     cautions: (titles) => `注意：${titles}。以当地法规为准。`,
