@@ -308,6 +308,8 @@ interface Comparison {
    * then counts as no published value.
    */
   readonly degenerate?: string;
+  /** Parameters of a calculation whose numbers could be others here without changing the answer, unless it is a refusal. */
+  readonly idle?: readonly string[];
   /** Largest difference allowed for a number. Text and errors compare exactly. */
   readonly tolerance: { readonly absolute: number } | { readonly relative: number };
   /** Why that much. */

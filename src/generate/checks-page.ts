@@ -52,6 +52,7 @@ export function checksPage(catalogue: readonly Entry[]): Page {
           "input: how arguments may be given: a column, another word for the same, what stands for one left out, gaps",
           "waiting: a reading that is still blank",
           "refusal: what is refused, and in which words, in a cell of a table as well",
+          "idle: an argument whose number could be another one without changing the answer of the check",
           "degenerate: so much lies idle that the check would pass for a function that does not do what it is for; such a check is counted apart, and never as a published value",
         ],
       },

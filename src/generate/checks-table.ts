@@ -24,12 +24,17 @@ export const checksTable = (spec: FunctionSpec, checks: readonly Check[]): Block
     .map((check) => [
       formula(spec, check.given),
       expectedText(check),
-      check.degenerate === undefined ? check.exercises : `${check.exercises}, degenerate: ${check.degenerate}`,
+      exercisesText(check),
       check.status,
       origin(check),
       tolerance(check),
     ]),
 });
+
+const exercisesText = ({ exercises, degenerate, idle }: Check): string =>
+  [exercises, ...(degenerate ? [`degenerate: ${degenerate}`] : []), ...(idle ? [`idle: ${idle.join(", ")}`] : [])].join(
+    "; ",
+  );
 
 /** A value that a work states, and that puts the function to work: what counts as published. */
 export const isPublished = ({ status, degenerate }: Check): boolean =>

@@ -58,4 +58,6 @@ function isAsPromised(answer: InGoogleSheets, expected: Expected, tolerance: Che
 }
 
 const answerIsAll = (answer: Answered, text: string): boolean =>
-  Array.isArray(answer) && answer.every((row: readonly unknown[]) => row.every((value) => value === text));
+  Array.isArray(answer) &&
+  answer.length > 0 &&
+  answer.every((row: readonly unknown[]) => row.length > 0 && row.every((value) => value === text));

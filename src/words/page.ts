@@ -138,7 +138,7 @@ export interface PageWords {
     readonly intoFile: string;
     readonly asDownload: string;
     readonly savedInto: (name: string, moment: string) => string;
-    readonly notInto: (name: string, because: "not allowed" | "changed" | "gone") => string;
+    readonly notInto: (name: string, because: "not allowed" | "no room" | "changed" | "gone") => string;
     /** Over the list of the files that the browser keeps. */
     readonly kept: string;
     readonly changed: (day: string) => string;

@@ -325,6 +325,7 @@ export const balanceFitPage = {
     {
       status: "published",
       exercises: "calculation",
+      idle: ["moistureErrors"],
       degenerate: "no water, no losses: a mean of readings of one thing",
       given: [
         [["a"], ["b"], ["c"]],
@@ -355,6 +356,7 @@ export const balanceFitPage = {
     {
       status: "exact",
       exercises: "calculation",
+      idle: ["moistureErrors"],
       degenerate: "no water, no losses: a mean of readings of one thing",
       given: [[["a"], ["b"]], [[100], [104]], [[0], [0]], [[1], [2]], 0],
       expected: [
@@ -371,6 +373,7 @@ export const balanceFitPage = {
     {
       status: "exact",
       exercises: "calculation",
+      idle: ["moistureErrors"],
       degenerate: "no water, no losses: a mean of readings of one thing",
       given: [[["a"], ["b"], ["c"]], [[100], [101], [105]], [[0], [0], [0]], 1, 0],
       expected: [

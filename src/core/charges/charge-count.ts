@@ -84,6 +84,7 @@ export const chargeCountPage = {
     {
       status: "published",
       exercises: "calculation",
+      idle: ["readability"],
       given: [1128, 36, 36, 1],
       expected: 32,
       source: {
@@ -120,6 +121,7 @@ export const chargeCountPage = {
     {
       status: "exact",
       exercises: "calculation",
+      idle: ["readability"],
       given: [705, 350, 352, 1],
       expected: 3,
       working: "two charges are nearest, but 705 steps in two make one of 353, which passes 352; three make 235 each",
@@ -152,6 +154,7 @@ export const chargeCountPage = {
     {
       status: "common practice",
       exercises: "calculation",
+      idle: ["readability"],
       given: [710, 350, null, 1],
       expected: 2,
       fact: "a sifted lot of 710 g, fired at about 350 g a pan, makes two charges",

@@ -216,6 +216,7 @@ export const chargePlanPage = {
     {
       status: "exact",
       exercises: "calculation",
+      idle: ["moisture"],
       given: [1000, 0.75, 340, 0.3, "weight", null, null, false],
       expected: [
         [1, 1000 / 3, 700 / 3],

@@ -87,6 +87,8 @@ export const ovenMeanPage = {
     "Agreement says that the samples repeat, not that they are right. An oven that is too cool or a scale that is out gives the same wrong answer twice.",
     "Refused: a limit of more than 5 points, which no longer tells anything apart. One reading alone gives #N/A.",
   ],
+  unpublished:
+    "What is published are the limit of two readings (ISO 1573) and how it widens with their number (ISO 5725-6), to one decimal; no work was found that states readings with their mean. The means of the checks are hand arithmetic.",
   sources: [
     { work: iso1573, place: "repeatability, 0.3 g of moisture per 100 g of sample" },
     { work: iso5725Range, place: "critical range of n results, f(n) = 2.8, 3.3, 3.6, 3.9, 4.0 for n = 2 to 6" },
@@ -102,20 +104,21 @@ export const ovenMeanPage = {
   ],
   checks: [
     {
-      status: "published",
+      status: "exact",
       exercises: "edge",
       given: [[[0.05], [0.053]]],
       expected: 0.0515,
-      source: { work: iso1573, place: "repeatability, 0.3 g per 100 g" },
+      working:
+        "ISO 1573 lets two determinations differ by 0.3 g in 100 g: 0.053 − 0.05 = 0.003 still agrees; 0.103 / 2",
       tolerance: { relative: 1e-12 },
-      because: "the mean is exact; the published part is that a difference of exactly 0.3 g in 100 g still agrees",
+      because: "exact arithmetic; the moistures are no doubles",
     },
     {
-      status: "published",
+      status: "exact",
       exercises: "refusal",
       given: [[[0.05], [0.054]]],
       expected: { error: "#N/A", message: "moistures must agree within 0.003; got a spread of 0.004" },
-      source: { work: iso1573, place: "repeatability, 0.3 g per 100 g" },
+      working: "ISO 1573 lets two determinations differ by 0.3 g in 100 g: 0.054 − 0.05 = 0.004 is more",
       ...exactly,
     },
     {

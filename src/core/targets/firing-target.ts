@@ -80,6 +80,7 @@ export const firingTargetPage = {
     {
       status: "exact",
       exercises: "calculation",
+      idle: ["moisture"],
       given: [300, 0.77, 0.3, "weight"],
       expected: 210,
       working: "published input: 300 g losing 30 % of its weight; 300 × 0.7 = 210",
@@ -112,6 +113,7 @@ export const firingTargetPage = {
     {
       status: "common practice",
       exercises: "calculation",
+      idle: ["moisture"],
       given: [355, 0.76, 0.3, "weight"],
       expected: 248.5,
       fact: "taken for a loss of weight, the first firing would end far lower: 355 × 0.7 = 248.5",

@@ -86,6 +86,7 @@ export const finishedBandPage = {
     {
       status: "published",
       exercises: "calculation",
+      idle: ["lowLoss"],
       given: [1002.8, 0.0001, 0, null, null, 0, 0, Math.SQRT1_2 / 2, 0.000058, 0.0007],
       expected: [[1002.7 - 1.8, 1002.7, 1002.7 + 1.8]],
       source: {
@@ -99,6 +100,7 @@ export const finishedBandPage = {
     {
       status: "published",
       exercises: "calculation",
+      idle: ["lowLoss"],
       degenerate: "no loss and no error: a band of no width",
       given: [1000, 0.25, 0.14, null, null, 0, 0, 0, 0, 0],
       expected: [[872, 872, 872]],

@@ -98,6 +98,7 @@ export const finishedCheckPage = {
     {
       status: "published",
       exercises: "calculation",
+      idle: ["lowLoss"],
       given: [
         1002.8,
         0.0001,
@@ -123,6 +124,7 @@ export const finishedCheckPage = {
     {
       status: "exact",
       exercises: "calculation",
+      idle: ["freshMoistureError"],
       given: [640, 0.77, 150, 0.05, null, null, null, 0.1, null, 0],
       expected: "agrees",
       working: "139.4526316 ≤ 150 ≤ 154.9473684",
@@ -139,6 +141,7 @@ export const finishedCheckPage = {
     {
       status: "exact",
       exercises: "calculation",
+      idle: ["freshMoistureError"],
       given: [720, 0.77, 150, 0.05, 60, 0.75, null, 0.1, null, 0],
       expected: "agrees",
       working: "with 60 removed at 75 %: 142.6736842 ≤ 150 ≤ 158.5263158",
@@ -147,6 +150,7 @@ export const finishedCheckPage = {
     {
       status: "exact",
       exercises: "calculation",
+      idle: ["highLoss"],
       given: [640, 0.77, 158, 0.05, null, null, null, 0.1, null, 0],
       expected: more,
       working: "158 > 154.9473684",
@@ -211,6 +215,7 @@ export const finishedCheckPage = {
     {
       status: "common practice",
       exercises: "calculation",
+      idle: ["finishedMoisture", "freshMoistureError"],
       given: [710, 0.76, 170, 0.05, null, null, null, null, null, 0],
       expected: "agrees",
       fact: "710 g at 76 % and 170 g at 5 % agree, the moistures taken as exact",
@@ -237,6 +242,7 @@ export const finishedCheckPage = {
     {
       status: "exact",
       exercises: "calculation",
+      idle: ["lowLoss"],
       given: [1000, 0.75, [[157, 158, 168, 169]], 0.05, 100, 0.05, 0, 0, 2, 0, 0],
       expected: [["more lost than expected", "agrees", "agrees", more]],
       working:

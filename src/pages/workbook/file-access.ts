@@ -53,7 +53,7 @@ export async function checksumOf(bytes: Uint8Array): Promise<string> {
 }
 
 /** What became of saving into the file. The browser writes beside it and exchanges the two at the end. */
-export type Written = "written" | "not allowed" | "changed" | "gone";
+export type Written = "written" | "not allowed" | "no room" | "changed" | "gone";
 
 /** Writes it unless the file is another than the one with this checksum. Needs a click shortly before, to ask. */
 export async function writeInto(handle: FileSystemFileHandle, bytes: Uint8Array, before: string): Promise<Written> {
@@ -67,13 +67,20 @@ export async function writeInto(handle: FileSystemFileHandle, bytes: Uint8Array,
     const there = new Uint8Array(await (await handle.getFile()).arrayBuffer());
     if ((await checksumOf(there)) !== before) return "changed";
     const writing = await handle.createWritable();
-    await writing.write(new Uint8Array(bytes));
-    await writing.close();
+    try {
+      await writing.write(new Uint8Array(bytes));
+      await writing.close();
+    } catch (problem) {
+      // What was written beside the file is taken away again.
+      await writing.abort().catch(() => undefined);
+      throw problem;
+    }
     return "written";
   } catch (problem) {
     if (!(problem instanceof DOMException)) throw problem;
     if (problem.name === "NotAllowedError") return "not allowed";
     if (problem.name === "NotFoundError") return "gone";
+    if (problem.name === "QuotaExceededError") return "no room";
     throw problem;
   }
 }

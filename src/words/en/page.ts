@@ -169,7 +169,9 @@ export const englishPage: PageWords = {
         ? `“${name}” is not the file any more that was opened: another program has changed it since. It stays as it is. Your work is still here: download it, and compare the two.`
         : because === "gone"
           ? `“${name}” is not where it was any more. Your work is still here: download it.`
-          : `The browser does not let this page write into “${name}”, so it stays as it is. Your work is still here: download it.`,
+          : because === "no room"
+            ? `There is no room left on the disk for “${name}”, so it stays as it is. Your work is still here: make room and save again, or download it to another place.`
+            : `The browser does not let this page write into “${name}”, so it stays as it is. Your work is still here: download it.`,
     kept: "Your files in this browser",
     changed: (day) => `changed ${day}`,
     remove: "Remove",
