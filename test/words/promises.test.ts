@@ -3,7 +3,9 @@
  * plainly what is meant, and is listed here with the reason.
  */
 import { expect, test } from "vitest";
+import { measurementOf } from "../../src/calibrate/measure";
 import { studies } from "../../src/calibrate/studies";
+import type { Quote } from "../../src/calibrate/study";
 import { catalogue } from "../../src/core/catalogue";
 import type { FunctionPage } from "../../src/core/define";
 import { asMarkdown } from "../../src/generate/blocks";
@@ -22,11 +24,30 @@ const counted =
 const plain: readonly (readonly [id: string, words: string, why: string])[] = [
   ["TARGETWEIGHT", "about four in a hundred", "arithmetic: one point of 24 % dry matter"],
   ["STOCKBALANCE", "95 % is 95 of 100", "what is asked for: the meaning of the setting"],
+  ["BUDCOUNT", "95 % is 95 of 100", "what is asked for: the meaning of the setting"],
+  ["SAMPLEMEAN", "95 % is 95 of 100", "what is asked for: the meaning of the setting"],
+  ["FINISHEDFORECAST", "95 % is 95 lots of 100", "what is asked for: the meaning of the setting"],
+  [
+    "FINISHEDFORECAST",
+    "a confidence of 95 % means to hold it in 95 of 100",
+    "what is asked for, when nothing is wrong",
+  ],
+  ["PACKPLAN", "that you ask for, 95 % when you ask for none", "what stands for a setting left out"],
+  ["PACKCHECK", "99.5 % of samples keep to", "what the regulations allow the mean of a sample"],
+  ["PACKCHECK", "for a sample of 100 packages and more", "the size of a lot"],
+  ["PACKCHECK", "some packages of a lot of a hundred and more", "the size of a lot"],
+  ["BUDCOUNT", "Four samples of a hundred say far more", "a hundred buds"],
   ["LOTFLAG", "more tea than the leaf usually makes", "what the word “high” stands for"],
   ["LOTFLAGS", "more tea than the leaf usually makes", "what the word “high” stands for"],
 ];
 
 const measured = measuredStudies(".");
+/** The words on the pages that are made of what was measured. */
+const quotes = Object.entries(studies).flatMap(([name, study]) =>
+  measured
+    .filter(({ file }) => file.endsWith(`/${name}.ts`))
+    .flatMap((found): readonly Quote[] => study.quotes(measurementOf(found))),
+);
 const studied = new Set(Object.values(studies).flatMap(({ functions }) => functions));
 
 /** What a page says beside its examples and checks, which are worked out by other tests. */
@@ -37,14 +58,28 @@ const textsOf = ({ summary, parameters, guide, formula }: FunctionPage): readonl
   ...guide,
 ];
 
-const hits = (text: string, words: RegExp): readonly { readonly said: string; readonly around: string }[] =>
+interface Hit {
+  readonly said: string;
+  readonly at: number;
+  readonly around: string;
+}
+
+const hits = (text: string, words: RegExp): readonly Hit[] =>
   [...text.matchAll(words)].map((match) => ({
     said: match[0],
+    at: match.index,
     around: text.slice(Math.max(0, match.index - 60), match.index + match[0].length + 60),
   }));
 
 const isPlain = (id: string, around: string): boolean =>
   plain.some(([function_, words]) => function_ === id && around.includes(words));
+
+/** Whether the words stand inside a sentence that the measurement makes. */
+const isMeasured = (id: string, text: string, { said, at }: Hit): boolean =>
+  quotes.some(({ on, words }) => {
+    const from = on === id ? text.indexOf(words) : -1;
+    return from >= 0 && from <= at && at + said.length <= from + words.length;
+  });
 
 test("the words are found", () => {
   const said = (text: string, words: RegExp) => hits(text, words).map(({ said }) => said);
@@ -62,7 +97,9 @@ test.each(catalogue.map(({ spec, page }) => ({ id: spec.id, page: page as Functi
   ({ id, page }) => {
     for (const text of textsOf(page)) {
       for (const { around } of hits(text, vague)) expect(isPlain(id, around), around).toBe(true);
-      for (const { around } of hits(text, counted)) expect(studied.has(id) || isPlain(id, around), around).toBe(true);
+      for (const hit of hits(text, counted)) {
+        expect(isMeasured(id, text, hit) || isPlain(id, hit.around), hit.around).toBe(true);
+      }
     }
   },
 );

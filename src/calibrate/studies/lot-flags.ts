@@ -117,7 +117,25 @@ export const lotFlagsStudy: Study = {
   quotes: (at) => {
     const rounded = (table: number, row: string, column: string) => inWords(at(table, row, column));
     const found = (table: number, less: number, lots: number) => rounded(table, `${lots}`, `by ${less} %: flagged`);
+    const typed = (lots: number) => rounded(0, `${lots}`, "the same for it, limit 3.5");
+    /** The same for books of every size, or no sentence fits. */
+    const about = (of: number, column: string) =>
+      [...new Set(counts.map((lots) => Math.round((of / 100) * at(0, `${lots}`, column))))]
+        .map((count) => (count === 1 ? "one" : `${count}`))
+        .join(" or ");
     return [
+      {
+        on: "LOTFLAG",
+        words: `of a hundred good new lots about ${about(100, "a good new lot is flagged")} is flagged`,
+      },
+      {
+        on: "LOTFLAG",
+        words: `of a hundred good lots it flags ${typed(5)} beside five past ones, ${typed(10)} beside ten, ${typed(20)} beside twenty`,
+      },
+      {
+        on: "LOTFLAGS",
+        words: `of twenty clean books about ${about(20, "a clean book has a flag")} has a flag`,
+      },
       {
         on: "LOTFLAGS",
         words: `flags a lot in ${rounded(0, "5", "the same, limit 3.5")} of a hundred clean books of five lots, in ${rounded(0, "10", "the same, limit 3.5")} of those of ten, and in ${rounded(0, "40", "the same, limit 3.5")} of those of forty`,

@@ -48,6 +48,8 @@ const twoMore = (label: string, off: number): Situation => ({
   },
 });
 
+const counts = [2, 3, 4, 5, 6, 10, 20] as const;
+
 export const ovenMeanStudy: Study = {
   functions: ["OVENMEAN"],
   seed: 20_261_203,
@@ -61,7 +63,7 @@ export const ovenMeanStudy: Study = {
       rowsAre: "readings",
       columns: [share("refused")],
       trials: 20_000,
-      situations: [2, 3, 4, 5, 6, 10, 20].map(good),
+      situations: counts.map(good),
     },
     {
       title: "One reading wrong",
@@ -85,7 +87,14 @@ export const ovenMeanStudy: Study = {
   },
   quotes: (at) => {
     const found = (times: number) => Math.round(at(1, "2", `by ${times} × limit: refused`));
+    const good = counts.map((count) => Math.round(at(0, String(count), "refused")));
+    const [least, most] = [Math.min(...good), Math.max(...good)];
     return [
+      { on: "OVENMEAN", words: `good ones differ by more ${Math.round(at(0, "2", "refused"))} times in 100` },
+      {
+        on: "OVENMEAN",
+        words: `good sets of any size are refused in ${least === most ? most : `${least} to ${most}`} of 100`,
+      },
       {
         on: "OVENMEAN",
         words: `a pair of which one is wrong by 1.5 times the limit is refused in ${found(1.5)} of 100, by twice the limit in ${found(2)}`,
