@@ -1,12 +1,12 @@
 /** The sheet check without a screen: over workbooks and folders, with the results that their files hold. */
-import { existsSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { type Language, languageIds } from "../words/languages";
 import { messagesIn } from "../words/messages-in";
 import { sheetInFormula } from "../workbook/references";
 import { readWorkbook } from "../xlsx/read-workbook";
 import { Refusal } from "../xlsx/refusal";
 import { type CheckedWorkbook, standingOut } from "./check/standing-out";
-import { expanded, filesIn } from "./files-in";
+import { booksAt } from "./files-in";
 
 const usage = `Looks through every sheet of workbooks for what deserves another look. Changes nothing, and works nothing out:
 it goes by the results that the files hold (npm run recalc brings those up to date).
@@ -51,7 +51,7 @@ function textOf({ file, found, refused }: CheckedFile): string {
 async function main(given: readonly string[]): Promise<number> {
   const tags = languageIds.map((id) => `--${id}`);
   const options = given.filter((word) => word.startsWith("-"));
-  const paths = expanded(given.filter((word) => !word.startsWith("-")));
+  const paths = given.filter((word) => !word.startsWith("-"));
   const unknown = options.find((option) => ![...tags, "--json", "--help", "-h"].includes(option));
   if (unknown !== undefined) {
     console.error(`options must be --json, ${tags.join(", ")} or --help; got ${unknown}`);
@@ -63,10 +63,9 @@ async function main(given: readonly string[]): Promise<number> {
     else console.error(usage);
     return isHelp ? 0 : 2;
   }
-  const missing = paths.find((path) => !existsSync(path));
-  const files = missing === undefined ? filesIn(paths) : [];
-  if (files.length === 0) {
-    console.error(missing === undefined ? "there is no .xlsx file there" : `there is no ${missing}`);
+  const files = booksAt(paths);
+  if (typeof files === "string") {
+    console.error(files);
     return 2;
   }
   const language = languageIds.find((id) => options.includes(`--${id}`)) ?? languageIds[0];

@@ -1,8 +1,19 @@
 import { existsSync, readdirSync, statSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 
-/** The workbooks that are named, and those in the folders that are named, folders inside them included. */
-export function filesIn(paths: readonly string[]): string[] {
+/**
+ * The workbooks that a command is to work on: those that are named, also by `books/*.xlsx`, and those in the folders that
+ * are named, folders inside them included; or why there are none.
+ */
+export function booksAt(named: readonly string[]): readonly string[] | string {
+  const paths = expanded(named);
+  const missing = paths.find((path) => !existsSync(path));
+  if (missing !== undefined) return `there is no ${missing}`;
+  const files = filesIn(paths);
+  return files.length === 0 ? "there is no .xlsx file there" : files;
+}
+
+function filesIn(paths: readonly string[]): string[] {
   return paths.flatMap((path) => {
     if (!statSync(path).isDirectory()) return isMarkOfOpenFile(path) ? [] : [path];
     return readdirSync(path, { withFileTypes: true })
@@ -19,7 +30,7 @@ export function filesIn(paths: readonly string[]): string[] {
 const isMarkOfOpenFile = (path: string): boolean => basename(path).startsWith("~$");
 
 /** With what `books/*.xlsx` stands for, where the command window leaves that to the program, as those of Windows do. */
-export const expanded = (paths: readonly string[]): string[] =>
+const expanded = (paths: readonly string[]): string[] =>
   paths.flatMap((path) => (path.includes("*") && !existsSync(path) ? matching(path) : [path]));
 
 /** The path itself where nothing matches: to be named as missing. */

@@ -1,7 +1,7 @@
 /** Works out workbooks in their files: results are written in place, and nothing else moves. */
-import { existsSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { Refusal } from "../xlsx/refusal";
-import { filesIn } from "./files-in";
+import { booksAt } from "./files-in";
 import { stampOf, writeInPlace, writeWhole } from "./recalc/in-place";
 import { type Options, optionsIn, usage } from "./recalc/options";
 import { type Recalculated, recalculated } from "./recalc/recalculated";
@@ -17,15 +17,10 @@ async function main(given: readonly string[]): Promise<number> {
     console.log(usage);
     return 0;
   }
-  const missing = options.paths.find((path) => !existsSync(path));
-  if (missing !== undefined) {
-    console.error(`there is no ${missing}`);
-    return 2;
-  }
-  const files = filesIn(options.paths);
-  const fit = whyNotTogether(files, options);
-  if (fit !== undefined) {
-    console.error(fit);
+  const files = booksAt(options.paths);
+  const why = typeof files === "string" ? files : whyNotTogether(files, options);
+  if (typeof files === "string" || why !== undefined) {
+    console.error(why);
     return 2;
   }
   let stands = true;
@@ -38,7 +33,6 @@ async function main(given: readonly string[]): Promise<number> {
 }
 
 function whyNotTogether(files: readonly string[], { out, set }: Options): string | undefined {
-  if (files.length === 0) return "there is no .xlsx file there";
   if (files.length > 1 && out !== undefined) return "--out is for one file; got several";
   return files.length > 1 && set.length > 0 ? "--set is for one file; got several" : undefined;
 }

@@ -1,10 +1,10 @@
 /** Opens workbooks, changes a little, saves, opens again, and says what is not as it was. */
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { PatchableBook } from "../xlsx/patch/patchable-book";
 import { readFile } from "../xlsx/read-workbook";
 import { Refusal } from "../xlsx/refusal";
-import { expanded, filesIn } from "./files-in";
+import { booksAt } from "./files-in";
 import { changesOf } from "./round-trip/changes";
 import { differencesOfCells, differencesOfParts, differencesOfText, type Saved } from "./round-trip/differences";
 import { inLibreOffice } from "./round-trip/libreoffice";
@@ -54,13 +54,13 @@ async function main(given: readonly string[]): Promise<number> {
   const keepAt = given.indexOf("--keep");
   const folder = keepAt < 0 ? undefined : given[keepAt + 1];
   const named = given.filter((word, index) => !word.startsWith("--") && (keepAt < 0 || index !== keepAt + 1));
-  const paths = expanded(named);
-  const missing = paths.find((path) => !existsSync(path));
-  if (paths.length === 0 || missing !== undefined || (keepAt >= 0 && folder === undefined)) {
-    console.error(missing === undefined ? usage : `there is no ${missing}`);
+  const isAsked = named.length > 0 && (keepAt < 0 || folder !== undefined);
+  const files = isAsked ? booksAt(named) : usage;
+  if (typeof files === "string") {
+    console.error(files);
     return 2;
   }
-  const outcomes = filesIn(paths).map(roundTrip);
+  const outcomes = files.map(roundTrip);
   if (folder !== undefined) {
     mkdirSync(folder, { recursive: true });
     for (const { file, saved } of outcomes) if (saved) writeFileSync(join(folder, basename(file)), saved.after);

@@ -6,7 +6,7 @@ import { listed } from "../xlsx/read/listed";
 import { readWorkbook } from "../xlsx/read-workbook";
 import { Refusal } from "../xlsx/refusal";
 import { writeWorkbook } from "../xlsx/write-workbook";
-import { filesIn } from "./files-in";
+import { booksAt } from "./files-in";
 import { stampOf, writeInPlace, writeWhole } from "./recalc/in-place";
 import { csvOf } from "./season/csv";
 import { type Options, optionsIn, usage } from "./season/options";
@@ -25,10 +25,10 @@ async function main(given: readonly string[]): Promise<number> {
     console.log(usage);
     return 0;
   }
-  const missing = options.paths.find((path) => !existsSync(path));
-  const files = missing === undefined ? booksIn(options) : [];
+  const found = booksAt(options.paths);
+  const files = typeof found === "string" ? [] : onceEach(found, options);
   if (files.length === 0) {
-    console.error(missing === undefined ? "there is no .xlsx file there" : `there is no ${missing}`);
+    console.error(typeof found === "string" ? found : "there is no .xlsx file there but the one to be written");
     return 2;
   }
   const books = read(files, options);
@@ -60,9 +60,9 @@ async function main(given: readonly string[]): Promise<number> {
 }
 
 /** The books, once each, without the one that is to be written. */
-function booksIn({ paths, out }: Options): string[] {
+function onceEach(found: readonly string[], { out }: Options): string[] {
   const target = out === undefined ? undefined : resolve(out);
-  const files = new Map(filesIn(paths).map((file) => [resolve(file), file]));
+  const files = new Map(found.map((file) => [resolve(file), file]));
   return [...files].flatMap(([path, file]) => (path === target ? [] : [file]));
 }
 

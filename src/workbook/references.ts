@@ -1,6 +1,6 @@
 /** References to cells as formulas write them: `B4`, `$A$1:C9`, `Lot!A1`, `'Two words'!A:B`, `3:5`, `B4#`. */
 import { addressOf, placeOf } from "./addresses";
-import type { Area } from "./workbook";
+import type { Area, Sheet, Workbook } from "./workbook";
 
 export interface Reference {
   /** The sheet that the reference names; undefined when it names none. */
@@ -35,6 +35,28 @@ export function areaWithin(cells: string, used: { readonly rows: number; readonl
   }
   return undefined;
 }
+
+/**
+ * Where a place of a workbook is that something leads to: an address, with a sheet or without, or a name. Undefined where
+ * there is none.
+ */
+export function placeNamed(
+  place: string,
+  from: string,
+  { names = [], sheets }: Workbook,
+): (Area & { readonly sheet: string }) | undefined {
+  const isSame = (one: string, other: string) => one.toUpperCase() === other.toUpperCase();
+  const named = names.find(({ name }) => isSame(name, place));
+  const { sheet = from, cells } = partsOf(named ? named.formula.slice(1) : place);
+  const known = sheets.find(({ name }) => isSame(name, sheet));
+  const area = known && areaWithin(cells, usedIn(known));
+  return area && { ...area, sheet: known.name };
+}
+
+const usedIn = ({ cells }: Sheet): { rows: number; columns: number } => ({
+  rows: cells.reduce((rows, { row }) => Math.max(rows, row + 1), 0),
+  columns: cells.reduce((columns, { column }) => Math.max(columns, column + 1), 0),
+});
 
 /** A sheet's name as a formula writes it, in quotes where it needs them. */
 export const sheetInFormula = (name: string): string =>

@@ -12,7 +12,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { strFromU8, unzipSync } from "fflate";
 import { afterEach, beforeEach, describe, expect, it, test } from "vitest";
-import { filesIn } from "../../src/command-line/files-in";
+import { booksAt } from "../../src/command-line/files-in";
 import { stampOf, writeInPlace } from "../../src/command-line/recalc/in-place";
 import { optionsIn } from "../../src/command-line/recalc/options";
 import { recalculated } from "../../src/command-line/recalc/recalculated";
@@ -189,7 +189,7 @@ describe("files", () => {
   it("are found in folders, without the marks of open ones", () => {
     mkdirSync(path("2024"));
     for (const name of ["b.xlsx", "a.XLSM", "notes.txt", "~$b.xlsx", "2024/c.xlsx"]) writeFileSync(path(name), "");
-    expect(filesIn([folder])).toEqual([path("2024/c.xlsx"), path("a.XLSM"), path("b.xlsx")]);
-    expect(filesIn([path("notes.txt")])).toEqual([path("notes.txt")]);
+    expect(booksAt([folder])).toEqual([path("2024/c.xlsx"), path("a.XLSM"), path("b.xlsx")]);
+    expect(booksAt([path("notes.txt")])).toEqual([path("notes.txt")]);
   });
 });

@@ -3,7 +3,7 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "nod
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, it, test } from "vitest";
-import { expanded } from "../../src/command-line/files-in";
+import { booksAt } from "../../src/command-line/files-in";
 import { columnsIn } from "../../src/command-line/season/columns";
 import { csvOf } from "../../src/command-line/season/csv";
 import { optionsIn } from "../../src/command-line/season/options";
@@ -316,12 +316,10 @@ describe("what is written", () => {
 });
 
 test("a pattern that nothing matches is named as it was typed", () => {
-  expect(expanded(["test/nowhere/*.xlsx", "test/xlsx/*.docx", "sample-workbooks"])).toEqual([
-    "test/nowhere/*.xlsx",
-    "test/xlsx/*.docx",
-    "sample-workbooks",
-  ]);
-  expect(expanded(["sample-workbooks/*lot.xlsx"])).toEqual([join("sample-workbooks", "one-lot.xlsx")]);
+  expect(booksAt(["test/nowhere/*.xlsx", "sample-workbooks"])).toBe("there is no test/nowhere/*.xlsx");
+  expect(booksAt(["test/xlsx/*.docx"])).toBe("there is no test/xlsx/*.docx");
+  expect(booksAt(["docs/guide"])).toBe("there is no .xlsx file there");
+  expect(booksAt(["sample-workbooks/*lot.xlsx"])).toEqual([join("sample-workbooks", "one-lot.xlsx")]);
 });
 
 test("the command reads a folder, writes both files, and keeps what was there before", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { areaWithin, partsOf, referenceTo, sheetInFormula } from "../../src/workbook/references";
+import { areaWithin, partsOf, placeNamed, referenceTo, sheetInFormula } from "../../src/workbook/references";
 
 describe("a reference", () => {
   test.each([
@@ -41,4 +41,23 @@ describe("a reference", () => {
     expect(referenceTo({ sheet: "Past lots", row: 3, column: 1, rows: 1, columns: 1 })).toBe("'Past lots'!B4");
     expect(referenceTo({ sheet: "Lot", row: 0, column: 0, rows: 9, columns: 3 })).toBe("Lot!A1:C9");
   });
+});
+
+test("a place that something leads to is an address, whole columns and rows, or a name", () => {
+  const sheet = (name: string) => ({ name, columnWidths: {}, rowHeights: {}, merges: [] });
+  const book = {
+    name: "Farm",
+    names: [{ name: "Past", formula: "=Lots!$A:$B" }],
+    sheets: [
+      { ...sheet("Today"), cells: [] },
+      { ...sheet("Lots"), cells: [{ row: 4, column: 2, value: 1 }] },
+    ],
+  };
+  const whole = { sheet: "Lots", row: 0, column: 0, rows: 5, columns: 2 };
+  expect(placeNamed("past", "Today", book)).toEqual(whole);
+  expect(placeNamed("LOTS!A:B", "Today", book)).toEqual(whole);
+  expect(placeNamed("2:3", "Lots", book)).toEqual({ sheet: "Lots", row: 1, column: 0, rows: 2, columns: 3 });
+  expect(placeNamed("B4", "Today", book)).toEqual({ sheet: "Today", row: 3, column: 1, rows: 1, columns: 1 });
+  expect(placeNamed("Elsewhere!A1", "Today", book)).toBeUndefined();
+  expect(placeNamed("nowhere at all", "Today", book)).toBeUndefined();
 });

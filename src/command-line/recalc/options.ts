@@ -1,4 +1,4 @@
-import { expanded } from "../files-in";
+import { wordsGiven } from "../words-given";
 
 export const usage = `Works out every formula of workbooks that can be worked out here, and writes the results into the files.
 
@@ -25,25 +25,14 @@ export interface Options {
 
 /** What is wrong with the words that were given, or what they say. */
 export function optionsIn(given: readonly string[]): Options | string {
-  const paths: string[] = [];
-  const set: string[] = [];
-  let out: string | undefined;
-  const flags = new Set<string>();
-  for (let at = 0; at < given.length; at += 1) {
-    const word = given[at] as string;
-    if (word === "--set" || word === "--out") {
-      at += 1;
-      const value = given[at];
-      if (value === undefined) return `${word} must be followed by ${word === "--set" ? '"Lot!B9=820"' : "a file"}`;
-      if (word === "--set") set.push(value);
-      else out = value;
-    } else if (["--check", "--no-backup", "--help", "-h"].includes(word)) flags.add(word);
-    else if (word.startsWith("-")) return `options must be --set, --out, --check or --no-backup; got ${word}`;
-    else paths.push(word);
-  }
-  const help = flags.has("--help") || flags.has("-h");
+  const words = wordsGiven(given, {
+    flags: ["--check", "--no-backup"],
+    valued: { "--set": '"Lot!B9=820"', "--out": "a file" },
+  });
+  if (typeof words === "string") return words;
+  const { help, paths, flags, values } = words;
   if (paths.length === 0 && !help) return usage;
-  const check = flags.has("--check");
+  const [check, out] = [flags.has("--check"), values["--out"]?.at(-1)];
   if (check && out !== undefined) return "--check writes nothing: it goes with no --out";
-  return { help, paths: expanded(paths), set, out, check, backup: !flags.has("--no-backup") };
+  return { help, paths, set: values["--set"] ?? [], out, check, backup: !flags.has("--no-backup") };
 }

@@ -1,5 +1,5 @@
 import { isUnitAlone, unitIn, type WeightUnit } from "../../sheet-check/units";
-import { expanded } from "../files-in";
+import { wordsGiven } from "../words-given";
 import { columnsIn, type NamedColumns } from "./columns";
 import type { Wanted } from "./season";
 
@@ -38,41 +38,30 @@ const withValue = {
 
 /** What is wrong with the words that were given, or what they say. */
 export function optionsIn(given: readonly string[]): Options | string {
-  const paths: string[] = [];
-  const flags = new Set<string>();
-  const values: Partial<Record<keyof typeof withValue, string>> = {};
-  let columns: NamedColumns = {};
-  for (let at = 0; at < given.length; at += 1) {
-    const word = given[at] as string;
-    if (word in withValue) {
-      const option = word as keyof typeof withValue;
-      at += 1;
-      const value = given[at];
-      if (value === undefined || value.startsWith("--")) return `${word} must be followed by ${withValue[option]}`;
-      if (option === "--columns") {
-        const named = columnsIn(value);
-        if (typeof named === "string") return named;
-        columns = { ...columns, ...named };
-      } else values[option] = value;
-    } else if (["--json", "--help", "-h"].includes(word)) flags.add(word);
-    else if (word.startsWith("-")) return `options must be ${Object.keys(withValue).join(", ")} or --json; got ${word}`;
-    else paths.push(word);
-  }
-  const help = flags.has("--help") || flags.has("-h");
+  const words = wordsGiven(given, { flags: ["--json"], valued: withValue });
+  if (typeof words === "string") return words;
+  const { help, paths, flags, values } = words;
   if (paths.length === 0 && !help) return usage;
-  const out = values["--out"];
+  let columns: NamedColumns = {};
+  for (const value of values["--columns"] ?? []) {
+    const named = columnsIn(value);
+    if (typeof named === "string") return named;
+    columns = { ...columns, ...named };
+  }
+  const [out, csv, unitText, unnamedText] = (["--out", "--csv", "--unit", "--unnamed"] as const).map((option) =>
+    values[option]?.at(-1),
+  );
   if (out !== undefined && !/\.xlsx$/i.test(out)) {
     return `--out must be the name of a workbook that ends with .xlsx; got ${out}${/\.csv$/i.test(out) ? " (--csv writes that)" : ""}`;
   }
-  const unit = unitNamed(values["--unit"]);
-  const unnamed = unitNamed(values["--unnamed"]);
+  const unit = unitNamed(unitText);
+  const unnamed = unitNamed(unnamedText);
   const unknown = [unit, unnamed].find((each) => each !== undefined && each.is === "unknown");
   if (unknown)
     return `a unit of weight must be mg, g, kg, oz, lb, jin or liang, or 台斤 and the like; got ${unknown.text}`;
-  const csv = values["--csv"];
   return {
     help,
-    paths: expanded(paths),
+    paths,
     columns,
     out,
     csv,

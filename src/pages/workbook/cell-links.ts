@@ -1,8 +1,7 @@
 /** Where the selected cell leads to, below the sheet, to be followed with a click. */
-import { areaOf } from "../../workbook/addresses";
 import { AreaIndex } from "../../workbook/area-index";
-import { partsOf } from "../../workbook/references";
-import type { Area, Link, Workbook } from "../../workbook/workbook";
+import { placeNamed } from "../../workbook/references";
+import type { Link } from "../../workbook/workbook";
 import { goToCell } from "./go-to-cell";
 import type { Grid } from "./grid";
 import { showStatus } from "./show";
@@ -56,21 +55,9 @@ function linkTo({ address, place }: Link, sheet: string, grid: Grid): HTMLElemen
 }
 
 function goToPlace(place: string, from: string, grid: Grid): void {
-  const found = areaAt(place, from, grid.workbook());
+  const found = placeNamed(place, from, grid.workbook());
   const id = found && grid.api.getActiveWorkbook()?.getSheetByName(found.sheet)?.getSheetId();
   if (!found || id === undefined || !goToCell(grid, id, found.row, found.column)) {
     showStatus(words().ownFile.leadsNowhere(place), "warning");
-  }
-}
-
-/** An address, with a sheet or without, or a name. */
-function areaAt(place: string, from: string, { names = [], sheets }: Workbook): (Area & { sheet: string }) | undefined {
-  const named = names.find(({ name }) => name.toUpperCase() === place.toUpperCase());
-  const { sheet = from, cells } = partsOf(named ? named.formula.slice(1) : place);
-  const known = sheets.find(({ name }) => name.toUpperCase() === sheet.toUpperCase());
-  try {
-    return known && { ...areaOf(cells), sheet: known.name };
-  } catch {
-    return undefined;
   }
 }

@@ -1,5 +1,6 @@
 /** What is wrong in the workbook at the moment, looked up by cell. */
 import { IFunctionService } from "@univerjs/preset-sheets-core";
+import { unknownFunction } from "../../cells/unknown-function";
 import { addressOf } from "../../workbook/addresses";
 import type { Workbook } from "../../workbook/workbook";
 import { goToCell } from "./go-to-cell";
@@ -7,7 +8,6 @@ import type { Grid } from "./grid";
 import { type ErrorAt, type Hindrance, hindrances, type MeaningOf } from "./hindrances";
 import { KnownWorkbook, keyOf, type Spot } from "./known-workbook";
 import { namedReason } from "./named-reason";
-import { unknownFunction } from "./unknown-function";
 import { words } from "./words";
 
 export class Problems {

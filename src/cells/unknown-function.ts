@@ -1,7 +1,7 @@
 /** What a misspelt function may have been meant for. */
-import { calledNames } from "../../cells/formula-text";
-import { nearestNames } from "../../cells/nearest-names";
-import { namespace } from "../../core/namespace";
+import { namespace } from "../core/namespace";
+import { calledNames, outsideTexts } from "./formula-text";
+import { nearestNames } from "./nearest-names";
 
 export interface UnknownFunction {
   readonly name: string;
@@ -10,7 +10,8 @@ export interface UnknownFunction {
 
 /** The first function in the formula that nobody knows; `known` are the names of all, ours with their namespace. */
 export function unknownFunction(formula: string, known: ReadonlySet<string>): UnknownFunction | undefined {
-  const name = calledNames(formula).find((called) => !known.has(called) && !isGiven(formula, called));
+  const outside = outsideTexts(formula);
+  const name = calledNames(formula).find((called) => !known.has(called) && !isGiven(outside, called));
   return name === undefined ? undefined : { name, nearest: nearestTo(name, known) };
 }
 
@@ -33,5 +34,5 @@ function nearestTo(name: string, known: ReadonlySet<string>): readonly string[] 
 const isOurs = (name: string): boolean => name.startsWith(ours);
 
 /** A name that LET or LAMBDA gives. */
-const isGiven = (formula: string, name: string): boolean =>
-  new RegExp(`[(,]\\s*${name.replaceAll(".", "\\.")}\\s*,`, "i").test(formula);
+const isGiven = (outside: string, name: string): boolean =>
+  new RegExp(`[(,]\\s*${name.replaceAll(".", "\\.")}\\s*,`, "i").test(outside);

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { catalogue } from "../../../src/core/catalogue";
-import { unknownFunction } from "../../../src/pages/workbook/unknown-function";
+import { unknownFunction } from "../../src/cells/unknown-function";
+import { catalogue } from "../../src/core/catalogue";
 
 const known = new Set([
   ...["AVERAGE", "AVERAGEIF", "SUM", "SUMIF", "LET", "LAMBDA", "IF", "ROUND"],
@@ -12,6 +12,7 @@ test.each([
   ["=AVERGE(B1:B3)", "AVERGE", ["AVERAGE"]],
   ["=sum(B1,averge(B1:B3))", "AVERGE", ["AVERAGE"]],
   ["=OUTTURN(B1,B2)", "OUTTURN", ["TEA.OUTTURN"]],
+  ['=IF(B1="(averge,",AVERGE(B1:B3),0)', "AVERGE", ["AVERAGE"]],
   ["=QQQQQQQQQQ(B1)", "QQQQQQQQQQ", []],
 ])("%s: %s may mean %j", (formula, name, nearest) => {
   expect(unknownFunction(formula, known)).toEqual({ name, nearest });
