@@ -5,7 +5,7 @@ import type { SortingRefusal } from "../sorting/sorted-table";
 
 /** A cell that holds answers up. */
 export interface Fault {
-  readonly is: "blank" | "text" | "value" | "formula" | "error";
+  readonly is: "blank" | "missing" | "text" | "value" | "formula" | "error";
   readonly value: unknown;
   /** What the sheet calls the cell. */
   readonly label: string | undefined;
@@ -157,7 +157,11 @@ export interface PageWords {
   };
   readonly typed: {
     readonly doubtful: (typed: string, readings: readonly string[]) => string;
-    readonly readAs: (typed: string, plain: string) => string;
+    readonly readAs: (typed: string, plain: string, mark: "point" | "comma") => string;
+    /** A day in figures, with the day in words. */
+    readonly readAsDay: (typed: string, day: string) => string;
+    /** What stays a text in a cell for a day; `isNoDay`: it has the form of one. */
+    readonly staysText: (typed: string, isNoDay: boolean) => string;
   };
   readonly charts: {
     readonly values: string;

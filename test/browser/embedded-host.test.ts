@@ -203,6 +203,10 @@ describe.skipIf(!found)("the grid as the pane sees it", () => {
     await page.reload();
     await untilReady(page);
     expect((await values(page, "Job's plan 2")).get("C61")).toBe(320);
+    // The maker is where the maker was.
+    expect(await page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.getActiveSheet().getSheetName())).toBe(
+      "Job's plan 2",
+    );
   });
 
   test("the selection is told of and read, and an error comes with its message", async () => {

@@ -138,6 +138,22 @@ describe.skipIf(!found)("a finger on the sheet", () => {
     expect(await sheet()).toMatchObject({ selected: "A6", isTyping: false, scrolled: [0, 0, false] });
   });
 
+  test("closes the menu with a tap beside it, which does nothing else, and finds each entry inside it", async () => {
+    await tap(await cell("A6"));
+    const menu = page.locator("#menu");
+    await menu.locator("summary").tap();
+    expect(await menu.getAttribute("open")).toBe("");
+    const widths = await page
+      .locator("#menu-items button")
+      .evaluateAll((buttons) => buttons.map(({ scrollWidth, clientWidth }) => scrollWidth - clientWidth));
+    expect(Math.max(...widths)).toBe(0);
+    await tap([60, 760]);
+    expect(await menu.getAttribute("open")).toBe(null);
+    expect(await sheet()).toMatchObject({ selected: "A6", isTyping: false });
+    await tap(await cell("A9"));
+    expect(await sheet()).toMatchObject({ selected: "A9" });
+  });
+
   test("is told on the page what it can do", async () => {
     const words = (await page.locator(".touch-help").textContent())?.replace(/\s+/g, " ");
     expect(words).toContain("Swipe to scroll, tap a cell to select it, tap it again to type");

@@ -38,6 +38,15 @@ describe.skipIf(!found)("numbers typed into cells", () => {
       await typeOver(page, "Lot", "B9", "1.240");
       await expect.poll(async () => (await values(page, "Lot")).get("B9"), patience).toBe("1.240");
       await expect.poll(() => page.textContent("#line"), patience).toContain("1.240 can mean 1240 or 1,240");
+      // Thousands elsewhere: how it was read is said, until the cell holds something else.
+      await typeOver(page, "Lot", "B9", "1,240");
+      await expect.poll(async () => (await values(page, "Lot")).get("B9"), patience).toBe(1.24);
+      await expect
+        .poll(() => page.textContent("#line"), patience)
+        .toContain("B9: 1,240 is read as 1,24, with decimals");
+      await select(page, "Lot", "B9");
+      await page.keyboard.press("Delete");
+      await expect.poll(() => page.textContent("#line"), patience).not.toContain("is read as");
       await typeOver(page, "Lot", "M40", "0,755");
       await expect.poll(() => shown(page, "Lot", "M40"), patience).toBe("0.755");
       await typeOver(page, "Lot", "M42", "1,234");
@@ -67,6 +76,13 @@ describe.skipIf(!found)("numbers typed into cells", () => {
       await expect.poll(async () => (await values(page, "Lot")).get("B9"), patience).toBe(0.5);
       expect(await shown(page, "Lot", "B9")).toBe("0.5");
       await expect.poll(() => page.textContent("#line"), patience).not.toContain("can mean");
+      await typeOver(page, "Lot", "B6", "13.4.2025");
+      await expect.poll(() => shown(page, "Lot", "B6"), patience).toBe("2025-04-13");
+      await typeOver(page, "Lot", "B6", "5/4/2025");
+      await expect.poll(() => shown(page, "Lot", "B6"), patience).toBe("2025-04-05");
+      await expect.poll(() => page.textContent("#line"), patience).toContain("B6: 5/4/2025 is read as April 5, 2025");
+      await typeOver(page, "Lot", "B6", "31.2.2025");
+      await expect.poll(() => page.textContent("#line"), patience).toContain("31.2.2025 is no day of the calendar");
     });
   });
 });

@@ -28,7 +28,7 @@ describe("what holds answers up", () => {
     );
     expect(afterAddress(formula)).toBe(": B4 must be (B9 waits for it)");
     expect(waitsFor("B4", blank)).toBe("waits for B4, fresh weight, which is blank");
-    expect(waitsFor("B4", fault("error", { value: "#REF!" }))).toBe(
+    expect(waitsFor("B4", fault("error", { value: "#REF!", reason: en.meanings["#REF!"] }))).toBe(
       "waits for B4, which shows #REF! (this refers to a cell that is no longer there)",
     );
   });
@@ -64,7 +64,11 @@ test("what has numbers and names in it keeps them", () => {
     sorting.refused({ is: "hidden", row: 6 }, ""),
     sorting.refused({ is: "merged", at: { sheet: "Lot", row: 0, column: 0 } }, "A1"),
     typed.doubtful("1,234", ["1234", "1.234"]),
-    typed.readAs("1,5", "1.5"),
+    typed.readAs("1,5", "1.5", "point"),
+    typed.readAs("1,240", "1,24", "comma"),
+    typed.readAsDay("5/4/2025", "X5"),
+    typed.staysText("31.2.2025", true),
+    typed.staysText("X1", false),
     charts.points("X1", "dots", 40, "2", "9"),
     ownFile.question("X1", ["X2", "X3"], { keptSince: "4", canSaveInto: true }).join(" "),
     ownFile.savedInto("X1", "9:30"),

@@ -13,6 +13,7 @@ import type { FUniver } from "@univerjs/core/facade";
 import {
   CalculationMode,
   FormulaCalculationSessionController,
+  FormulaExecutedStateType,
   SetSelectionsOperation,
   TriggerCalculationController,
   UniverSheetsCorePreset,
@@ -51,6 +52,8 @@ export interface Grid {
   shown(sheetName: string, row: number, column: number): string;
   /** What a cell holds, unrounded, spilled ones included; undefined for a blank. An error is its code. */
   value(sheetId: string, row: number, column: number): number | string | boolean | undefined;
+  /** Whether cells may still hold what they came to before the last change. */
+  isCalculating(): boolean;
   /** What an expression would come to in a cell; changes nothing. */
   readonly evaluation: Evaluation;
   /** Ends the typing in a cell as Enter does. */
@@ -148,7 +151,15 @@ export async function openGrid(container: string, workbook: Workbook, left?: Lef
         .flatMap((sheet) => spills.cells(sheet).map(({ row, column }) => `${sheet}!${row},${column}`)),
     );
   let spilled = spilledPlaces();
+  let isCalculating = false;
+  formulas.calculationStart(() => {
+    isCalculating = true;
+  });
+  formulas.calculationEnd((state) => {
+    if (state === FormulaExecutedStateType.NOT_EXECUTED) isCalculating = false;
+  });
   formulas.calculationResultApplied(() => {
+    isCalculating = false;
     const before = spilled;
     spilled = spilledPlaces();
     // The engine leaves formulas stale that refer to cells which a shrinking spill has left.
@@ -164,6 +175,7 @@ export async function openGrid(container: string, workbook: Workbook, left?: Lef
     workbook: () => workbookOf(book.save(), spills),
     shown: (sheetName, row, column) => book.getSheetByName(sheetName)?.getRange(row, column).getDisplayValue() ?? "",
     value: rawValue,
+    isCalculating: () => isCalculating,
     evaluation,
     finishTyping: async () => {
       if (book.isCellEditing()) await book.endEditingAsync(true);

@@ -2,19 +2,20 @@
  * What holds answers up: a blank reading, a text where a number belongs, a value that a function refuses. Found by
  * following references back from cells that show nothing or an error; labels only give what was found a name.
  */
-import type { Reason } from "../../core/refusals";
+import type { Reason, Refusal } from "../../core/refusals";
 import type { ErrorMessage } from "../../engine/error-messages";
 import { type Cell, isErrorAnswer } from "../../workbook/workbook";
 import { labelOf } from "./cell-labels";
 import { isHalfNumber, isOneCell, type KnownWorkbook, keyOf, type Spot, type StuckCell } from "./known-workbook";
-import { namedReason } from "./named-reason";
+import { cellsGivenFor, namedReason } from "./named-reason";
 
 export interface Hindrance extends Spot {
   /**
    * `formula`: the mistake is in the cell's own formula, not in what it refers to. `error`: the cell shows an error of
-   * the spreadsheet's own, which others only hand on; its reason is what the error means.
+   * the spreadsheet's own, which others only hand on; its reason is what the error means. `missing`: a blank that is
+   * refused, as a setting is.
    */
-  readonly is: "blank" | "text" | "value" | "formula" | "error";
+  readonly is: "blank" | "missing" | "text" | "value" | "formula" | "error";
   /** What the cell holds; undefined for a blank. */
   readonly value: Cell["value"];
   /** What the sheet calls the cell. */
@@ -37,9 +38,11 @@ export function hindrances(book: KnownWorkbook, errorAt: ErrorAt, meaningOf: Mea
   for (const stuck of book.stuck) {
     for (const cause of causesOf(stuck, book, errorAt, meaningOf)) {
       const key = keyOf(cause);
-      const before = found.get(key) ?? { ...cause, stumbling: new Set() };
-      before.stumbling.add(stuck);
-      found.set(key, before);
+      const before = found.get(key);
+      const stumbling = before?.stumbling ?? new Set();
+      // What one formula waits for another may refuse.
+      if (!before || rank(cause) < rank(before)) found.set(key, { ...cause, stumbling });
+      stumbling.add(stuck);
     }
   }
   const all = [...found.values()]
@@ -76,6 +79,7 @@ function causesOf(stuck: StuckCell, book: KnownWorkbook, errorAt: ErrorAt, meani
   const error = stuck.value === "" ? undefined : errorAt(spot);
   const reasonBy = (cause?: Spot): string | undefined =>
     error?.reason === undefined ? error?.message : namedReason(book, spot, error.reason, cause);
+  const refusedBlank = refusesBlank(error?.reason) ? cellsGivenFor(error.reason.argument, book, spot) : undefined;
   const causes: Cause[] = [];
   for (const area of stuck.reads) {
     // Of texts that nobody complains of only those which begin as a number does; any other may be meant.
@@ -88,7 +92,10 @@ function causesOf(stuck: StuckCell, book: KnownWorkbook, errorAt: ErrorAt, meani
       } else if (isRefused) causes.push({ ...place, is: "value", value, reason: reasonBy(place) });
     }
     const blank = isOneCell(area) ? book.blankAt(area) : undefined;
-    if (blank) causes.push({ ...blank, is: "blank", value: undefined, reason: undefined });
+    if (!blank) continue;
+    const isMissing = refusedBlank !== undefined && keyOf(refusedBlank) === keyOf(blank);
+    const reason = isMissing ? reasonBy(blank) : undefined;
+    causes.push({ ...blank, is: isMissing ? "missing" : "blank", value: undefined, reason });
   }
   if (book.isHandedOn(stuck) || causes.some(({ is }) => is !== "blank")) return causes;
   if (error !== undefined) return [{ ...spot, is: "formula", value: stuck.value, reason: reasonBy() }];
@@ -97,6 +104,11 @@ function causesOf(stuck: StuckCell, book: KnownWorkbook, errorAt: ErrorAt, meani
 
 /** Errors that no blank or text can cause. */
 const isOfFormulas = /^#(?:NAME\?|REF!|SPILL!|CYCLE!|NULL!)$/;
+
+function refusesBlank(reason: Reason | undefined): reason is Refusal {
+  if (typeof reason !== "object" || !("found" in reason) || typeof reason.found === "string") return false;
+  return reason.found.kind === "value" && (reason.found.value ?? "") === "";
+}
 
 /** Whether it is this value that was refused, also as the first reason why a row of a book is left out. */
 function refuses(reason: Reason | undefined, value: Cell["value"]): boolean {

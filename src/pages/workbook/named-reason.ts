@@ -15,15 +15,26 @@ import { words } from "./words";
 export function namedReason(workbook: KnownWorkbook, spot: Spot, reason: Reason, cause?: Spot): string {
   const calls = callsIn(workbook.cellAt(spot)?.formula ?? "");
   const named: Named = (argument) => {
-    const given = calls.flatMap((call) => givenAs(argument, call));
-    const [first, ...others] = new Map(given.map((each) => [textOf(each), each])).values();
-    // Two calls with an argument of this name: nobody knows which of them refused.
-    if (first === undefined || others.length > 0 || first.is !== "reference") return argument;
-    const area = workbook.areaOf(first.address, spot.sheet);
-    if (area === undefined) return isName(first.text) ? `“${first.text}”` : argument;
+    const reference = referenceFor(argument, calls);
+    if (reference === undefined) return argument;
+    const area = workbook.areaOf(reference.address, spot.sheet);
+    if (area === undefined) return isName(reference.text) ? `“${reference.text}”` : argument;
     return nameOf(workbook, spot, area, cause) ?? argument;
   };
   return words().reason(reason, named);
+}
+
+/** The cells that the formula in a cell gives for an argument. */
+export function cellsGivenFor(argument: string, workbook: KnownWorkbook, spot: Spot): SheetArea | undefined {
+  const reference = referenceFor(argument, callsIn(workbook.cellAt(spot)?.formula ?? ""));
+  return reference && workbook.areaOf(reference.address, spot.sheet);
+}
+
+/** undefined also where two calls have an argument of this name: nobody knows which of them refused. */
+function referenceFor(argument: string, calls: readonly TeaCall[]) {
+  const given = calls.flatMap((call) => givenAs(argument, call));
+  const [first, ...others] = new Map(given.map((each) => [textOf(each), each])).values();
+  return others.length === 0 && first?.is === "reference" ? first : undefined;
 }
 
 function nameOf(workbook: KnownWorkbook, reader: Spot, area: SheetArea, cause: Spot | undefined): string | undefined {

@@ -10,6 +10,11 @@ import { KnownWorkbook, keyOf, type Spot } from "./known-workbook";
 import { namedReason } from "./named-reason";
 import { words } from "./words";
 
+/** The engine lets 100 ms pass before it calculates, in case more is typed. */
+const pauseOfEngine = 150;
+/** What has not ended by then may never do so. */
+const longestCalculation = 5000;
+
 export class Problems {
   readonly #grid: Grid;
   readonly #listeners = new Set<(newest: Hindrance | undefined) => void>();
@@ -92,16 +97,24 @@ export class Problems {
     return id === undefined ? undefined : this.#grid.errors.at(id, row, column);
   };
 
-  /** Not between two keys: reading a large workbook takes longer than a key may wait. */
+  /**
+   * Not between two keys: reading a large workbook takes longer than a key may wait. And not before what follows from a
+   * change stands in the cells: what is mended by then would be blamed on cells that have nothing to do with it.
+   */
   #lookSoon(): void {
     if (this.#isDue) return;
     this.#isDue = true;
+    const latest = performance.now() + longestCalculation;
     const look = () => {
       this.#isDue = false;
       this.look();
     };
-    if ("requestIdleCallback" in globalThis) requestIdleCallback(look, { timeout: 500 });
-    else setTimeout(look, 100);
+    const wait = () => {
+      if (this.#grid.isCalculating() && performance.now() < latest) setTimeout(wait, 50);
+      else if ("requestIdleCallback" in globalThis) requestIdleCallback(look, { timeout: 500 });
+      else look();
+    };
+    setTimeout(wait, pauseOfEngine);
   }
 
   #withSpills(workbook: Workbook): Workbook {

@@ -28,8 +28,11 @@ export function typedCell(text: string, decimalMark: string): TypedCell {
     return { is: "doubtful", remark: words().typed.doubtful(typed, written) };
   }
   const plain = asDecimal ?? first;
-  const isRemarkable = decimalMark !== "," && hasDecimalComma(digits, asDecimal);
-  const remark = isRemarkable ? words().typed.readAs(typed, `${plain}${isPercent ? "%" : ""}`) : undefined;
+  const isForeign = decimalMark !== "," && hasDecimalComma(digits, asDecimal);
+  // 1,240 is 1,24 where decimals have a comma, but its writer may have copied it from where they have a point.
+  const isDoubted = decimalMark === "," && !isPercent && others.length > 0;
+  const read = isDoubted ? String(Number(plain)).replace(".", ",") : `${plain}${isPercent ? "%" : ""}`;
+  const remark = isForeign || isDoubted ? words().typed.readAs(typed, read, isDoubted ? "comma" : "point") : undefined;
   return { is: "number", plain, isPercent, ...(remark && { remark }) };
 }
 

@@ -39,6 +39,7 @@ import { readTyped } from "./read-typed";
 import { type SampleWorkbook, sampleWorkbooks, titleOf } from "./sample-workbooks";
 import { startSaving } from "./saving";
 import { byId, showNotice, showStatus } from "./show";
+import { keepShownSheet } from "./shown-sheet";
 import { prepareSortEntry } from "./sort-entry";
 import { isTooLarge } from "./too-large";
 import { cardWithoutNumbers, sayHeader, words } from "./words";
@@ -52,7 +53,7 @@ try {
   await open();
 } catch (problem) {
   const reason = isTooLarge(problem) ? words().opening.tooLarge : words().opening.failed;
-  byId("first-sight").remove();
+  document.getElementById("first-sight")?.remove();
   showStatus(reason, "warning");
   throw problem;
 }
@@ -68,10 +69,11 @@ async function open(): Promise<void> {
   const grid = await openGrid("grid", workbook, original && (await leftIn(workbook)));
   byId("first-sight").remove();
   const { problems, remark, tellWayOut } = showCellMessages(grid, byId("line"), byId("said"));
-  readTyped(grid.injector, remark);
+  readTyped(grid, remark);
   const keepShown = startSaving(key, grid, kept?.savedAt);
   prepareActions(grid, problems, own.length > 0, original && (await openedFor(original, grid)));
   prepareOpening(keepShown);
+  keepShownSheet(key, grid);
   prepareHeader(grid);
   prepareSortEntry(grid, remark);
   keys.follow(grid, tellWayOut);

@@ -19,7 +19,7 @@ const inSentence = (label: string): string =>
 
 /** What is wrong with the cell: "is blank", "holds the text “350 g”", "shows #DIV/0! (this divides by zero …)". */
 function state({ is, value, reason }: Fault): string {
-  if (is === "blank") return "is blank";
+  if (is === "blank" || is === "missing") return "is blank";
   if (is === "text") return `holds the text “${value}”`;
   if (is !== "error") return `holds ${value}`;
   return `shows ${value}${reason === undefined ? "" : ` (${reason})`}`;
@@ -188,7 +188,10 @@ export const englishPage: PageWords = {
   },
   typed: {
     doubtful: (typed, readings) => `${typed} can mean ${readings.join(" or ")}, so it stays a text: type one of them`,
-    readAs: (typed, plain) => `${typed} is read as ${plain}, with decimals behind the point`,
+    readAs: (typed, plain, mark) => `${typed} is read as ${plain}, with decimals behind the ${mark}`,
+    readAsDay: (typed, day) => `${typed} is read as ${day}`,
+    staysText: (typed, isNoDay) =>
+      `${typed} ${isNoDay ? "is no day of the calendar, so it" : "is not read as a day: it"} stays a text. Type the day as 2025-04-13`,
   },
   charts: {
     values: "values",

@@ -15,7 +15,7 @@ const meanings: Readonly<Record<string, string>> = {
 
 /** 出了什么问题：“是空的”“是文本‘350 g’”。 */
 function state({ is, value, reason }: Fault): string {
-  if (is === "blank") return "是空的";
+  if (is === "blank" || is === "missing") return "是空的";
   if (is === "text") return `是文本“${value}”`;
   if (is !== "error") return `是 ${value}`;
   return `显示 ${value}${reason === undefined ? "" : `（${reason}）`}`;
@@ -172,7 +172,10 @@ export const chinesePage: PageWords = {
   },
   typed: {
     doubtful: (typed, readings) => `${typed} 可能是 ${readings.join(" 或 ")}，所以仍是文本：请输入其中一个`,
-    readAs: (typed, plain) => `${typed} 读作 ${plain}，点后是小数`,
+    readAs: (typed, plain, mark) => `${typed} 读作 ${plain}，${mark === "comma" ? "逗号" : "点"}后是小数`,
+    readAsDay: (typed, day) => `${typed} 读作 ${day}`,
+    staysText: (typed, isNoDay) =>
+      `${typed} ${isNoDay ? "不是日历上的日子，所以" : "没有读作日期："}仍是文本。请按 2025-04-13 的样子输入`,
   },
   charts: {
     values: "值",

@@ -186,6 +186,23 @@ describe("what holds answers up", () => {
     expect(wrong(blank, "Lot!C2")).toBe("waits for B1, fresh weight, which is blank");
   });
 
+  test("a blank that is refused is the one cause of all that wait for it, with one count", () => {
+    const sheets = {
+      Lot: {
+        A18: "Pan load wanted",
+        C18: "g",
+        A19: "Largest pan load",
+        F4: '=IF(B18="","",B18/2)',
+        F5: { formula: "=TEA.CHARGECOUNT(900,B18,B19)", value: "#VALUE!" },
+        F6: { formula: "=F5+1", value: "#VALUE!" },
+      },
+    };
+    const refused = { "Lot!F5": mustBe("panLoad", "a weight above 0", null) };
+    expect(said(sheets, refused)).toEqual([
+      "Lot!B18, pan load wanted, is blank: F4 and 2 more cells wait for it. “Pan load wanted” must be a weight above 0; got a blank",
+    ]);
+  });
+
   test("a misspelt function is the cause, whatever its formula reads, also of answers that show nothing", () => {
     const sheets = {
       Lot: {

@@ -17,7 +17,7 @@ describe("a number typed where decimals have a comma", () => {
     ["5,2%", 0.052],
     ["5,8 %", 0.058],
     ["0,755", 0.755],
-    ["1,234", 1.234],
+    ["1,2345", 1.2345],
     ["1.234,5", 1234.5],
     ["1.234.567", 1234567],
     ["-12,5", -12.5],
@@ -27,6 +27,14 @@ describe("a number typed where decimals have a comma", () => {
   ])("%s is %d, without a word", (text, number) => {
     expect(held(text, ",")).toBe(number);
     expect(remarkOn(text, ",")).toBeUndefined();
+  });
+
+  test.each([
+    ["1,240", 1.24, "1,24"],
+    ["-12,500", -12.5, "-12,5"],
+  ])("%s is %d, and said: elsewhere it would be thousands", (text, number, said) => {
+    expect(held(text, ",")).toBe(number);
+    expect(remarkOn(text, ",")).toBe(`${text} is read as ${said}, with decimals behind the comma`);
   });
 
   test.each([
