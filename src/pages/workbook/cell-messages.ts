@@ -132,7 +132,9 @@ export function showCellMessages(grid: Grid, line: HTMLElement, said: HTMLElemen
     if (held && !sameCell(held, typed) && !isMistake(held)) held = undefined;
   });
   problems.subscribe((newest) => {
-    if (newest) held = newest;
+    // What was just typed matters most, whatever else went wrong because of it.
+    if (typed && isMistake(typed)) held = typed;
+    else if (newest) held = newest;
     else if (typed && errorIn(typed) !== undefined) held = typed;
     else if (held && !isMistake(held) && errorIn(held) === undefined) held = undefined;
     show();

@@ -35,15 +35,33 @@ export type MeaningOf = (error: string, spot: Spot) => string | undefined;
 /** Mistakes come before blanks, and among them what most cells wait for. */
 export function hindrances(book: KnownWorkbook, errorAt: ErrorAt, meaningOf: MeaningOf): Hindrance[] {
   const found = new Map<string, Cause & { readonly stumbling: Set<StuckCell> }>();
+  const blame = (cause: Cause, stuck: StuckCell) => {
+    const key = keyOf(cause);
+    const before = found.get(key);
+    const stumbling = before?.stumbling ?? new Set();
+    // What one formula waits for another may refuse.
+    if (!before || rank(cause) < rank(before)) found.set(key, { ...cause, stumbling });
+    stumbling.add(stuck);
+  };
+  const unexplained: StuckCell[] = [];
   for (const stuck of book.stuck) {
-    for (const cause of causesOf(stuck, book, errorAt, meaningOf)) {
-      const key = keyOf(cause);
-      const before = found.get(key);
-      const stumbling = before?.stumbling ?? new Set();
-      // What one formula waits for another may refuse.
-      if (!before || rank(cause) < rank(before)) found.set(key, { ...cause, stumbling });
-      stumbling.add(stuck);
-    }
+    const causes = causesOf(stuck, book, errorAt, meaningOf);
+    if (causes === "unexplained") unexplained.push(stuck);
+    else for (const cause of causes) blame(cause, stuck);
+  }
+  // The spreadsheet's own errors do not say which of the texts that a formula reads is to blame: one that others refuse.
+  const alone = unexplained.filter((stuck) => {
+    const text = stuck.reads.flatMap((area) => book.textsBefore(area)).find((each) => found.has(keyOf(each)));
+    if (text) found.get(keyOf(text))?.stumbling.add(stuck);
+    return text === undefined;
+  });
+  // And a formula stumbles over the empty answers of others, which wait for something else.
+  const explained = new Set([...found.values()].flatMap((cause) => [...book.waitingFor(cause, cause.stumbling)]));
+  for (const stuck of alone) {
+    if (explained.has(stuck)) continue;
+    const cause = shownError(stuck, stuck, meaningOf);
+    blame(cause, stuck);
+    for (const other of book.waitingFor(cause, new Set([stuck]))) explained.add(other);
   }
   const all = [...found.values()]
     .map(({ stumbling, ...cause }) => ({ cause, waiting: book.waitingFor(cause, stumbling) }))
@@ -68,12 +86,20 @@ const ownSheetFirst = ({ sheet }: Spot, waiting: ReadonlySet<Spot>): Spot[] => [
 
 type Cause = Omit<Hindrance, "label" | "waiting">;
 
-/** The cells right before a stuck one that explain it, with no other stuck one between. */
-function causesOf(stuck: StuckCell, book: KnownWorkbook, errorAt: ErrorAt, meaningOf: MeaningOf): Cause[] {
+const shownError = ({ sheet, row, column }: Spot, { value }: StuckCell, meaningOf: MeaningOf): Cause => {
+  const place = { sheet, row, column };
+  return { ...place, is: "error", value, reason: meaningOf(String(value), place) };
+};
+
+/** The cells right before a stuck one that explain it, with no other stuck one between; `unexplained`: an error that none does. */
+function causesOf(
+  stuck: StuckCell,
+  book: KnownWorkbook,
+  errorAt: ErrorAt,
+  meaningOf: MeaningOf,
+): readonly Cause[] | "unexplained" {
   const spot = { sheet: stuck.sheet, row: stuck.row, column: stuck.column };
-  const shown = (place: Spot): Cause => {
-    return { ...place, is: "error", value: stuck.value, reason: meaningOf(String(stuck.value), place) };
-  };
+  const shown = (place: Spot) => shownError(place, stuck, meaningOf);
   // Whatever such a formula reads, it is the formula that is wrong.
   if (isOfFormulas.test(String(stuck.value)) && !book.isHandedOn(stuck)) return [shown(spot)];
   const error = stuck.value === "" ? undefined : errorAt(spot);
@@ -99,7 +125,7 @@ function causesOf(stuck: StuckCell, book: KnownWorkbook, errorAt: ErrorAt, meani
   }
   if (book.isHandedOn(stuck) || causes.some(({ is }) => is !== "blank")) return causes;
   if (error !== undefined) return [{ ...spot, is: "formula", value: stuck.value, reason: reasonBy() }];
-  return causes.length === 0 && isErrorAnswer(stuck.value) ? [shown(spot)] : causes;
+  return causes.length === 0 && isErrorAnswer(stuck.value) ? "unexplained" : causes;
 }
 
 /** Errors that no blank or text can cause. */

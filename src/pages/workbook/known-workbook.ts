@@ -132,6 +132,12 @@ export class KnownWorkbook {
       .filter(({ value }) => value === passed);
   }
 
+  /** The texts in a single cell, or passed on to it, that were typed. */
+  textsBefore(area: SheetArea): readonly Constant[] {
+    if (!isOneCell(area)) return [];
+    return [...this.constantsIn(area), ...this.originsOf(area)].filter(({ value }) => typeof value === "string");
+  }
+
   /** The cell itself where it is blank and somebody has begun its row. */
   blankAt(area: SheetArea): Spot | undefined {
     if (this.#blanks.has(area)) return this.#blanks.get(area);

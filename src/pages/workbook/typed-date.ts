@@ -10,13 +10,13 @@ type Order = "day first" | "month first";
 /**
  * Reads what the engine leaves as a text or takes for an American date, whatever the language. Between points the day
  * comes first wherever people write so; between strokes it is where the language has it, unless only the other way is a
- * day. What begins with the year is in no doubt anywhere, and left to the engine but for points.
+ * day. What begins with the year is in no doubt anywhere.
  */
 export function typedDate(text: string, order: Order): TypedDate {
   const typed = text.normalize("NFKC").trim();
   const [, first = "", mark = "", second = "", third = ""] =
     /^(\d{1,4})([./-])(\d{1,2})\2(\d{1,4})\.?$/.exec(typed) ?? [];
-  if (first.length === 4 && mark === "." && third.length <= 2) return day(Number(first), Number(second), Number(third));
+  if (first.length === 4 && third.length <= 2) return day(Number(first), Number(second), Number(third));
   if (first.length > 2 || third.length !== 4) return { is: "other" };
   const [one, two, year] = [Number(first), Number(second), Number(third)];
   const ways = { "day first": serialOf(year, two, one), "month first": serialOf(year, one, two) };

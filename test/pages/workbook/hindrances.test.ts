@@ -186,6 +186,33 @@ describe("what holds answers up", () => {
     expect(wrong(blank, "Lot!C2")).toBe("waits for B1, fresh weight, which is blank");
   });
 
+  test("what a text spoils further on is no mistake of its own, by whichever way it comes there", () => {
+    const sheets = {
+      Lot: {
+        A9: "Fresh weight",
+        B9: "abc",
+        F9: { formula: "=TEA.WATER(B9,0.76)", value: "#VALUE!" },
+        F12: { formula: "=IF(ISBLANK(B10),B9,B10)", value: "abc" },
+        F13: { formula: '=IF(ISNUMBER(F9),F9,"")', value: "" },
+        F14: "=TEA.CHARGELOADS(F9,300)",
+      },
+      Proof: {
+        B3: { formula: "=Lot!F12*0.24", value: "#VALUE!" },
+        B4: { formula: "=Lot!F13-1", value: "#VALUE!" },
+        B5: { formula: "=B3+B4", value: "#VALUE!" },
+      },
+    };
+    const refused = { "Lot!F9": mustBe("weight", "a weight above 0", "abc") };
+    expect(said(sheets, refused)).toEqual([
+      'Lot!B9, fresh weight, holds the text “abc”: F9 and 5 more cells wait for it. “Fresh weight” must be a weight above 0; got the text "abc"',
+    ]);
+    // A text that nobody refuses may be meant.
+    const meant = {
+      Lot: { B1: "g", F1: { formula: "=B1&2+1", value: "#VALUE!" }, F2: { formula: "=F1", value: "#VALUE!" } },
+    };
+    expect(found(meant).map((each) => [at(each), each.is])).toEqual([["Lot!F1", "error"]]);
+  });
+
   test("a blank that is refused is the one cause of all that wait for it, with one count", () => {
     const sheets = {
       Lot: {
