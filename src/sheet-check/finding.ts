@@ -2,8 +2,8 @@ import type { CellError } from "../cells/values";
 
 /** The rules of the sheet check, in the order in which their findings are shown. */
 export const rules = [
-  "a TEA function with an error",
   "text that looks like a number",
+  "a TEA function with an error",
   "moisture typed as a number of percent",
   "a moisture ten times off",
   "a dry basis above 500 %",
@@ -30,6 +30,8 @@ export interface Finding {
   readonly column: number;
   /** What the words of the rule are filled in with; text from cells is only ever shown as text. */
   readonly details: Readonly<Record<string, string>>;
+  /** What the sheet calls the arguments of the formula in the cell, as far as it does, in quotes. */
+  readonly names?: Readonly<Record<string, string>>;
   /** The error that the cell shows, where that is what was found. */
   readonly error?: CellError;
 }

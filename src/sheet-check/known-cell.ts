@@ -29,7 +29,11 @@ export interface TeaFormula extends At {
   readonly calls: readonly TeaCall[];
   readonly value: CellContent;
   /** Cells of this sheet that it reads for itself, no whole ranges. */
-  readonly reads: readonly (At & { readonly role: Role | undefined; readonly series: string | undefined })[];
+  readonly reads: readonly (At & {
+    readonly role: Role | undefined;
+    readonly series: string | undefined;
+    readonly takesNumber: boolean;
+  })[];
 }
 
 /** A weight with its unit, for a comparison; a cell without a number weighs nothing. */

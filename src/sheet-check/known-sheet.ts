@@ -22,6 +22,7 @@ export interface KnownSheet {
   readonly stages: readonly (readonly { readonly weight: KnownCell; readonly moisture: KnownCell }[])[];
   /** Weights of one charge, from time to time as it dries. */
   readonly dryings: readonly (readonly KnownCell[])[];
+  readonly knownAt: (at: At) => KnownCell | undefined;
   readonly valueAt: (at: At) => CellContent;
   readonly formulaAt: (at: At) => string;
   /** Whether a cell is filled by the formula of another one. */
@@ -54,7 +55,8 @@ export function knownSheet(area: ReadArea, catalogue: readonly Entry[], spills: 
     known.set(key, { ...found, heading: undefined, headingRow: undefined });
   }
   const cells = [...known.values()].sort((one, other) => keyOf(one) - keyOf(other));
-  const lots = lotsOf(cells, formulas, (at) => known.get(keyOf(at)));
+  const knownAt = (at: At) => known.get(keyOf(at));
+  const lots = lotsOf(cells, formulas, knownAt);
   return {
     area,
     cells,
@@ -63,6 +65,7 @@ export function knownSheet(area: ReadArea, catalogue: readonly Entry[], spills: 
     aired: airingsOf(cells),
     stages: stagesOf(cells),
     dryings: dryingLists({ area, cells, formulas, valueAt, formatAt }),
+    knownAt,
     valueAt,
     formulaAt,
     isSpilled,
@@ -114,11 +117,12 @@ function readsOf(call: TeaCall, area: ReadArea): TeaFormula["reads"] {
     // A book of lots is read whole, and its columns are known by their headings.
     if (parameter.book !== undefined && of.rows > 1) return [];
     const role = roleOfParameter(parameter);
+    const takesNumber = parameter.quantity.holds === "number";
     const series = parameter.takes === "list" && of.rows * of.columns > 1 ? `list ${given.address}` : undefined;
     const found: TeaFormula["reads"][number][] = [];
     for (let row = 0; row < Math.min(of.rows, 2000); row += 1) {
       for (let column = 0; column < Math.min(of.columns, 50); column += 1) {
-        found.push({ row: of.row + row, column: of.column + column, role, series });
+        found.push({ row: of.row + row, column: of.column + column, role, series, takesNumber });
       }
     }
     return found;

@@ -75,7 +75,7 @@ function booksIn(row: readonly KnownCell[]): KnownCell[][] {
 }
 
 /** Labelled cells below each other, each form from a fresh weight to the next. */
-function formsOf(cells: readonly KnownCell[]): KnownCell[][] {
+export function formsOf(cells: readonly KnownCell[]): KnownCell[][] {
   const labelled = cells.filter(({ headingRow }) => headingRow === undefined);
   return grouped(labelled, ({ column }) => String(column)).flatMap((column) => {
     const forms: KnownCell[][] = [];

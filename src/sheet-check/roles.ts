@@ -37,6 +37,8 @@ const words = {
   aired: /\b(after (the )?(airing|withering|spreading)|aired|withered)\b|(摊[放青晾凉]|萎凋)后|萎凋叶/i,
   /** Alone they may be hours, or how far the work is. */
   airedLeaf: /\b(after|leaf)\b|后|叶/i,
+  /** Parts of a lot on its way to the pan. */
+  partOfLot: /\bsift[- ]?(outs?|ings)\b|\bfor the pan\b|筛[出下]|下锅/i,
   loss: /\b(loss|losses|lost)\b|损[失耗]/i,
   usual: /\busual(ly)?\b|通常|一般|平常/i,
   least: /\b(least|lowest|smallest)\b|最少|最小|最低/i,
@@ -80,7 +82,7 @@ export function roleOfHeading(heading: string): Role | undefined {
   if (is("aired") && (is("airedLeaf") || is("weight"))) return "aired weight";
   if (is("fresh")) return "fresh weight";
   if (is("finished") || (is("packed") && is("weight"))) return "finished weight";
-  return is("weight") ? "weight" : undefined;
+  return is("weight") || is("partOfLot") ? "weight" : undefined;
 }
 
 const roleOfLoss = (is: (word: keyof typeof words) => boolean): Role | undefined => {

@@ -51,7 +51,7 @@ describe("the sheet check of a file", () => {
     ]);
     const { standingOut: found } = await standingOut(book, english);
     const error = found.find(({ rule }) => rule === "a TEA function with an error");
-    expect(error?.words).toBe("#VALUE!: moisture must be from 0 up to, not including, 1 (76% or 0.76); got 76");
+    expect(error?.words).toBe("#VALUE!: “moisture” must be from 0 up to, not including, 1 (76% or 0.76); got 76");
     const inChinese = (await standingOut(book, chinese)).standingOut.find(({ rule }) => rule === error?.rule);
     expect(inChinese?.title).toBe(chinese.check.rules["a TEA function with an error"].title);
   });

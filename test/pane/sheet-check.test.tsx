@@ -273,6 +273,29 @@ describe("the sheet check", () => {
     expect(host.written).toEqual([]);
   });
 
+  test("says in the language of the pane what follows from a cause, and names arguments as the sheet does", async () => {
+    const host = new FakeWorkbookHost({
+      Book: {
+        A1: "Pan load",
+        B1: 76,
+        B2: { formula: "=TEA.DRYBASIS(B1)", value: "#VALUE!" },
+        B3: { formula: "=B2*2", value: "#VALUE!" },
+      },
+    });
+    const { findings } = await checkedSheet(host);
+    const shown = (language: "en" | "zh") =>
+      renderToStaticMarkup(
+        <MessagesContext.Provider value={spoken[language]}>
+          <FindingList findings={findings} goTo={() => undefined} />
+        </MessagesContext.Provider>,
+      );
+    expect(shown("en")).toContain(
+      "#VALUE!: “Pan load” must be from 0 up to, not including, 1 (76% or 0.76); got 76. B3 shows an error because of it.",
+    );
+    expect(shown("zh")).toContain("“Pan load”必须");
+    expect(shown("zh")).toContain("B3 因它出错。");
+  });
+
   test("tells the rest when the message of one error cannot be had", async () => {
     class Failing extends FakeWorkbookHost {
       override async errorMessage(place: CellPlace): Promise<string | undefined> {

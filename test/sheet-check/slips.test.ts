@@ -14,6 +14,88 @@ const column = (heading: string, cells: readonly Cell[]): Rows => [
 ];
 const time = (value: number): Cell => ({ value, format: "[h]:mm" });
 
+describe("errors", () => {
+  const error = "a TEA function with an error";
+  const failing = (formula: string, value = "#VALUE!"): Cell => ({ formula, value });
+
+  test("that one wrong text causes are counted behind it, however it comes to them", () => {
+    const form: Rows = [
+      ["Fresh weight", "abc", "g"],
+      ["After airing", "", "g"],
+      ["Aired", { formula: "=IF(ISBLANK(B2),B1,B2)", value: "abc" }],
+      ["Water", failing("=TEA.WATER(B1,0.76)")],
+      ["Dry", failing("=TEA.DRYMATTER(B3,0.76)")],
+      ["Twice", failing("=B5*2")],
+      ["All", failing("=SUM(B4:B6)")],
+    ];
+    const findings = findingsOf(sheetOf(form), catalogue);
+    expect(findings.map(({ rule, row, column }) => `${rule}: ${addressOf(row, column)}`)).toEqual([
+      "text that looks like a number: B1",
+    ]);
+    expect(findings[0]?.details).toEqual({ value: "abc", first: "B4", followers: "4" });
+  });
+
+  test("that others only hand on are counted behind the first", () => {
+    const form: Rows = [
+      ["Fresh weight", 900, failing("=TEA.WATER(B1,B2)"), failing("=TEA.DRYBASIS(C1)"), failing("=C1+D1")],
+      ["Moisture", 76, failing("=1/0", "#DIV/0!"), failing("=TEA.DRYBASIS(C2)", "#DIV/0!")],
+    ];
+    const found = findingsOf(sheetOf(form), catalogue).filter(({ rule }) => rule === error);
+    expect(found.map(({ row, column, details }) => [addressOf(row, column), details])).toEqual([
+      ["C1", { code: "#VALUE!", first: "D1", followers: "2" }],
+      ["D2", { code: "#DIV/0!", first: "C2", followers: "1" }],
+    ]);
+    expect(found[0]?.names).toEqual({ weight: "“Fresh weight”", moisture: "“Moisture”" });
+  });
+
+  test("of a formula that reads a heading are its own", () => {
+    const book: Rows = [
+      ["Plot", "Fresh, g", "Share of water"],
+      ["slope", 900, 0.76, failing("=TEA.WATER(B1,C2)")],
+    ];
+    expect(found(book)).toEqual([`${error}: D2`]);
+  });
+
+  test("name arguments by the headings of a book, and not by the names of its rows", () => {
+    const book: Rows = [
+      ["Plot", "Picked", "Share of water"],
+      ["slope", 900, 76, failing("=TEA.WATER(B2,C2)")],
+    ];
+    const [finding] = findingsOf(sheetOf(book), catalogue).filter(({ rule }) => rule === error);
+    expect(finding?.names).toEqual({ weight: "“Picked”", moisture: "“Share of water”" });
+  });
+});
+
+describe("a letter that slipped among digits", () => {
+  const rule = "text that looks like a number";
+
+  test.each(["12O0", "1l40", "3S0 g", "12.5O", "1I.5", "110O"])(
+    "%s is a number gone wrong, and no heading",
+    (typed) => {
+      expect(found([...column("Fresh, g", [1200, typed, 1.1, 1150, 1180])])).toContain(`${rule}: B3`);
+      const book: Rows = [
+        ["Lot", "Fresh, g", "Finished, g"],
+        ["A", 1200, 258],
+        ["B", typed, typed],
+        ["C", 192, 900],
+      ];
+      expect(found(book)).toEqual([`${rule}: B3`, `${rule}: C3`, "finished above fresh: C4"]);
+      expect(found([["Fresh weight", typed, "g"]])).toEqual([`${rule}: B1`]);
+    },
+  );
+
+  test.each(["L12", "1B", "2O", "A1l0", "Slope 10", "B2SO"])("%s is a name", (name) => {
+    expect(
+      found([
+        ["Lot", "Fresh, g"],
+        [name, 1200],
+        [12, 900],
+        [13, 950],
+      ]),
+    ).toEqual([]);
+  });
+});
+
 describe("aired leaf heavier than fresh", () => {
   const rule = "heavier after than before";
 
@@ -244,6 +326,39 @@ describe("a usual loss outside its limits", () => {
 
 describe("kilograms among grams", () => {
   const rule = "kilograms among grams";
+
+  const unit: Cell = { formula: '=" g"', value: " g" };
+  /** The weights of one lot, with others in the place of some. */
+  const lot = (other: Readonly<Record<number, Cell>> = {}): Rows =>
+    [
+      ["Fresh weight", 1240, unit],
+      ["After airing overnight", 1136.2, unit],
+      ["Sift-outs", 28.9, unit],
+      ["For the pan (sifted)", 1106.6, unit],
+      ["Finished weight written down", 279.6, unit],
+    ].map(([label = "", value = "", behind = ""], row): Cell[] => [label, other[row] ?? value, behind]);
+
+  test("are found in a single lot, in every weight of it", () => {
+    expect(found(lot())).toEqual([]);
+    for (const [row, address] of ["B1", "B2", "B3", "B4", "B5"].entries()) {
+      for (const typed of row === 0 ? [1.24, 1.137] : [0.78, 1.137]) {
+        expect(found(lot({ [row]: typed })), `${typed} in ${address}`).toContain(`${rule}: ${address}`);
+      }
+    }
+    // A little was sifted out.
+    expect(found(lot({ 2: 2.5 }))).toEqual([]);
+    const [finding] = findingsOf(sheetOf(lot({ 3: 1.137 })), catalogue);
+    expect(finding?.details).toEqual({ value: "1.137", meant: "1137" });
+  });
+
+  test("are found in a lot in Chinese", () => {
+    const rows: Rows = [
+      ["鲜叶重量", 1240, "克"],
+      ["筛出", 0.78, "克"],
+      ["下锅", 1106.6, "克"],
+    ];
+    expect(found(rows)).toEqual([`${rule}: B2`]);
+  });
 
   test("are found in a column, and so are grams among kilograms", () => {
     expect(found(column("Fresh, g", [1200, 0.84, 1000, 600, 1500]))).toEqual([`${rule}: B3`]);

@@ -45,10 +45,15 @@ export async function standingOut(workbook: Workbook, messages: Messages): Promi
   return { cells, standingOut: found, passedOver };
 }
 
-async function inWords({ rule, row, column, details }: Finding, sheet: string, host: FileHost, messages: Messages) {
+async function inWords(
+  { rule, row, column, details, names }: Finding,
+  sheet: string,
+  host: FileHost,
+  messages: Messages,
+) {
   const isError = rule === "a TEA function with an error";
   const error = isError ? await explainedError(details.code ?? "", host, { sheet, row, column }, catalogue) : undefined;
-  const said = error && error.message !== "" ? { message: errorInWords(error, messages) } : {};
+  const said = error && error.message !== "" ? { message: errorInWords(error, messages, names) } : {};
   const { title, what } = messages.check.rules[rule];
   return { sheet, cell: addressOf(row, column), rule, title, words: what({ ...details, ...said }) };
 }

@@ -58,5 +58,5 @@ function RuleFindings({ rule, findings, goTo }: FindingListProps & { readonly ru
 }
 
 /** What there is to say of an error beside its code. */
-const saidOf = ({ error }: Finding, messages: Messages): { readonly message?: string } =>
-  error === undefined || error.message === "" ? {} : { message: errorInWords(error, messages) };
+const saidOf = ({ error, names }: Finding, messages: Messages): { readonly message?: string } =>
+  error === undefined || error.message === "" ? {} : { message: errorInWords(error, messages, names) };

@@ -1,5 +1,14 @@
 import type { PieceMessages } from "../pieces";
 
+/** The formulas that show an error on account of a cell. */
+function becauseOfIt(first: string | undefined, followers: string | undefined): string {
+  if (first === undefined) return "";
+  const others = Number(followers) - 1;
+  return others > 0
+    ? ` ${first} and ${others} more show an error because of it.`
+    : ` ${first} shows an error because of it.`;
+}
+
 export const englishPieces: PieceMessages = {
   joined: {
     list: (items) => items.join(", "),
@@ -99,7 +108,7 @@ export const englishPieces: PieceMessages = {
       },
       "kilograms among grams": {
         title: "Kilograms among grams",
-        what: ({ value, meant }) => `${value} stands in a column where ${meant} would be among the others.`,
+        what: ({ value, meant }) => `${value} stands where ${meant} would fit the other weights.`,
         why: "A sum takes all the numbers of a column for one unit.",
         advice: "See which unit the scale showed, and type the weight in the unit of its column.",
       },
@@ -155,14 +164,17 @@ export const englishPieces: PieceMessages = {
         advice: "Read the scale's note again, or leave it when another scale was used.",
       },
       "text that looks like a number": {
-        title: "Text that looks like a number",
-        what: ({ value }) => `“${value}” is text.`,
+        title: "Text where a number belongs",
+        what: ({ value, first, followers }) => `“${value}” is text.${becauseOfIt(first, followers)}`,
         why: "A sum passes it over without a word, and the functions refuse it.",
         advice: "Type it again as a number, without a unit or a space behind it.",
       },
       "a TEA function with an error": {
         title: "A TEA function with an error",
-        what: ({ code, message }) => (message === undefined ? `${code}` : `${code}: ${message}`),
+        what: ({ code, message, first, followers }) => {
+          const said = message === undefined ? `${code}` : `${code}: ${message}`;
+          return first === undefined ? said : `${said}.${becauseOfIt(first, followers)}`;
+        },
         why: "Every cell that builds on it shows the error too.",
         advice: "Look at the argument that the message names.",
       },

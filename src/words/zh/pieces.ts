@@ -1,5 +1,11 @@
 import type { PieceMessages } from "../pieces";
 
+/** 因某个单元格而出错的公式。 */
+function becauseOfIt(first: string | undefined, followers: string | undefined): string {
+  if (first === undefined) return "";
+  return Number(followers) > 1 ? `${first} 等 ${followers} 个公式因它出错。` : `${first} 因它出错。`;
+}
+
 export const chinesePieces: PieceMessages = {
   joined: {
     list: (items) => items.join("、"),
@@ -91,7 +97,7 @@ export const chinesePieces: PieceMessages = {
       },
       "kilograms among grams": {
         title: "克中混有公斤",
-        what: ({ value, meant }) => `这一列里有 ${value}，若是 ${meant} 则与其他数相近。`,
+        what: ({ value, meant }) => `这里是 ${value}，若是 ${meant} 则与其他重量相近。`,
         why: "求和时一列的数都当作同一单位。",
         advice: "看看秤上是什么单位，按该列的单位重新输入。",
       },
@@ -145,14 +151,17 @@ export const chinesePieces: PieceMessages = {
         advice: "再看一遍称重记录；若用的是另一台秤，请保留。",
       },
       "text that looks like a number": {
-        title: "像数字的文本",
-        what: ({ value }) => `“${value}”是文本。`,
+        title: "该是数的地方有文本",
+        what: ({ value, first, followers }) => `“${value}”是文本。${becauseOfIt(first, followers)}`,
         why: "求和时会被悄悄跳过，函数也会拒绝它。",
         advice: "重新输入为数字，后面不要带单位或空格。",
       },
       "a TEA function with an error": {
         title: "TEA 函数出错",
-        what: ({ code, message }) => (message === undefined ? `${code}` : `${code}：${message}`),
+        what: ({ code, message, first, followers }) => {
+          const said = message === undefined ? `${code}` : `${code}：${message}`;
+          return first === undefined ? said : `${said}。${becauseOfIt(first, followers)}`;
+        },
         why: "所有以它为依据的单元格也会出错。",
         advice: "查看消息中指出的参数。",
       },
