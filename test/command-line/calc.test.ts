@@ -72,34 +72,22 @@ describe("the command line", () => {
     ]);
   });
 
-  it("refuses a cell, since no workbook is open", async () => {
-    expect(await calc(["=TEA.DRYBASIS(B4)"])).toEqual({
-      status: 1,
-      out: "",
-      problems: "#VALUE! a value must stand in the place of a cell, no workbook is open; got B4\n",
-    });
+  it("says in a line each what it refuses: a cell, too many arguments, an answer too large", async () => {
+    const refused = ["=TEA.DRYBASIS(B4)", "=TEA.TARGETWEIGHT(320, 0,75, 0,6)", "=ROW(A1:A1500)"] as const;
+    const { status, out, problems } = await calc(refused);
+    expect([status, out]).toEqual([1, ""]);
+    const [cell, tooMany, tooLarge] = problems.trim().split("\n");
+    expect(cell).toBe(`${refused[0]}: #VALUE! a value must stand in the place of a cell, no workbook is open; got B4`);
+    expect(tooMany).toContain("TEA.TARGETWEIGHT must have at most 3 arguments; got 5");
+    // Decimal commas make too many arguments.
+    expect(tooMany).toContain("put semicolons between arguments: (320; 0,75; 0,6)");
+    expect(tooLarge).toBe(`${refused[2]}: #SPILL! an answer too large for the sheet`);
   });
 
   it("takes an equals sign alone for a mistake", async () => {
     const { status, problems } = await calc(["="]);
     expect(status).toBe(1);
     expect(problems).toBe("#VALUE! a formula must be given; got nothing behind the equals sign\n");
-  });
-
-  it("hints at semicolons where decimal commas make too many arguments", async () => {
-    const { status, problems } = await calc(["=TEA.TARGETWEIGHT(320, 0,75, 0,6)"]);
-    expect(status).toBe(1);
-    expect(problems).toContain("TEA.TARGETWEIGHT must have at most 3 arguments; got 5");
-    expect(problems).toContain("put semicolons between arguments: (320; 0,75; 0,6)");
-  });
-
-  it("says in one line that an answer is too large", async () => {
-    const { status, out, problems } = await calc(["=ROW(A1:A1500)"]);
-    expect({ status, out, problems }).toEqual({
-      status: 1,
-      out: "",
-      problems: "#SPILL! an answer too large for the sheet\n",
-    });
   });
 
   it("helps another program in JSON too, with an error where there is no such function", async () => {
