@@ -52,14 +52,12 @@ export default defineConfig({
     hookTimeout: 240_000,
     // Also on two cores, of which one would be left to others.
     maxWorkers: 2,
+    // The files of a project share a process, and so what they import: none may leave behind what another does not expect.
+    isolate: false,
     sequence: { sequencer: BrowsersFirst },
     projects: [
       { extends: true, test: { name: "browser", include: inBrowser } },
-      // Their files share a process, and so what they import: no file may leave behind what another does not expect.
-      {
-        extends: true,
-        test: { name: "node", include: every, exclude: [...inBrowser, "**/node_modules/**"], isolate: false },
-      },
+      { extends: true, test: { name: "node", include: every, exclude: [...inBrowser, "**/node_modules/**"] } },
     ],
   },
 });

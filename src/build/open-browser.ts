@@ -74,6 +74,14 @@ function launchOptions({ path, environment }: FoundBrowser) {
   };
 }
 
+/** What the pages of a visitor have asked for and may not. */
+const strangersOf = new WeakMap<BrowserContext, string[]>();
+
+/** Fails, as the closing of the visit would, when a page has asked for what it may not; the visitor may come again. */
+export function endVisit(visitor: BrowserContext): void {
+  failFor(strangersOf.get(visitor)?.splice(0) ?? []);
+}
+
 /** Makes the closing of a visit, and of the browser, fail when a page has asked for what it may not. */
 function policeRequests(browser: Browser, answered: readonly string[]): void {
   const unreported = new Set<string[]>();
@@ -91,6 +99,7 @@ function policeRequests(browser: Browser, answered: readonly string[]): void {
 /** What it has asked for and may not; `reported` is called as the closing of the visit says so. */
 function policeVisitor(context: BrowserContext, answered: readonly string[], reported: () => void): string[] {
   const strangers: string[] = [];
+  strangersOf.set(context, strangers);
   context.on("request", (request) => {
     if (!isAllowed(request.url(), answered)) strangers.push(request.url());
   });

@@ -1,9 +1,9 @@
 import type { Page } from "playwright-core";
-import { beforeEach, describe, expect, test } from "vitest";
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
 import type { Block, CellPlace, WorkbookHost } from "../../src/host/workbook-host";
 import type { Grid } from "../../src/pages/workbook/grid";
-import { select, shown, typeOver, untilReady, values } from "./workbook-driver";
+import { select, shown, typeOver, untilReady, value, values } from "./workbook-driver";
 import { workbookVisits } from "./workbook-visits";
 
 declare const workbookGrid: Grid;
@@ -32,11 +32,22 @@ describe.skipIf(!found)("the grid as the pane sees it", () => {
   const visits = workbookVisits(found);
   let page: Page;
   let fetched: readonly string[];
+  let end: () => Promise<void>;
 
+  beforeAll(async () => {
+    ({ page, fetched, end } = await visits.begin());
+  });
+  afterAll(() => end?.());
+
+  // The page is opened once: each test finds the pane closed, and nothing in the cells that tests write.
   beforeEach(async () => {
-    const visit = await visits.begin();
-    ({ page, fetched } = visit);
-    return visit.end;
+    await page.setViewportSize({ width: 1280, height: 800 });
+    if (await page.isVisible("#pane")) await page.click("#pane-button");
+    await page.evaluate(() => {
+      const book = workbookGrid.api.getActiveWorkbook();
+      for (const name of ["Load", "Usual"]) book?.deleteDefinedName(name);
+      for (const area of ["B60:C70", "M60"]) book?.getSheetByName("Lot")?.getRange(area).clear();
+    });
   });
 
   const openPane = async () => {
@@ -48,6 +59,7 @@ describe.skipIf(!found)("the grid as the pane sees it", () => {
   const read = (reference: string) =>
     page.evaluate(([reference, at]) => workbookHost.read(reference, at), [reference, at] as const);
   const cells = () => values(page, "Lot");
+  const holds = (cell: string) => value(page, "Lot", cell);
 
   test("the pane's script is fetched before it is wanted, and the pane is there again after a reload", async () => {
     await page.waitForSelector("html[data-fetched]", { timeout: 60_000, state: "attached" });
@@ -115,23 +127,23 @@ describe.skipIf(!found)("the grid as the pane sees it", () => {
   test("a block that is written calculates, and its inputs are live", async () => {
     await openPane();
     expect(await write()).toEqual({ written: { ...at, rows: 5, columns: 2 } });
-    await expect.poll(async () => (await cells()).get("C63"), patience).toBe(200);
+    await expect.poll(() => holds("C63"), patience).toBe(200);
     expect([await shown(page, "Lot", "C63"), await shown(page, "Lot", "B61")]).toEqual(["200.00", "1/2"]);
     const split = ["B64", "B65", "B66", "B67"];
     const grams = await cells();
     expect(split.reduce((sum, cell) => sum + Number(grams.get(cell)), 0)).toBeCloseTo(320, 9);
     await typeOver(page, "Lot", "C61", "640");
-    await expect.poll(async () => (await cells()).get("C63"), patience).toBe(400);
+    await expect.poll(() => holds("C63"), patience).toBe(400);
   });
 
   test("it can be undone in one step, formats and colours as well", async () => {
     await openPane();
     const before = await page.evaluate(() => JSON.stringify(workbookGrid.workbook()));
     await write();
-    await expect.poll(async () => (await cells()).get("C63"), patience).toBe(200);
+    await expect.poll(() => holds("C63"), patience).toBe(200);
     await select(page, "Lot", "A60");
     await page.keyboard.press("Control+z");
-    await expect.poll(async () => (await cells()).get("C63"), patience).toBeUndefined();
+    await expect.poll(() => holds("C63"), patience).toBeUndefined();
     const after = JSON.parse(await page.evaluate(() => JSON.stringify(workbookGrid.workbook())));
     expect(after.sheets[0].cells).toEqual(JSON.parse(before).sheets[0].cells);
   });
@@ -141,10 +153,10 @@ describe.skipIf(!found)("the grid as the pane sees it", () => {
     await typeOver(page, "Lot", "B66", "mine");
     await typeOver(page, "Lot", "C61", "7");
     expect(await write()).toEqual({ filled: ["C61", "B66"] });
-    expect([(await cells()).get("C61"), (await cells()).get("C63")]).toEqual([7, undefined]);
+    expect([await holds("C61"), await holds("C63")]).toEqual([7, undefined]);
     await write(true);
-    await expect.poll(async () => (await cells()).get("C63"), patience).toBe(200);
-    expect((await cells()).get("B66")).toBeTypeOf("number");
+    await expect.poll(() => holds("C63"), patience).toBe(200);
+    expect(await holds("B66")).toBeTypeOf("number");
     // A spilled cell is filled, too.
     expect(
       await page.evaluate(([block, at]) => workbookHost.write(block, at), [block, { ...at, row: 66 }] as const),
@@ -154,7 +166,7 @@ describe.skipIf(!found)("the grid as the pane sees it", () => {
   test("references, other sheets, names, spills and whole columns are read", async () => {
     await openPane();
     await write();
-    await expect.poll(async () => (await cells()).get("C63"), patience).toBe(200);
+    await expect.poll(() => holds("C63"), patience).toBe(200);
     await page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.insertDefinedName("Load", "Lot!$C$61"));
     expect(await read("C61:C63")).toEqual({
       ...{ sheet: "Lot", row: 60, column: 2, rows: 3, columns: 1 },
@@ -174,7 +186,7 @@ describe.skipIf(!found)("the grid as the pane sees it", () => {
   test("a cell that an answer spills over is known with the whole of that answer", async () => {
     await openPane();
     await write();
-    await expect.poll(async () => (await cells()).get("B66"), patience).toBe(80);
+    await expect.poll(() => holds("B66"), patience).toBe(80);
     const around = (row: number, column: number) =>
       page.evaluate((place) => workbookHost.spillAround(place), { sheet: "Lot", row, column });
     expect(await around(65, 1)).toEqual({ sheet: "Lot", row: 63, column: 1, rows: 4, columns: 1 });
@@ -195,14 +207,14 @@ describe.skipIf(!found)("the grid as the pane sees it", () => {
       await workbookHost.write(block, { ...at, row: 59, column: 1 });
       await workbookHost.goTo(at);
     }, block);
-    await expect.poll(async () => (await values(page, "Job's plan 2")).get("C63"), patience).toBe(200);
+    await expect.poll(() => value(page, "Job's plan 2", "C63"), patience).toBe(200);
     expect(await page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.getActiveSheet().getSheetName())).toBe(
       "Job's plan 2",
     );
     await expect.poll(() => page.textContent("#status"), patience).toContain("Kept in this browser");
     await page.reload();
     await untilReady(page);
-    expect((await values(page, "Job's plan 2")).get("C61")).toBe(320);
+    expect(await value(page, "Job's plan 2", "C61")).toBe(320);
     // The maker is where the maker was.
     expect(await page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.getActiveSheet().getSheetName())).toBe(
       "Job's plan 2",
@@ -235,7 +247,7 @@ describe.skipIf(!found)("the grid as the pane sees it", () => {
   test("expressions are worked out as in a cell, and neither the grid nor what can be undone changes", async () => {
     await openPane();
     await write();
-    await expect.poll(async () => (await cells()).get("C63"), patience).toBe(200);
+    await expect.poll(() => holds("C63"), patience).toBe(200);
     await page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.insertDefinedName("Load", "Lot!$C$61"));
     await page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.insertDefinedName("Usual", "=0.75"));
     await typeOver(page, "Lot", "M60", "mine");
@@ -278,8 +290,8 @@ describe.skipIf(!found)("the grid as the pane sees it", () => {
     // The last step to be undone is still what was typed.
     await select(page, "Lot", "A60");
     await page.keyboard.press("Control+z");
-    await expect.poll(async () => (await cells()).get("M60"), patience).toBeUndefined();
-    expect((await cells()).get("C63")).toBe(200);
+    await expect.poll(() => holds("M60"), patience).toBeUndefined();
+    expect(await holds("C63")).toBe(200);
     await page.evaluate(() => workbookGrid.api.getActiveWorkbook()?.getDefinedName("Load")?.setRef("Lot!$C$62"));
     await expect.poll(() => evaluate("Load/2"), patience).toEqual([[0.375]]);
   });
@@ -313,8 +325,8 @@ describe.skipIf(!found)("the grid as the pane sees it", () => {
     await select(page, "Lot", "M60");
     await page.keyboard.type("half", { delay: 20 });
     await write();
-    await expect.poll(async () => (await cells()).get("C63"), patience).toBe(200);
-    expect((await cells()).get("M60")).toBe("half");
+    await expect.poll(() => holds("C63"), patience).toBe(200);
+    expect(await holds("M60")).toBe("half");
   });
 
   test("F6 goes from the grid to the pane, Shift+F6 back, and the keyboard reaches the pane from the header", async () => {
@@ -330,7 +342,7 @@ describe.skipIf(!found)("the grid as the pane sees it", () => {
     await page.keyboard.press("Shift+F6");
     await page.keyboard.type("back", { delay: 20 });
     await page.keyboard.press("Enter");
-    await expect.poll(async () => (await cells()).get("M60"), patience).toBe("back");
+    await expect.poll(() => holds("M60"), patience).toBe("back");
   });
 
   test("what is typed in the pane stays in the pane", async () => {

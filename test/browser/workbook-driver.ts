@@ -18,6 +18,17 @@ export async function untilReady(page: Page): Promise<void> {
 export const shown = (page: Page, sheet: string, cell: string): Promise<string> =>
   page.evaluate(([sheet, { row, column }]) => workbookGrid.shown(sheet, row, column), [sheet, placeOf(cell)] as const);
 
+/** What a cell holds, unrounded; undefined for a blank. */
+export const value = (page: Page, sheet: string, cell: string): Promise<number | string | boolean | undefined> =>
+  page.evaluate(
+    ([name, { row, column }]) => {
+      const sheet = workbookGrid.api.getActiveWorkbook()?.getSheetByName(name);
+      if (!sheet) throw new Error(`there is no sheet "${name}"`);
+      return workbookGrid.value(sheet.getSheetId(), row, column);
+    },
+    [sheet, placeOf(cell)] as const,
+  );
+
 /** What every cell of a sheet holds, by address, results of formulas included. */
 export async function values(page: Page, sheet: string): Promise<Map<string, number | string | boolean>> {
   const workbook = await page.evaluate(() => workbookGrid.workbook());

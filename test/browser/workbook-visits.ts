@@ -1,9 +1,7 @@
-import type { Server } from "node:http";
-import type { Browser, BrowserContextOptions, Page } from "playwright-core";
-import { afterAll, beforeAll, expect } from "vitest";
-import { type findBrowser, openBrowser } from "../../src/build/open-browser";
-import { serve } from "../../src/build/serve";
-import { buildPageOnce, pageFolder } from "../../src/build/workbook-page-build";
+import type { Browser, BrowserContextOptions, ConsoleMessage, Page, Request } from "playwright-core";
+import { beforeAll, expect } from "vitest";
+import { endVisit, type findBrowser } from "../../src/build/open-browser";
+import { servedPage, sharedBrowser } from "./shared-browser";
 import { openWorkbook } from "./workbook-driver";
 
 export interface Visit {
@@ -15,44 +13,58 @@ export interface Visit {
   end(): Promise<void>;
 }
 
-/** Serves the built workbook page for the tests of a group. Each visit is that of a visitor who has kept nothing yet. */
+const desk: BrowserContextOptions = { viewport: { width: 1280, height: 800 } };
+
+/** Windows whose visit has ended, by their screen. A page starts in half the time where it has run before. */
+const left = new Map<string, Page>();
+
+/** Visits to the workbook page for the tests of a group. Each is that of a visitor who has kept nothing yet. */
 export function workbookVisits(found: Awaited<ReturnType<typeof findBrowser>>): {
-  /** `prepare` is done with the page before it opens. */
+  /** `prepare` is done with the page before it opens; that window is used for no other visit. */
   begin(prepare?: (page: Page) => Promise<unknown>, screen?: BrowserContextOptions): Promise<Visit>;
 } {
   let browser: Browser;
-  let server: Server;
   let address: string;
 
   beforeAll(async () => {
-    await buildPageOnce();
-    ({ server, address } = await serve(pageFolder, 0));
-    if (found) browser = await openBrowser(found);
-  });
-
-  afterAll(async () => {
-    await browser?.close();
-    server?.close();
+    address = await servedPage();
+    if (found) browser = await sharedBrowser(found);
   });
 
   return {
-    async begin(prepare, screen = { viewport: { width: 1280, height: 800 } }) {
-      const visitor = await browser.newContext(screen);
-      const page = await visitor.newPage();
+    async begin(prepare, screen = desk) {
+      const kind = JSON.stringify(screen);
+      const page = (!prepare && left.get(kind)) || (await (await browser.newContext(screen)).newPage());
+      left.delete(kind);
       const complaints: string[] = [];
       const fetched: string[] = [];
-      page.on("pageerror", (error) => complaints.push(error.message));
-      page.on("console", (message) => {
-        if (message.type() === "error") complaints.push(message.text());
-      });
-      page.on("request", (request) => fetched.push(request.url()));
+      const onError = (error: Error) => complaints.push(error.message);
+      const onMessage = (message: ConsoleMessage) => message.type() === "error" && complaints.push(message.text());
+      const onRequest = (request: Request) => fetched.push(request.url());
+      page.on("pageerror", onError).on("console", onMessage).on("request", onRequest);
       await prepare?.(page);
       await openWorkbook(page, address);
       const end = async () => {
-        await visitor.close();
+        page.off("pageerror", onError).off("console", onMessage).off("request", onRequest);
+        if (prepare || left.has(kind)) await page.context().close();
+        else {
+          await leave(page, address, screen);
+          left.set(kind, page);
+        }
         expect(complaints, "errors in the page").toEqual([]);
       };
       return { page, address, fetched, end };
     },
   };
+}
+
+/** Ends a visit in a window: nothing that the page kept stays, and nothing that the test changed about the screen. */
+async function leave(page: Page, address: string, screen: BrowserContextOptions): Promise<void> {
+  await page.goto("about:blank");
+  const session = await page.context().newCDPSession(page);
+  await session.send("Storage.clearDataForOrigin", { origin: new URL(address).origin, storageTypes: "all" });
+  await session.detach();
+  if (screen.viewport) await page.setViewportSize(screen.viewport);
+  await page.emulateMedia({ media: null, colorScheme: null });
+  endVisit(page.context());
 }

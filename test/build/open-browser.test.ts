@@ -2,7 +2,7 @@ import { createServer, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import type { Browser, BrowserContext } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { findBrowser, openBrowser } from "../../src/build/open-browser";
+import { endVisit, findBrowser, openBrowser } from "../../src/build/open-browser";
 import { officeOrigin } from "../../src/build/page-policy";
 
 const found = await findBrowser();
@@ -38,6 +38,13 @@ describe.skipIf(!found)("a page that asks for what it may not", () => {
   test("fails the test when its visit ends", async () => {
     const context = await visit("https://elsewhere.example/usage");
     await expect(context.close()).rejects.toThrow("asked for what it may not: https://elsewhere.example/usage");
+  });
+
+  test("fails the test whose visitor comes again, once", async () => {
+    const context = await visit("https://elsewhere.example/usage");
+    expect(() => endVisit(context)).toThrow("asked for what it may not: https://elsewhere.example/usage");
+    endVisit(context);
+    await context.close();
   });
 
   test("fails it also where the test has answered in the place of a stranger", async () => {
