@@ -4,8 +4,9 @@ import { extname, join } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { buildPane } from "../../src/build/add-in";
-import { findBrowser, openBrowser } from "../../src/build/open-browser";
+import { findBrowser } from "../../src/build/open-browser";
 import { officeOrigin } from "../../src/build/page-policy";
+import { sharedBrowser } from "./shared-browser";
 
 const found = await findBrowser();
 const kinds: Record<string, string> = { ".html": "text/html", ".js": "text/javascript", ".css": "text/css" };
@@ -28,12 +29,9 @@ describe.skipIf(found === undefined)("the pane in Excel", () => {
   beforeAll(async () => {
     // As it is shipped, since it is timed here.
     await buildPane(folder);
-    if (found) browser = await openBrowser(found, [officeOrigin]);
+    if (found) browser = await sharedBrowser(found, [officeOrigin]);
   });
-  afterAll(async () => {
-    await browser?.close();
-    rmSync(folder, { recursive: true, force: true });
-  });
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
   async function openPane({ background = "#FFFFFF", language = "en-US", code = "InvalidSelection" }): Promise<Page> {
     const context = await browser.newContext({ viewport: { width: 350, height: 700 }, colorScheme: "light" });

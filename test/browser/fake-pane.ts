@@ -7,37 +7,42 @@ import { bundlePage } from "../../src/build/bundle-pages";
 
 const project = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
 
-/** The pane beside a workbook in memory (pane-with-fake-host.ts), built once and opened in as many pages as are asked. */
-export class FakePane {
-  readonly #folder = mkdtempSync(join(tmpdir(), "tea-fake-pane-"));
-  #html = "";
+interface BuiltPane {
+  readonly folder: string;
+  readonly html: string;
+}
 
-  async build(): Promise<void> {
-    const { scripts, styles } = await bundlePage({
-      project,
-      folder: this.#folder,
-      scripts: { pane: "test/browser/pane-with-fake-host.ts" },
-    });
-    this.#html = `<!doctype html><html lang="en"><meta charset="utf-8"><title>Pane</title><link rel="stylesheet" href="${styles.pane}"><body class="tea-pane-page"><main id="pane"></main><script type="module" src="${scripts.pane?.[0]}"></script></body></html>`;
-  }
+let building: Promise<BuiltPane> | undefined;
 
-  /** In a context of its own, so that nothing is kept from the page before; close that when done. */
-  async open(browser: Browser, options: BrowserContextOptions = {}): Promise<Page> {
-    const context = await browser.newContext({ viewport: { width: 350, height: 800 }, ...options });
-    await context.route("**/*", (route) => {
-      const { pathname } = new URL(route.request().url());
-      if (pathname === "/") return route.fulfill({ body: this.#html, contentType: "text/html" });
-      const contentType = pathname.endsWith(".css") ? "text/css" : "text/javascript";
-      return route.fulfill({ body: readFileSync(join(this.#folder, pathname)), contentType });
-    });
-    const page = await context.newPage();
-    page.setDefaultTimeout(10_000);
-    await page.goto("http://localhost/");
-    await page.waitForSelector(".jobs");
-    return page;
-  }
+async function build(): Promise<BuiltPane> {
+  const folder = mkdtempSync(join(tmpdir(), "tea-fake-pane-"));
+  process.on("exit", () => rmSync(folder, { recursive: true, force: true }));
+  const { scripts, styles } = await bundlePage({
+    project,
+    folder,
+    scripts: { pane: "test/browser/pane-with-fake-host.ts" },
+  });
+  const html = `<!doctype html><html lang="en"><meta charset="utf-8"><title>Pane</title><link rel="stylesheet" href="${styles.pane}"><body class="tea-pane-page"><main id="pane"></main><script type="module" src="${scripts.pane?.[0]}"></script></body></html>`;
+  return { folder, html };
+}
 
-  remove(): void {
-    rmSync(this.#folder, { recursive: true, force: true });
-  }
+/**
+ * The pane beside a workbook in memory (pane-with-fake-host.ts), built once for all test files of a process. In a
+ * context of its own, so that nothing is kept from the page before; close that when done.
+ */
+export async function openFakePane(browser: Browser, options: BrowserContextOptions = {}): Promise<Page> {
+  building ??= build();
+  const { folder, html } = await building;
+  const context = await browser.newContext({ viewport: { width: 350, height: 800 }, ...options });
+  await context.route("**/*", (route) => {
+    const { pathname } = new URL(route.request().url());
+    if (pathname === "/") return route.fulfill({ body: html, contentType: "text/html" });
+    const contentType = pathname.endsWith(".css") ? "text/css" : "text/javascript";
+    return route.fulfill({ body: readFileSync(join(folder, pathname)), contentType });
+  });
+  const page = await context.newPage();
+  page.setDefaultTimeout(10_000);
+  await page.goto("http://localhost/");
+  await page.waitForSelector(".jobs");
+  return page;
 }

@@ -1,14 +1,12 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
-import type { Server } from "node:http";
 import { dirname, join } from "node:path";
 import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { findBrowser, openBrowser } from "../../src/build/open-browser";
+import { beforeAll, describe, expect, test } from "vitest";
+import { findBrowser } from "../../src/build/open-browser";
 import { pictureFile, recordFile, sumOf, type Taken } from "../../src/build/pictures/record";
 import { scenes } from "../../src/build/pictures/scenes";
 import { type Language, languages, visit, visits } from "../../src/build/pictures/visit";
-import { serve } from "../../src/build/serve";
-import { buildPageOnce, pageFolder } from "../../src/build/workbook-page-build";
+import { servedPage, sharedBrowser } from "./shared-browser";
 
 const found = await findBrowser();
 const record = JSON.parse(readFileSync(recordFile, "utf8")) as Record<string, Taken>;
@@ -35,18 +33,11 @@ test.each([
 
 describe.skipIf(!found)("the pages", () => {
   let browser: Browser;
-  let server: Server;
   let address: string;
 
   beforeAll(async () => {
-    await buildPageOnce();
-    ({ server, address } = await serve(pageFolder, 0));
-    if (found) browser = await openBrowser(found);
-  });
-
-  afterAll(async () => {
-    await browser?.close();
-    server?.close();
+    address = await servedPage();
+    if (found) browser = await sharedBrowser(found);
   });
 
   const tours = (Object.keys(languages) as Language[]).flatMap((language) =>

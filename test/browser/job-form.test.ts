@@ -1,36 +1,32 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
-import { findBrowser, openBrowser } from "../../src/build/open-browser";
+import { findBrowser } from "../../src/build/open-browser";
 import type { HostProblem, Trouble } from "../../src/host/host-problem";
 import { english } from "../../src/words/en/messages";
 import { languages } from "../../src/words/languages";
 import { chinese } from "../../src/words/zh/messages";
 import type { FakeWorkbookHost } from "../host/fake-workbook-host";
-import { FakePane } from "./fake-pane";
+import { openFakePane } from "./fake-pane";
+import { sharedBrowser } from "./shared-browser";
 
 /** On the page. */
 declare const host: FakeWorkbookHost;
 declare const fail: (reason: HostProblem["reason"], trouble: Trouble) => void;
 
 const found = await findBrowser();
-const pane = new FakePane();
 
 describe.skipIf(found === undefined)("the form of a job, beside a workbook in memory", () => {
   let browser: Browser;
   let page: Page;
 
   beforeAll(async () => {
-    await pane.build();
-    if (found) browser = await openBrowser(found);
+    if (found) browser = await sharedBrowser(found);
   });
-  afterAll(async () => {
-    await browser?.close();
-    pane.remove();
-  });
+  afterAll(() => page?.context().close());
 
   beforeEach(async () => {
     await page?.context().close();
-    page = await pane.open(browser);
+    page = await openFakePane(browser);
   });
 
   const select = (address: string) => page.evaluate((address) => host.select("Book", address), address);

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import type { Browser } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
 import { buildFunctions } from "../../src/build/add-in";
-import { findBrowser, openBrowser } from "../../src/build/open-browser";
+import { findBrowser } from "../../src/build/open-browser";
 import { officeOrigin } from "../../src/build/page-policy";
 import { CellError, type Grid } from "../../src/cells/values";
 import { catalogue } from "../../src/core/catalogue";
@@ -19,6 +19,7 @@ import {
   sentCall,
   withRichData,
 } from "./microsoft-runtime";
+import { sharedBrowser } from "./shared-browser";
 
 declare const CustomFunctions: { readonly _association: { readonly mappings: Readonly<Record<string, unknown>> } };
 declare const excel: { refuseNext(): void };
@@ -38,11 +39,11 @@ describe.skipIf(found === undefined)("the functions in Microsoft's own runtime",
 
   beforeAll(async () => {
     await buildFunctions(folder);
-    if (found) browser = await openBrowser(found, [officeOrigin]);
+    if (found) browser = await sharedBrowser(found, [officeOrigin]);
     functions = await openFunctionsPage(browser, folder);
   });
   afterAll(async () => {
-    await browser?.close();
+    await Promise.all(browser.contexts().map((context) => context.close()));
     rmSync(folder, { recursive: true, force: true });
   });
   afterEach(() => expect(functions.complaints.filter((said) => !isOutsideExcel(said))).toEqual([]));

@@ -1,12 +1,10 @@
-import type { Server } from "node:http";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { findBrowser, openBrowser } from "../../src/build/open-browser";
+import { findBrowser } from "../../src/build/open-browser";
 import { pagePolicy } from "../../src/build/page-policy";
-import { serve } from "../../src/build/serve";
-import { buildPageOnce, pageFolder } from "../../src/build/workbook-page-build";
 import type { Grid } from "../../src/pages/workbook/grid";
 import { addressOf } from "../../src/workbook/addresses";
+import { servedPage, sharedBrowser } from "./shared-browser";
 import { openWorkbook, typeOver } from "./workbook-driver";
 
 declare const workbookGrid: Grid;
@@ -91,7 +89,6 @@ async function tabTo(page: Page, selector: string, key = "Tab"): Promise<void> {
 
 describe.skipIf(!found)("the pane beside the grid, 350 pixels wide", () => {
   let browser: Browser;
-  let server: Server;
   let address: string;
   let visitor: BrowserContext;
   let page: Page;
@@ -99,10 +96,9 @@ describe.skipIf(!found)("the pane beside the grid, 350 pixels wide", () => {
   const complaints: string[] = [];
 
   beforeAll(async () => {
-    await buildPageOnce();
-    ({ server, address } = await serve(pageFolder, 0));
+    address = await servedPage();
     if (!found) return;
-    browser = await openBrowser(found);
+    browser = await sharedBrowser(found);
     visitor = await browser.newContext({ viewport: { width: 350, height: 800 } });
     visitor.on("request", (request) => {
       if (!/^(data|blob):/.test(request.url()) && !request.url().startsWith(address)) strangers.push(request.url());
@@ -118,10 +114,7 @@ describe.skipIf(!found)("the pane beside the grid, 350 pixels wide", () => {
     await page.waitForSelector("#pane .jobs");
   });
 
-  afterAll(async () => {
-    await browser?.close();
-    server?.close();
-  });
+  afterAll(() => visitor?.close());
 
   const tabs = () => page.locator("#pane [role=tab]").evaluateAll((all) => all.map(({ id }) => id));
   /** A sheet with nothing in it, which is then shown. */

@@ -4,12 +4,13 @@ import { extname, join } from "node:path";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { buildPane } from "../../src/build/add-in";
-import { findBrowser, openBrowser } from "../../src/build/open-browser";
+import { findBrowser } from "../../src/build/open-browser";
 import { officeOrigin } from "../../src/build/page-policy";
 import { catalogue } from "../../src/core/catalogue";
 import { english } from "../../src/words/en/messages";
 import { languages } from "../../src/words/languages";
 import { chinese } from "../../src/words/zh/messages";
+import { sharedBrowser } from "./shared-browser";
 
 const found = await findBrowser();
 const folder = mkdtempSync(join(tmpdir(), "tea-pane-"));
@@ -56,12 +57,9 @@ const focused = (page: Page) =>
 describe.skipIf(found === undefined)("the pane in a browser", () => {
   beforeAll(async () => {
     await buildPane(folder);
-    if (found) browser = await openBrowser(found, [officeOrigin]);
+    if (found) browser = await sharedBrowser(found, [officeOrigin]);
   });
-  afterAll(async () => {
-    await browser?.close();
-    rmSync(folder, { recursive: true, force: true });
-  });
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
   test("lists every function, under its policy, and asks nobody but its host and Microsoft", async () => {
     const page = await openFunctions();

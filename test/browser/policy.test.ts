@@ -8,10 +8,11 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { buildFunctions, buildPane } from "../../src/build/add-in";
 import { writeFunctionSite } from "../../src/build/function-site";
-import { findBrowser, openBrowser } from "../../src/build/open-browser";
+import { findBrowser } from "../../src/build/open-browser";
 import { officeOrigin } from "../../src/build/page-policy";
 import { serve } from "../../src/build/serve";
 import { buildPageOnce, pageFolder } from "../../src/build/workbook-page-build";
+import { sharedBrowser } from "./shared-browser";
 
 const found = await findBrowser();
 
@@ -46,10 +47,9 @@ describe.skipIf(found === undefined)("no page", () => {
     addresses.functions = `${addIn}functions.html`;
     addresses["help page"] = `${addIn}docs/functions/index.html`;
     addresses.elsewhere = await served(folder, "");
-    if (found) browser = await openBrowser(found, [officeOrigin]);
+    if (found) browser = await sharedBrowser(found, [officeOrigin]);
   });
-  afterAll(async () => {
-    await browser?.close();
+  afterAll(() => {
     for (const server of servers) server.close();
     rmSync(folder, { recursive: true, force: true });
   });

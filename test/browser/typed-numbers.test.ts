@@ -1,42 +1,34 @@
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
-import { findBrowser, openBrowser } from "../../src/build/open-browser";
-import { serve } from "../../src/build/serve";
-import { buildPageOnce, pageFolder } from "../../src/build/workbook-page-build";
-import { openWorkbook, select, shown, typeOver, values } from "./workbook-driver";
+import { findBrowser } from "../../src/build/open-browser";
+import { select, shown, typeOver, value } from "./workbook-driver";
+import { workbookVisits } from "./workbook-visits";
 
 const found = await findBrowser();
 const patience = { timeout: 20_000 };
 
-/** A visit by someone whose browser speaks the language. */
-async function visited(language: string, act: (page: Page) => Promise<void>): Promise<void> {
-  await buildPageOnce();
-  const { server, address } = await serve(pageFolder, 0);
-  if (!found) return;
-  const browser = await openBrowser(found);
-  try {
-    const page = await (await browser.newContext({ locale: language })).newPage();
-    await openWorkbook(page, address);
-    await act(page);
-  } finally {
-    await browser.close();
-    server.close();
-  }
-}
-
 describe.skipIf(!found)("numbers typed into cells", () => {
+  const visits = workbookVisits(found);
+
+  /** A visit by someone whose browser speaks the language. */
+  async function visited(language: string, act: (page: Page) => Promise<void>): Promise<void> {
+    const { page, end } = await visits.begin(undefined, { locale: language });
+    await act(page);
+    await end();
+  }
+
   test("with decimal commas, where the browser's language has them, are read so and leave no format", async () => {
     await visited("de-DE", async (page) => {
       await typeOver(page, "Lot", "B14", "5,4%");
-      await expect.poll(async () => (await values(page, "Lot")).get("B14"), patience).toBe(0.054);
+      await expect.poll(() => value(page, "Lot", "B14"), patience).toBe(0.054);
       await typeOver(page, "Lot", "B24", "0,305");
-      await expect.poll(async () => (await values(page, "Lot")).get("B24"), patience).toBe(0.305);
+      await expect.poll(() => value(page, "Lot", "B24"), patience).toBe(0.305);
       expect(await shown(page, "Lot", "B24")).toBe("30.5%");
       await typeOver(page, "Lot", "B9", "1.234,5");
-      await expect.poll(async () => (await values(page, "Lot")).get("B9"), patience).toBe(1234.5);
+      await expect.poll(() => value(page, "Lot", "B9"), patience).toBe(1234.5);
       expect(await shown(page, "Lot", "B9")).toBe("1234.5");
       await typeOver(page, "Lot", "B9", "1.240");
-      await expect.poll(async () => (await values(page, "Lot")).get("B9"), patience).toBe("1.240");
+      await expect.poll(() => value(page, "Lot", "B9"), patience).toBe("1.240");
       await expect.poll(() => page.textContent("#line"), patience).toContain("1.240 can mean 1240 or 1,240");
       // Thousands elsewhere: how it was read is said, until the cell holds something else.
       await typeOver(page, "Lot", "B9", "1,240");
@@ -54,7 +46,7 @@ describe.skipIf(!found)("numbers typed into cells", () => {
       await select(page, "Lot", "M42");
       await page.keyboard.press("F2");
       await page.keyboard.press("Enter");
-      await expect.poll(async () => (await values(page, "Lot")).get("M42"), patience).toBe(1.234);
+      await expect.poll(() => value(page, "Lot", "M42"), patience).toBe(1.234);
       await typeOver(page, "Lot", "M41", "=TEA.TARGETWEIGHT(320;0,75;0,6)");
       await expect.poll(() => shown(page, "Lot", "M41"), patience).toBe("200");
     });
@@ -63,17 +55,17 @@ describe.skipIf(!found)("numbers typed into cells", () => {
   test("with decimal commas elsewhere are read so and said; what can mean two numbers stays a text", async () => {
     await visited("en-GB", async (page) => {
       await typeOver(page, "Lot", "B14", "5,4%");
-      await expect.poll(async () => (await values(page, "Lot")).get("B14"), patience).toBe(0.054);
+      await expect.poll(() => value(page, "Lot", "B14"), patience).toBe(0.054);
       await expect.poll(() => page.textContent("#line"), patience).toContain("B14: 5,4% is read as 5.4%");
       await typeOver(page, "Lot", "M40", "1,234");
-      await expect.poll(async () => (await values(page, "Lot")).get("M40"), patience).toBe("1,234");
+      await expect.poll(() => value(page, "Lot", "M40"), patience).toBe("1,234");
       await expect.poll(() => page.textContent("#line"), patience).toContain("1,234 can mean 1234 or 1.234");
       await typeOver(page, "Lot", "M40", "5%");
       await expect.poll(() => shown(page, "Lot", "M40"), patience).toBe("5%");
       await typeOver(page, "Lot", "M41", "7.5%");
       await expect.poll(() => shown(page, "Lot", "M41"), patience).toBe("7.5%");
       await typeOver(page, "Lot", "B9", "50%");
-      await expect.poll(async () => (await values(page, "Lot")).get("B9"), patience).toBe(0.5);
+      await expect.poll(() => value(page, "Lot", "B9"), patience).toBe(0.5);
       expect(await shown(page, "Lot", "B9")).toBe("0.5");
       await expect.poll(() => page.textContent("#line"), patience).not.toContain("can mean");
       await typeOver(page, "Lot", "B6", "13.4.2025");

@@ -1,29 +1,25 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { findBrowser, openBrowser } from "../../src/build/open-browser";
+import { findBrowser } from "../../src/build/open-browser";
 import type { FakeWorkbookHost } from "../host/fake-workbook-host";
-import { FakePane } from "./fake-pane";
+import { openFakePane } from "./fake-pane";
+import { sharedBrowser } from "./shared-browser";
 
 /** On the page. */
 declare const host: FakeWorkbookHost;
 
 const found = await findBrowser();
-const pane = new FakePane();
 
 describe.skipIf(!found)("the working beside a workbook that is touched when it works something out", () => {
   let browser: Browser;
   let page: Page;
 
   beforeAll(async () => {
-    await pane.build();
-    if (found) browser = await openBrowser(found);
-    page = await pane.open(browser);
+    if (found) browser = await sharedBrowser(found);
+    page = await openFakePane(browser);
   });
 
-  afterAll(async () => {
-    await browser?.close();
-    pane.remove();
-  });
+  afterAll(() => page?.context().close());
 
   test("asks it on a click only, says what it refuses, then goes on, and keeps the keyboard", async () => {
     const [sheet] = await page.evaluate(() => {

@@ -7,7 +7,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest"
 import { buildFunctions } from "../../src/build/add-in";
 import { writeFunctionSite } from "../../src/build/function-site";
 import { buildGoogleSheets, sheetsScript } from "../../src/build/google-sheets";
-import { findBrowser, openBrowser } from "../../src/build/open-browser";
+import { findBrowser } from "../../src/build/open-browser";
 import { officeOrigin } from "../../src/build/page-policy";
 import { catalogue } from "../../src/core/catalogue";
 import { functionsJson } from "../../src/generate/functions-json";
@@ -15,6 +15,7 @@ import { pack, writeSums } from "../../src/release/packing";
 import { faultsOf } from "../../src/release/proof";
 import type { Sheet, Workbook } from "../../src/workbook/workbook";
 import { writeWorkbook } from "../../src/xlsx/write-workbook";
+import { sharedBrowser } from "../browser/shared-browser";
 
 const found = await findBrowser();
 const origin = "https://example.org/tea";
@@ -61,10 +62,9 @@ describe.skipIf(found === undefined)("the proof of a release", () => {
     await buildFunctions(built);
     writeFunctionSite(built);
     await buildGoogleSheets(join(built, "google-sheets"));
-    if (found) browser = await openBrowser(found, [officeOrigin]);
+    if (found) browser = await sharedBrowser(found, [officeOrigin]);
   });
-  afterAll(async () => {
-    await browser?.close();
+  afterAll(() => {
     rmSync(folder, { recursive: true });
     rmSync(built, { recursive: true });
   });

@@ -1,0 +1,28 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { AxeResults, RunOptions } from "axe-core";
+import type { Page } from "playwright-core";
+import { expect } from "vitest";
+
+/** On the page. */
+declare const axe: { run(options: RunOptions): Promise<AxeResults> };
+
+const script = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+const looks = {
+  all: {
+    runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"],
+    rules: { "target-size": { enabled: true } },
+  },
+  /** For a page that differs in its colours from one that was looked at for all. */
+  colours: { runOnly: ["color-contrast"] },
+} satisfies Record<string, RunOptions>;
+
+/** What axe-core has against the page as it is now. */
+export async function violations(page: Page, lookedFor: keyof typeof looks = "all"): Promise<string[]> {
+  if (!(await page.evaluate(() => "axe" in globalThis))) await page.evaluate(script);
+  const options: RunOptions = { ...looks[lookedFor], resultTypes: ["violations"] };
+  const { violations, passes } = await page.evaluate((options) => axe.run(options), options);
+  expect(passes.map(({ id }) => id)).toContain("color-contrast");
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(" | ")}`);
+}
