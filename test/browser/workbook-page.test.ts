@@ -63,48 +63,6 @@ describe.skipIf(!found)("the workbook page", () => {
       }
     });
 
-    test("page, grid and pane are dark together where the system is, also when it changes; paper stays white", async () => {
-      /** How light the parts are, from 0 to 255. */
-      const lightness = () =>
-        page.evaluate(() => {
-          /** What is painted behind an element. */
-          const behind = (element: Element | null): number => {
-            if (element === null) return 255;
-            const [red = 0, green = 0, blue = 0, opacity = 1] = (
-              getComputedStyle(element).backgroundColor.match(/[\d.]+/g) ?? []
-            ).map(Number);
-            return opacity === 0 ? behind(element.parentElement) : (red + green + blue) / 3;
-          };
-          const canvas = document.querySelector<HTMLCanvasElement>("#grid canvas[id^=univer-sheet-main-canvas]");
-          const pixels = canvas?.getContext("2d")?.getImageData(60, 60, 400, 300).data ?? [];
-          // Where the grid draws nothing its element shows.
-          const ground = behind(canvas);
-          let sum = 0;
-          for (let place = 0; place < pixels.length; place += 4) {
-            const opacity = (pixels[place + 3] as number) / 255;
-            sum += (pixels[place + 1] as number) * opacity + ground * (1 - opacity);
-          }
-          return {
-            page: behind(document.body),
-            line: behind(document.querySelector("#line")),
-            pane: behind(document.querySelector("#pane")),
-            grid: sum / (pixels.length / 4),
-          };
-        });
-      await page.click("#pane-button");
-      await page.waitForSelector("#pane .jobs");
-      const brightest = async () => Math.max(...Object.values(await lightness()));
-      const darkest = async () => Math.min(...Object.values(await lightness()));
-      await expect.poll(darkest, patience).toBeGreaterThan(200);
-      await page.emulateMedia({ colorScheme: "dark" });
-      await expect.poll(brightest, patience).toBeLessThan(80);
-      await page.emulateMedia({ colorScheme: "dark", media: "print" });
-      const paper = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
-      expect(paper).toBe("rgb(255, 255, 255)");
-      await page.emulateMedia({ colorScheme: "light", media: "screen" });
-      await expect.poll(darkest, patience).toBeGreaterThan(200);
-    });
-
     test("a formula typed in a cell gives its number", async () => {
       await typeOver(page, "Lot", "H2", "=TEA.TARGETWEIGHT(320,75%,60%)");
       await expect.poll(() => value(page, "Lot", "H2"), patience).toBe(200);
@@ -339,6 +297,48 @@ describe.skipIf(!found)("the workbook page", () => {
       await page.click(button);
     };
     const untilKept = () => expect.poll(status, patience).toContain("Kept in this browser");
+
+    test("page, grid and pane are dark together where the system is, also when it changes; paper stays white", async () => {
+      /** How light the parts are, from 0 to 255. */
+      const lightness = () =>
+        page.evaluate(() => {
+          /** What is painted behind an element. */
+          const behind = (element: Element | null): number => {
+            if (element === null) return 255;
+            const [red = 0, green = 0, blue = 0, opacity = 1] = (
+              getComputedStyle(element).backgroundColor.match(/[\d.]+/g) ?? []
+            ).map(Number);
+            return opacity === 0 ? behind(element.parentElement) : (red + green + blue) / 3;
+          };
+          const canvas = document.querySelector<HTMLCanvasElement>("#grid canvas[id^=univer-sheet-main-canvas]");
+          const pixels = canvas?.getContext("2d")?.getImageData(60, 60, 400, 300).data ?? [];
+          // Where the grid draws nothing its element shows.
+          const ground = behind(canvas);
+          let sum = 0;
+          for (let place = 0; place < pixels.length; place += 4) {
+            const opacity = (pixels[place + 3] as number) / 255;
+            sum += (pixels[place + 1] as number) * opacity + ground * (1 - opacity);
+          }
+          return {
+            page: behind(document.body),
+            line: behind(document.querySelector("#line")),
+            pane: behind(document.querySelector("#pane")),
+            grid: sum / (pixels.length / 4),
+          };
+        });
+      await page.click("#pane-button");
+      await page.waitForSelector("#pane .jobs");
+      const brightest = async () => Math.max(...Object.values(await lightness()));
+      const darkest = async () => Math.min(...Object.values(await lightness()));
+      await expect.poll(darkest, patience).toBeGreaterThan(200);
+      await page.emulateMedia({ colorScheme: "dark" });
+      await expect.poll(brightest, patience).toBeLessThan(80);
+      await page.emulateMedia({ colorScheme: "dark", media: "print" });
+      const paper = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+      expect(paper).toBe("rgb(255, 255, 255)");
+      await page.emulateMedia({ colorScheme: "light", media: "screen" });
+      await expect.poll(darkest, patience).toBeGreaterThan(200);
+    });
 
     test("a reload keeps the work", async () => {
       await typeOver(page, "Lot", "B12", "800");
