@@ -4,13 +4,13 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
 import type { Grid } from "../../src/pages/workbook/grid";
 import { readWorkbook } from "../../src/xlsx/read-workbook";
-import { select, shown, typeOver, untilReady } from "./workbook-driver";
+import { select, shown, typeOver } from "./workbook-driver";
 import { type Visit, workbookVisits } from "./workbook-visits";
 
 declare const workbookGrid: Grid;
 
 const found = await findBrowser();
-const patience = { timeout: 30_000 };
+const patience = { timeout: 30_000, interval: 200 };
 
 describe.skipIf(!found)("the charts of a workbook on its page", () => {
   const visits = workbookVisits(found);
@@ -18,11 +18,8 @@ describe.skipIf(!found)("the charts of a workbook on its page", () => {
   let page: Page;
 
   beforeAll(async () => {
-    visit = await visits.begin();
+    visit = await visits.begin(undefined, undefined, "season");
     page = visit.page;
-    await page.click("#workbooks a:has-text('Season')");
-    await page.waitForURL(/workbook=season/);
-    await untilReady(page);
   });
   afterAll(() => visit?.end());
 
@@ -111,9 +108,12 @@ describe.skipIf(!found)("the charts of a workbook on its page", () => {
   });
 
   test("follow rows with the table, and a download has both where they belong", async () => {
-    const sheets = () => page.evaluate(() => workbookGrid.workbook().sheets);
-    const places = async () =>
-      (await sheets()).map(({ tables, charts, page }) => ({ tables, charts, printed: page?.printArea }));
+    const places = () =>
+      page.evaluate(() =>
+        workbookGrid
+          .workbook()
+          .sheets.map(({ tables, charts, page }) => ({ tables, charts, printed: page?.printArea })),
+      );
     const before = await places();
     const rows = (action: "insert" | "delete", row: number) =>
       page.evaluate(
@@ -124,7 +124,7 @@ describe.skipIf(!found)("the charts of a workbook on its page", () => {
         },
         [action, row] as const,
       );
-    const tableRows = async () => (await sheets())[0]?.tables?.[0]?.area.rows;
+    const tableRows = async () => (await places())[0]?.tables?.[0]?.area.rows;
 
     // The first lot, one in the middle, the last row of the table; then one more in the middle.
     await rows("delete", 1);
@@ -136,7 +136,8 @@ describe.skipIf(!found)("the charts of a workbook on its page", () => {
     await rows("insert", 30);
     await expect.poll(tableRows, patience).toBe(119);
     await expect.poll(() => shown(page, "Proof", "C3"), patience).toBe("every answer agrees to nine decimals");
-    const errors = (await sheets()).flatMap(({ name, cells }) =>
+    const sheets = await page.evaluate(() => workbookGrid.workbook().sheets);
+    const errors = sheets.flatMap(({ name, cells }) =>
       cells
         .filter(({ value }) => typeof value === "string" && /^#(REF|VALUE|NAME|DIV|NUM|NULL)/.test(value))
         .map(({ value }) => `${name} ${value}`),

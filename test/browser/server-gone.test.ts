@@ -1,7 +1,7 @@
 /** The program that serves the page has ended: what is on the screen can still be saved, and nothing is a dead button. */
 import { readFile } from "node:fs/promises";
 import type { Page } from "playwright-core";
-import { beforeEach, describe, expect, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
 import { readWorkbook } from "../../src/xlsx/read-workbook";
 import { shown, typeOver } from "./workbook-driver";
@@ -15,14 +15,14 @@ describe.skipIf(!found)("once nobody serves the workbook page", () => {
   let page: Page;
   const status = () => page.textContent("#status");
 
-  beforeEach(async () => {
+  beforeAll(async () => {
     const visit = await visits.begin();
     page = visit.page;
     await page.waitForSelector("html[data-fetched]", { timeout: 60_000, state: "attached" });
     // Cached files do not come from the server either.
     await page.route("**/*", (route) => route.abort("connectionrefused"));
-    return () => page.context().close();
   });
+  afterAll(() => page?.context().close());
 
   test("work is kept, downloaded and printed", async () => {
     await typeOver(page, "Lot", "B9", "1300");

@@ -31,8 +31,10 @@ export const value = (page: Page, sheet: string, cell: string): Promise<number |
 
 /** What every cell of a sheet holds, by address, results of formulas included. */
 export async function values(page: Page, sheet: string): Promise<Map<string, number | string | boolean>> {
-  const workbook = await page.evaluate(() => workbookGrid.workbook());
-  const cells = workbook.sheets.find(({ name }) => name === sheet)?.cells ?? [];
+  const cells = await page.evaluate(
+    (sheet) => workbookGrid.workbook().sheets.find(({ name }) => name === sheet)?.cells ?? [],
+    sheet,
+  );
   return new Map(
     cells.flatMap(({ row, column, value }) => (value === undefined ? [] : [[addressOf(row, column), value]])),
   );

@@ -20,8 +20,11 @@ const left = new Map<string, Page>();
 
 /** Visits to the workbook page for the tests of a group. Each is that of a visitor who has kept nothing yet. */
 export function workbookVisits(found: Awaited<ReturnType<typeof findBrowser>>): {
-  /** `prepare` is done with the page before it opens; that window is used for no other visit. */
-  begin(prepare?: (page: Page) => Promise<unknown>, screen?: BrowserContextOptions): Promise<Visit>;
+  /**
+   * `prepare` is done with the page before it opens; that window is used for no other visit. `workbook`: of the samples,
+   * another one than the first.
+   */
+  begin(prepare?: (page: Page) => Promise<unknown>, screen?: BrowserContextOptions, workbook?: string): Promise<Visit>;
 } {
   let browser: Browser;
   let address: string;
@@ -32,7 +35,7 @@ export function workbookVisits(found: Awaited<ReturnType<typeof findBrowser>>): 
   });
 
   return {
-    async begin(prepare, screen = desk) {
+    async begin(prepare, screen = desk, workbook) {
       const kind = JSON.stringify(screen);
       const page = (!prepare && left.get(kind)) || (await (await browser.newContext(screen)).newPage());
       left.delete(kind);
@@ -43,7 +46,7 @@ export function workbookVisits(found: Awaited<ReturnType<typeof findBrowser>>): 
       const onRequest = (request: Request) => fetched.push(request.url());
       page.on("pageerror", onError).on("console", onMessage).on("request", onRequest);
       await prepare?.(page);
-      await openWorkbook(page, address);
+      await openWorkbook(page, workbook ? `${address}?workbook=${workbook}` : address);
       const end = async () => {
         page.off("pageerror", onError).off("console", onMessage).off("request", onRequest);
         if (prepare || left.has(kind)) await page.context().close();
@@ -65,6 +68,6 @@ async function leave(page: Page, address: string, screen: BrowserContextOptions)
   await session.send("Storage.clearDataForOrigin", { origin: new URL(address).origin, storageTypes: "all" });
   await session.detach();
   if (screen.viewport) await page.setViewportSize(screen.viewport);
-  await page.emulateMedia({ media: null, colorScheme: null });
+  await page.emulateMedia({ media: null, colorScheme: screen.colorScheme ?? "light" });
   endVisit(page.context());
 }
