@@ -11,7 +11,7 @@ declare const workbookGrid: Grid;
 
 const found = await findBrowser();
 
-describe.skipIf(!found)("typing on the workbook page", () => {
+describe.skipIf(!found)("typing on the workbook page", { timeout: 180_000 }, () => {
   const visits = workbookVisits(found);
   let page: Page;
   let address: string;
