@@ -10,16 +10,19 @@ const engine = fileURLToPath(new URL("node_modules/@univerjs/", import.meta.url)
 const inBrowser = ["test/browser/**/*.test.ts", "test/release/proof.test.ts"];
 const every = ["test/**/*.test.ts", "test/**/*.test.tsx"];
 
-/** The longest files, in the order in which they are begun: so that none is left alone at the end. */
+/** The longest files of each project, in the order in which they are begun: so that none is left alone at the end. */
 const longest = [
-  "browser/embedded-host",
   "browser/workbook-page",
-  "browser/pane-access",
-  "browser/typing",
-  "browser/sort-table",
-  "sample-books/season",
   "browser/charts-page",
-  "release/proof",
+  "browser/guide-pictures",
+  "browser/sort-table",
+  "browser/around-the-grid",
+  "browser/pane-access",
+  "browser/embedded-host",
+  "sample-books/season",
+  "sample-books/one-lot",
+  "calibrate/how-sure",
+  "sample-books/sample-books",
 ];
 
 /** What drives a browser waits much of its time: it comes first, while there is other work to do beside it. */
@@ -27,8 +30,7 @@ class BrowsersFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
     const rank = ({ moduleId, project }: TestSpecification): number => {
       const place = longest.findIndex((name) => moduleId.includes(`/${name}.test.`));
-      if (place >= 0) return place;
-      return longest.length + (project.name === "browser" ? 0 : 1);
+      return (project.name === "browser" ? 0 : 2 * longest.length) + (place >= 0 ? place : longest.length);
     };
     const sorted = await super.sort(files);
     return sorted
@@ -56,7 +58,7 @@ export default defineConfig({
     isolate: false,
     sequence: { sequencer: BrowsersFirst },
     projects: [
-      { extends: true, test: { name: "browser", include: inBrowser } },
+      { extends: true, test: { name: "browser", include: inBrowser, globalSetup: "test/browser/built-page.ts" } },
       { extends: true, test: { name: "node", include: every, exclude: [...inBrowser, "**/node_modules/**"] } },
     ],
   },

@@ -1,7 +1,7 @@
 import type { Browser } from "playwright-core";
 import { type findBrowser, openBrowser } from "../../src/build/open-browser";
 import { serve } from "../../src/build/serve";
-import { buildPageOnce, pageFolder } from "../../src/build/workbook-page-build";
+import { pageFolder } from "../../src/build/workbook-page-build";
 
 /*
  * The test files that drive a browser share a process, and in it what takes long to start: the browser, and the server
@@ -23,8 +23,8 @@ export function sharedBrowser(
   return opening;
 }
 
-/** Where the workbook page is served, and the phone page under it. */
+/** Where the workbook page is served, and the phone page under it; built-page.ts has built them. */
 export function servedPage(): Promise<string> {
-  serving ??= buildPageOnce().then(async () => (await serve(pageFolder, 0)).address);
+  serving ??= serve(pageFolder, 0).then(({ address }) => address);
   return serving;
 }
