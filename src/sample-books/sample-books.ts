@@ -33,8 +33,11 @@ export async function calculated(book: Workbook): Promise<Workbook> {
 }
 
 /** The bytes of a sample file. */
-export const sampleFile = async (build: () => Workbook): Promise<Uint8Array> =>
-  withCalledNames(await writeWorkbook(await calculated(build())));
+export const sampleFile = async (build: () => Workbook): Promise<Uint8Array> => fileOf(await calculated(build()));
+
+/** The same of a book that is calculated. */
+export const fileOf = async (calculated: Workbook): Promise<Uint8Array> =>
+  withCalledNames(await writeWorkbook(calculated));
 
 /** The folder, beside the samples, of those that need no add-in. */
 export const withoutAddIn = "without-the-add-in";

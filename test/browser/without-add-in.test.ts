@@ -1,32 +1,27 @@
 /** In the pane beside a workbook: its formulas put into it, and back, by keyboard alone. */
 import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { findBrowser, openBrowser } from "../../src/build/open-browser";
+import { beforeAll, describe, expect, test } from "vitest";
+import { findBrowser } from "../../src/build/open-browser";
 import type { HostProblem, Trouble } from "../../src/host/host-problem";
 import type { FakeWorkbookHost } from "../host/fake-workbook-host";
-import { FakePane } from "./fake-pane";
+import { openFakePane } from "./fake-pane";
+import { sharedBrowser } from "./shared-browser";
 
 /** On the page. */
 declare const host: FakeWorkbookHost;
 declare const fail: (reason: HostProblem["reason"], trouble: Trouble) => void;
 
 const found = await findBrowser();
-const pane = new FakePane();
 
 describe.skipIf(found === undefined)("a workbook without the add-in", () => {
   let browser: Browser;
   beforeAll(async () => {
-    await pane.build();
-    if (found) browser = await openBrowser(found);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    pane.remove();
+    if (found) browser = await sharedBrowser(found);
   });
 
   /** The part, opened by keyboard. */
   async function open(locale = "en-US", prepare: () => void = () => {}): Promise<Page> {
-    const page = await pane.open(browser, { locale });
+    const page = await openFakePane(browser, { locale });
     await page.evaluate(prepare);
     if (locale === "zh-CN") await page.click(".settings button[lang=zh-Hans]");
     await page.focus("#open-without-add-in");
@@ -163,7 +158,7 @@ describe.skipIf(found === undefined)("a workbook without the add-in", () => {
   });
 
   test("is not offered where the workbook's formulas are not changed as a whole", async () => {
-    const page = await pane.open(browser);
+    const page = await openFakePane(browser);
     await page.evaluate(() => (host.changesFormulas = false));
     await page.click("#tab-check");
     await page.click("#tab-jobs");
