@@ -5,7 +5,7 @@ import type { Page } from "playwright-core";
 import { expect } from "vitest";
 
 /** On the page. */
-declare const axe: { run(options: RunOptions): Promise<AxeResults> };
+declare const axe: { run(part: string, options: RunOptions): Promise<AxeResults> };
 
 const script = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
@@ -18,15 +18,25 @@ const looks = {
   colours: { runOnly: ["color-contrast"] },
 } satisfies Record<string, RunOptions>;
 
-/** What axe-core has against the page as it is now. `met`: a rule that the page meets, so that it was looked at at all. */
+interface Look {
+  readonly lookedFor?: keyof typeof looks;
+  /** A rule that is met, so that there was something to look at. */
+  readonly met?: string;
+  /** The part of the page that is looked at. */
+  readonly within?: string;
+}
+
+/** What axe-core has against the page as it is now. */
 export async function violations(
   page: Page,
-  lookedFor: keyof typeof looks = "all",
-  met = "color-contrast",
+  { lookedFor = "all", met = "color-contrast", within = "html" }: Look = {},
 ): Promise<string[]> {
   if (!(await page.evaluate(() => "axe" in globalThis))) await page.evaluate(script);
   const options: RunOptions = { ...looks[lookedFor], resultTypes: ["violations"] };
-  const { violations, passes } = await page.evaluate((options) => axe.run(options), options);
+  const { violations, passes } = await page.evaluate(([part, options]) => axe.run(part, options), [
+    within,
+    options,
+  ] as const);
   expect(passes.map(({ id }) => id)).toContain(met);
   return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(" | ")}`);
 }

@@ -171,7 +171,7 @@ describe.skipIf(found === undefined)("the whole pane", () => {
       }
       // The focus looks alike at every width, and is covered most easily at the narrowest.
       await page.setViewportSize({ width: narrowest, height: 800 });
-      if (look !== firstLook) expect(await violations(page, "colours")).toEqual([]);
+      if (look !== firstLook) expect(await violations(page, { lookedFor: "colours" })).toEqual([]);
       const stops = await walk(page, await controls(page));
       expect(stops.filter((trouble) => trouble !== "")).toEqual([]);
       expect(stops.length, "stops of the Tab key").toBe(await controls(page));

@@ -332,7 +332,7 @@ describe.skipIf(found === undefined)("the phone page", () => {
         });
       }
       await page.emulateMedia({ colorScheme: "dark" });
-      await everyScreen(async (where) => expect(await violations(page, "colours"), where).toEqual([]));
+      await everyScreen(async (where) => expect(await violations(page, { lookedFor: "colours" }), where).toEqual([]));
     },
     240_000,
   );

@@ -167,7 +167,7 @@ describe.skipIf(!found)("sorting a table on the workbook page", () => {
     );
     for (const part of ["dialog", "dialog select", "dialog button:has-text('Sort')"])
       expect(await inside(part)).toBe(true);
-    expect(await violations(page, "all", "select-name")).toEqual([]);
+    expect(await violations(page, { within: "dialog", met: "select-name" })).toEqual([]);
     await page.keyboard.press("Escape");
     await expect.poll(() => page.locator("dialog").count(), patience).toBe(0);
     expect(await cells("Lots")).toEqual(before);
