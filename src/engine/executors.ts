@@ -15,16 +15,29 @@ import { bind } from "../cells/bind";
 import { CellError, type CellValue } from "../cells/values";
 import { wrongCount } from "../cells/wrong-count";
 import type { FunctionSpec, Parameter } from "../core/define";
-import { formula, meaning, typed, whenBlank } from "../core/describe";
+import { formula, meaning, plainName, typed, whenBlank } from "../core/describe";
 import type { Entry } from "../core/entry";
 import { namespace } from "../core/namespace";
 import type { ErrorMessages } from "./error-messages";
 
 type Executor = [new (name: string) => BaseFunction, string];
 
-/** The functions of the catalogue as the engine runs them: its configuration `formula.function`. */
-export function executorsFor(catalogue: readonly Entry[], errors: ErrorMessages): Executor[] {
-  return catalogue.map(({ spec }) => [executor(spec, errors), `${namespace}.${spec.id}`]);
+/**
+ * The functions of the catalogue as the engine runs them: its configuration `formula.function`. Those in `byName`, by id,
+ * also answer to the name of their named formula: the engine has no LAMBDA in names, and it is the same function.
+ */
+export function executorsFor(
+  catalogue: readonly Entry[],
+  errors: ErrorMessages,
+  byName: ReadonlySet<string> = new Set(),
+): Executor[] {
+  return catalogue.flatMap(({ spec }): Executor[] => {
+    const runs = executor(spec, errors);
+    return [
+      [runs, `${namespace}.${spec.id}`],
+      ...(byName.has(spec.id) ? [[runs, plainName(spec.id)] as Executor] : []),
+    ];
+  });
 }
 
 /** What the grid shows while a formula is typed: the engine's configuration `formula.description`. */

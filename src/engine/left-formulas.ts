@@ -19,7 +19,9 @@ import {
   functionText,
 } from "@univerjs/engine-formula";
 import { catalogue } from "../core/catalogue";
+import { plainName } from "../core/describe";
 import { namespace } from "../core/namespace";
+import { idsByName } from "../named-formulas/own-names";
 import { type AstExpression, type Identifier, parse, tokenize } from "../workbook/formula";
 import { type TableColumns, tablesIn, withAddresses } from "../workbook/table-references";
 import { workableNames } from "../workbook/workable-names";
@@ -44,6 +46,7 @@ export function leftFormulas({ sheets, names = [] }: Workbook, { keepsChanging }
         workable.has(name) && withAddresses(name.formula, {}, tables) !== undefined ? [name.name.toUpperCase()] : [],
       ),
     ),
+    called: new Set([...functions, ...[...idsByName(names)].map(plainName)]),
     keepsChanging,
   };
   const left = new Map<Cell, string>();
@@ -61,6 +64,8 @@ interface Known extends Leaving {
   /** In capitals, as the names. */
   readonly sheets: ReadonlySet<string>;
   readonly names: ReadonlySet<string>;
+  /** What the engine can call here. */
+  readonly called: ReadonlySet<string>;
 }
 
 function whyLeft({ formula = "", row, spill }: Cell, sheet: Sheet, known: Known): string | undefined {
@@ -165,7 +170,7 @@ class Look {
   #called(name: string, inside: ReadonlySet<string>): string | undefined {
     const key = name.replace(/^_xlfn\.(?:_xlws\.)?/i, "").toUpperCase();
     if (inside.has(key)) return undefined;
-    if (!functions.has(key) || ofTheProgram.has(key)) return `the function ${name}`;
+    if (!this.#known.called.has(key) || ofTheProgram.has(key)) return `the function ${name}`;
     if (ofShownRows.has(key) && (this.#sheet.hiddenRows ?? []).length > 0) return `${name} with hidden rows`;
     if (changing.has(key) && this.#known.keepsChanging) return `${name}, which changes by itself`;
     return undefined;

@@ -1,6 +1,7 @@
 import { LocaleType, LogLevel } from "@univerjs/core";
 import { CalculationMode, UniverSheetsNodeCorePreset } from "@univerjs/preset-sheets-node-core";
 import { CellError, type CellValue } from "../cells/values";
+import { idsByName } from "../named-formulas/own-names";
 import type { SortedTable, Sorting } from "../sorting/sorted-table";
 import { placeOf } from "../workbook/addresses";
 import { isErrorAnswer, type Workbook } from "../workbook/workbook";
@@ -46,6 +47,7 @@ export function openInNode(workbook: Workbook, left?: LeftFormulas): NodeWorkboo
       return UniverSheetsNodeCorePreset({ formula: { ...formula, initialFormulaComputing } }).plugins;
     },
     snapshot: snapshotOf(workbook, `workbook-${++opened}`, left),
+    byName: idsByName(workbook.names),
   });
   const formulas = api.getFormula();
 

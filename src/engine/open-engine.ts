@@ -23,15 +23,17 @@ interface Opening {
     formula: FormulaSettings,
   ) => readonly (PluginCtor<Plugin> | readonly [PluginCtor<Plugin>, object?])[];
   readonly snapshot: IWorkbookData;
+  /** What the workbook can call by named formulas of its own. */
+  readonly byName: ReadonlySet<string>;
 }
 
 /** The only place that opens the engine, for Node and for the page, with our functions in it and one workbook. */
-export function openEngine({ settings, plugins, snapshot }: Opening) {
+export function openEngine({ settings, plugins, snapshot, byName }: Opening) {
   keepColumnIndexShort();
   keepEmptyTexts();
   const errors = new ErrorMessages();
   const univer = new Univer(settings);
-  const formula = { function: executorsFor(catalogue, errors), description: descriptionsFor(catalogue) };
+  const formula = { function: executorsFor(catalogue, errors, byName), description: descriptionsFor(catalogue) };
   for (const plugin of plugins(formula)) {
     const [part, options] = Array.isArray(plugin) ? plugin : [plugin as PluginCtor<Plugin>];
     univer.registerPlugin(part, options);

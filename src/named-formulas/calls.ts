@@ -13,6 +13,6 @@ export function calledByName(formula: string): string | undefined {
   return pieces.includes(undefined) ? undefined : pieces.join("");
 }
 
-/** Whether a formula calls a function by its named formula, which the embedded engine does not work out. */
+/** Whether a formula calls a function by its named formula. */
 export const callsByName = (formula: string): boolean =>
   formulaPieces(formula).some(({ kind, text }) => kind === "name" && namedIds.has(idInPlainName(text) ?? ""));

@@ -3,8 +3,8 @@ import { idInCell, idInPlainName, mayCallOurs, plainName } from "../core/describ
 import { namespace } from "../core/namespace";
 import type { BookFormulas, BookName, CellFormula, FormulaChange } from "../host/workbook-host";
 import { asTyped, callsOf, namedIds, neededFor } from "../named-formulas/named-formulas";
+import { ownNames } from "../named-formulas/own-names";
 import { withOtherCalls } from "../workbook/formula-names";
-import { ownNames } from "./own-names";
 
 /** To the named formulas, or back to the functions of the add-in. */
 export type Way = "to names" | "back";

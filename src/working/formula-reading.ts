@@ -1,4 +1,4 @@
-import { savedName } from "../core/describe";
+import { plainName, savedName } from "../core/describe";
 import type { Entry } from "../core/entry";
 import { namespace } from "../core/namespace";
 import type { CellContent } from "../host/workbook-host";
@@ -77,7 +77,10 @@ function parsedFormula(formula: string): AstExpression | undefined {
 
 const known = new WeakMap<readonly Entry[], ReadonlyMap<string, Entry>>();
 
-/** A saved workbook writes the name of an add-in's function in a form of its own. Made once: sheets hold thousands. */
+/**
+ * A saved workbook writes the name of an add-in's function in a form of its own, and a named formula is the same
+ * function. Made once: sheets hold thousands.
+ */
 function entriesByName(catalogue: readonly Entry[]): ReadonlyMap<string, Entry> {
   const before = known.get(catalogue);
   if (before !== undefined) return before;
@@ -85,6 +88,7 @@ function entriesByName(catalogue: readonly Entry[]): ReadonlyMap<string, Entry> 
     catalogue.flatMap((entry): [string, Entry][] => [
       [`${namespace}.${entry.spec.id}`, entry],
       [savedName(entry.spec.id).toUpperCase(), entry],
+      [plainName(entry.spec.id), entry],
     ]),
   );
   known.set(catalogue, entries);

@@ -24,6 +24,8 @@ export interface ReadFile {
   readonly workbook: Workbook;
   /** What the file has and the grid does not show, in words. */
   readonly notShown: readonly string[];
+  /** Names that the engine does not work out as names; it may know what they stand for as functions. */
+  readonly notWorkedOut: readonly string[];
 }
 
 export const readWorkbook = (bytes: Uint8Array): Workbook => readFile(bytes).workbook;
@@ -73,10 +75,10 @@ function assembled(parts: PackageParts, book: Book, read: readonly Read[], hasRi
     workbook: { name: titleOf(parts) || "Workbook", sheets, ...(names.length > 0 && { names }) },
     notShown: [
       ...found("names", leftOut),
-      ...found("working out of the names", [...new Set(notWorkedOut.map(({ name }) => name))]),
       ...found("working out of formulas with table columns that are not there, in", lostIn(sheets)),
       ...notShown(parts, forNotShown, hasRichText),
     ],
+    notWorkedOut: [...new Set(notWorkedOut.map(({ name }) => name))],
   };
 }
 

@@ -17,6 +17,7 @@ import { stampOf, writeInPlace } from "../../src/command-line/recalc/in-place";
 import { optionsIn } from "../../src/command-line/recalc/options";
 import { recalculated } from "../../src/command-line/recalc/recalculated";
 import { report } from "../../src/command-line/recalc/report";
+import { withNamedFunctions } from "../../src/xlsx/named-functions";
 import { readWorkbook } from "../../src/xlsx/read-workbook";
 import { handwritten } from "../xlsx/handwritten-book";
 
@@ -56,6 +57,29 @@ describe("a file that is worked out", () => {
       ["Lot!E1", "", "large"],
     ]);
   });
+
+  it("gets those of calls by name, and keeps its names and formulas", async () => {
+    const named = withNamedFunctions(lot).bytes;
+    expect((await recalculated(named, asStored)).sheets[0]).toMatchObject({ changed: [], left: [] });
+    const { bytes = named, sheets } = await recalculated(named, { ...asStored, set: ["A1=1200"] });
+    expect(sheets[0]?.changed.map(({ at }) => at)).toEqual(["Lot!C1", "Lot!D1", "Lot!E1"]);
+    const formula = '<f t="array" ref="C1">TEA_DRYMATTER(A1,B1)</f>';
+    expect(sheetText(bytes)).toContain(`${formula}<v>312</v>`);
+    const namesIn = (file: Uint8Array) =>
+      /<definedNames>.*<\/definedNames>/s.exec(strFromU8(unzipSync(file)["xl/workbook.xml"] ?? new Uint8Array()))?.[0];
+    expect(namesIn(bytes)).toContain("TEA_DRYMATTER");
+    expect(namesIn(bytes)).toBe(namesIn(named));
+  });
+
+  it.each(["one-lot", "moisture-bench"])(
+    "and calls by name, %s, has the results that the add-in gives",
+    async (name) => {
+      const file = new Uint8Array(readFileSync(`sample-workbooks/without-the-add-in/${name}.xlsx`));
+      const { sheets } = await recalculated(file, asStored);
+      expect(sheets.reduce((sum, { formulas }) => sum + formulas, 0)).toBeGreaterThan(10);
+      expect(sheets.flatMap(({ changed, left }) => [...changed, ...left])).toEqual([]);
+    },
+  );
 
   it("gets results that were never stored, and a formula that is set gets its own", async () => {
     const bare = book(`<row r="1"><c r="A1"><v>6</v></c>${cell("B1", "A1*7")}</row>`);

@@ -2,8 +2,8 @@ import { describe, expect, test } from "vitest";
 import { HostProblem } from "../../src/host/host-problem";
 import type { BookName } from "../../src/host/workbook-host";
 import { asTyped, namedFormulas, namedIds, neededFor } from "../../src/named-formulas/named-formulas";
+import { ownNames } from "../../src/named-formulas/own-names";
 import { carryOut, type Progress, readBook } from "../../src/without-add-in/carry-out";
-import { ownNames } from "../../src/without-add-in/own-names";
 import { formulasIn, planOf, type Way } from "../../src/without-add-in/plan";
 import { type FakeCell, FakeWorkbookHost } from "../host/fake-workbook-host";
 

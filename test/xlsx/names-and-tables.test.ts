@@ -18,7 +18,8 @@ describe("a file with names and table references", () => {
       "weighed=Lots[fresh]",
       "above=Sums!A1",
     ]);
-    expect(opened.notShown).toEqual(["names gone", "working out of the names above"]);
+    expect(opened.notShown).toEqual(["names gone"]);
+    expect(opened.notWorkedOut).toEqual(["above"]);
   });
 
   it("comes back whole from the engine's form", () => {

@@ -175,10 +175,10 @@ test("thirty thousand names are read in a moment, those of LAMBDAs among them", 
     (_, index) => `<definedName name="n${index}">Lots!$A$${index + 1}</definedName>`,
   );
   const behind = `<definedNames>${many.join("")}<definedName name="half">_xlfn.LAMBDA(_xlpm.x,_xlpm.x/2)</definedName></definedNames>`;
-  const { workbook, notShown } = readFile(withRows("", { behind }));
+  const { workbook, notShown, notWorkedOut } = readFile(withRows("", { behind }));
   expect(workbook.names).toHaveLength(30_001);
   expect(workbook.names?.at(-1)).toEqual({ name: "half", formula: "=LAMBDA(x,x/2)" });
-  expect(notShown).toEqual(["working out of the names half"]);
+  expect([notShown, notWorkedOut]).toEqual([[], ["half"]]);
 }, 30_000);
 
 test("a part of a kind that nobody knows is named all the same", () => {

@@ -27,6 +27,7 @@ import type { LeftFormulas } from "../../engine/left-formulas";
 import { openEngine } from "../../engine/open-engine";
 import { snapshotOf, workbookOf } from "../../engine/snapshot";
 import type { Spills } from "../../engine/spills";
+import { idsByName } from "../../named-formulas/own-names";
 import type { Workbook } from "../../workbook/workbook";
 import { keepClicksApart } from "./double-clicks";
 import { followRows } from "./follow-rows";
@@ -103,6 +104,7 @@ export async function openGrid(container: string, workbook: Workbook, left?: Lef
       return plugins.map(withSteadyTyping);
     },
     snapshot: snapshotOf(workbook, "workbook", left),
+    byName: idsByName(workbook.names),
   });
   darkScheme.addEventListener("change", ({ matches }) => api.toggleDarkMode(matches));
   const formulas = api.getFormula();

@@ -1,6 +1,8 @@
 /** Workbooks of the maker's own, opened from files. */
+import { ownNames } from "../../named-formulas/own-names";
 import type { Workbook } from "../../workbook/workbook";
 import { mostUnpacked } from "../../xlsx/container/limits";
+import { listed } from "../../xlsx/read/listed";
 import type { ReadFile } from "../../xlsx/read-workbook";
 import { Refusal } from "../../xlsx/refusal";
 import { ask, choose } from "./ask";
@@ -50,7 +52,14 @@ export async function openOwn({ file, handle }: Chosen, keepShown: () => Promise
   location.assign(`?workbook=${key}`);
 }
 
-type Found = ReadFile & { readonly bytes: Uint8Array };
+type Found = Pick<ReadFile, "workbook" | "notShown"> & { readonly bytes: Uint8Array };
+
+/** Named formulas of ours are worked out as the functions that they are. */
+function notShownHere({ workbook, notShown, notWorkedOut }: ReadFile): readonly string[] {
+  const { ours } = ownNames(workbook.names ?? []);
+  const names = notWorkedOut.filter((name) => !ours.has(name.toUpperCase()));
+  return [...notShown, ...(names.length > 0 ? [`working out of the names ${listed(names)}`] : [])];
+}
 
 /** undefined where it cannot be read, which is said, and where the maker ended it. */
 async function read(file: File): Promise<Found | undefined> {
@@ -69,9 +78,9 @@ async function read(file: File): Promise<Found | undefined> {
   const answer = await readElsewhere(bytes, own.signal).finally(done);
   switch (answer.is) {
     case "read": {
-      const { workbook, notShown } = answer.read;
+      const { workbook } = answer.read;
       const name = file.name.replace(/\.xls[xm]$/i, "");
-      return { workbook: { ...workbook, name }, notShown, bytes: answer.bytes };
+      return { workbook: { ...workbook, name }, notShown: notShownHere(answer.read), bytes: answer.bytes };
     }
     case "ended":
       return undefined;

@@ -1,7 +1,8 @@
-/** Which names of an open workbook are our named formulas, and which only look like them. */
-import type { BookName } from "../host/workbook-host";
-import { asTyped, namedFormulas } from "../named-formulas/named-formulas";
+/** Which names of a workbook are our named formulas, and which only look like them. */
+import { plainName } from "../core/describe";
 import { formulaPieces } from "../workbook/formula";
+import type { DefinedName } from "../workbook/workbook";
+import { asTyped, namedFormulas, namedIds, neededFor } from "./named-formulas";
 
 export interface OwnNames {
   /** In capitals. */
@@ -10,7 +11,7 @@ export interface OwnNames {
   readonly taken: ReadonlySet<string>;
 }
 
-export function ownNames(names: readonly BookName[]): OwnNames {
+export function ownNames(names: readonly DefinedName[]): OwnNames {
   const ours = new Set<string>();
   const taken = new Set<string>();
   for (const { name, formula, sheet } of names) {
@@ -21,6 +22,13 @@ export function ownNames(names: readonly BookName[]): OwnNames {
     else taken.add(key);
   }
   return { ours: new Set([...ours].filter((name) => !taken.has(name))), taken };
+}
+
+/** The functions, by id, that a workbook can call by name: the name is there, and all that it calls, each with our text. */
+export function idsByName(names: readonly DefinedName[] = []): ReadonlySet<string> {
+  const { ours } = ownNames(names);
+  if (ours.size === 0) return ours;
+  return new Set([...namedIds].filter((id) => neededFor([plainName(id)]).every(({ name }) => ours.has(name))));
 }
 
 /** A spreadsheet may give a formula back with other spaces and capitals, and its numbers written otherwise. */
