@@ -54,6 +54,30 @@ export class BookOfCells {
     return this.#readsOfToken(token, home, new Set());
   }
 
+  /** Rows that a formula takes out of an area by their number, as `INDEX(B:B,3)` does, with what it writes. */
+  rowsByNumber(formula: string, home: Spot): Read[] {
+    if (!mayTakeRows.test(formula)) return [];
+    const tokens = tokensOf(withAddresses(formula, home, this.#tables) ?? formula).filter(
+      ({ type }) => !type.startsWith("whitespace"),
+    );
+    return tokens.flatMap((token, at) => {
+      const name = token.type === "func" ? token.value.toUpperCase() : "";
+      const [reference, comma, number] = [tokens[at + 2], tokens[at + 3], tokens[at + 4]];
+      if (!rowTakers.has(name) || reference === undefined || comma?.value !== ",") return [];
+      const row = number?.type === "number" ? Number(number.value) : undefined;
+      // Row 0 of INDEX is all of them, and one that is looked for goes by what stands in it.
+      if (name === "INDEX" && !row) return [];
+      const text = `${name}(${reference.value},${number?.value ?? ""}…)`.replace(
+        /…(?=\))/,
+        tokens[at + 5]?.value === ")" ? "" : "…",
+      );
+      return this.readsOfToken(reference, home).map((read) => {
+        const only = name === "INDEX" && row ? { top: read.top + row - 1, bottom: read.top + row - 1 } : {};
+        return { ...read, ...only, text };
+      });
+    });
+  }
+
   #reads(formula: string, home: Spot, names: ReadonlySet<string>): Read[] {
     const addresses = withAddresses(formula, home, this.#tables) ?? formula;
     return tokensOf(addresses).flatMap((token) => this.#readsOfToken(token, home, names));
@@ -83,6 +107,12 @@ export class BookOfCells {
     return reads.map((read) => ({ ...read, text, isNamed: true }));
   }
 }
+
+/** Taking formulas apart is slow, and few call one of these with a number. */
+const mayTakeRows = /\bINDEX\s*\([^()]*,\s*\d|\b(?:TAKE|DROP|CHOOSEROWS)\s*\(/i;
+
+/** Functions that take rows of an area by their number or their order. */
+const rowTakers: ReadonlySet<string> = new Set(["INDEX", "TAKE", "DROP", "CHOOSEROWS"]);
 
 const keyOf = (name: string): string => name.toUpperCase();
 

@@ -48,6 +48,9 @@ export const isMoving = ({ sheet, row, column }: Spot, moving: Moving): boolean 
   column >= moving.left &&
   column <= moving.right;
 
+/** Whether any of the moving rows lies in an area. */
+export const readsAnyRow = (read: Read, moving: Moving): boolean => lieOf(read, moving) !== "apart";
+
 /** Whether an area holds some of the moving rows and not all. */
 export const readsSomeRows = (read: Read, moving: Moving): boolean => ["row", "part"].includes(lieOf(read, moving));
 
@@ -68,6 +71,8 @@ export class SortedFormulas {
   refusal(formula: string, at: Spot): FormulaRefusal | undefined {
     const place = placeFunctionIn(formula);
     if (place) return { is: "goes by its place", at, text: place };
+    const taken = this.#book.rowsByNumber(formula, at).find((read) => readsAnyRow(read, this.#moving));
+    if (taken) return { is: "reads other rows", at, text: taken.text };
     for (const read of this.#book.readsOf(formula, at)) {
       const lie = lieOf(read, this.#moving);
       const isOwn = lie === "row" && read.top === at.row && !read.isNamed;

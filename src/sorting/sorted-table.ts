@@ -3,7 +3,14 @@
 import type { Area, Cell, Sheet, Table, Workbook } from "../workbook/workbook";
 import { BookOfCells, type Spot } from "./formula-reads";
 import { type Direction, rowOrder } from "./row-order";
-import { type FormulaRefusal, isMoving, type Moving, readsSomeRows, SortedFormulas } from "./sorted-formulas";
+import {
+  type FormulaRefusal,
+  isMoving,
+  type Moving,
+  readsAnyRow,
+  readsSomeRows,
+  SortedFormulas,
+} from "./sorted-formulas";
 
 export interface Sorting {
   /** The name of the sheet. */
@@ -67,6 +74,7 @@ export function lookersByPlace(workbook: Workbook, sorting: Sorting): (Spot | st
   if (!ground) return [];
   const { moving, book } = ground;
   const looks = (formula: string, home: Spot) =>
+    book.rowsByNumber(formula, home).some((read) => readsAnyRow(read, moving)) ||
     book
       .readsOf(formula, home)
       .some(

@@ -232,6 +232,11 @@ describe("a table is not sorted", () => {
       refused("D3", "goes by its place", "OFFSET"),
     ],
     [
+      "a row by its number",
+      (row) => (row > 1 ? { [`D${row}`]: `=B${row}/INDEX($B$2:$B$9, 2)` } : {}),
+      refused("D2", "reads other rows", "INDEX($B$2:$B$9,2)"),
+    ],
+    [
       "what another sheet says of a row",
       (row) => (row > 1 ? { [`D${row}`]: `=Flags!B${row}` } : {}),
       refused("D2", "reads what follows rows", "Flags!B2"),
@@ -288,7 +293,16 @@ describe("what looks at rows of a table by their place", () => {
     } as const;
     const card = sheetOf(
       "Card",
-      { B2: "=Lots!B3", B3: "=SUM(Lots!B1:B20)", B4: "=SUM(Lots!B2:B4)", B5: "=Best" },
+      {
+        B2: "=Lots!B3",
+        B3: "=SUM(Lots!B1:B20)",
+        B4: "=SUM(Lots!B2:B4)",
+        B5: "=Best",
+        B6: "=INDEX(Lots!B:B,3)",
+        B7: "=INDEX(Lots!B:B,1)",
+        B8: "=INDEX(Lots!B:B,MATCH(450,Lots!B:B,0))",
+        B9: "=ROWS(TAKE(Lots!B1:B20,2))",
+      },
       { charts: [chart] },
     );
     await start(
@@ -304,7 +318,7 @@ describe("what looks at rows of a table by their place", () => {
     const found = lookersByPlace(open.toWorkbook(), sorting("B")).map((each) =>
       typeof each === "string" ? each : `${each.sheet}!${addressOf(each.row, each.column)}`,
     );
-    expect(found).toEqual(["Card!B2", "Card!B4", "Card!B5", "Best", "The first three"]);
+    expect(found).toEqual(["Card!B2", "Card!B4", "Card!B5", "Card!B6", "Card!B9", "Best", "The first three"]);
   });
 });
 
