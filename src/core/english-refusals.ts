@@ -1,6 +1,6 @@
 /** Refusals in English: `weightNow must be at least 85.2, the dry matter; got 80`, lower case, no full stop. */
 import type { Being, Doing, Finding, Hint, Place, Reason, Refusal, Size } from "./refusals";
-import { quoted, shown, span } from "./shown";
+import { quoted, shown, shownBound, span } from "./shown";
 
 /** What an argument is called: by its name, or by the label that a form shows. */
 export type Named = (argument: string) => string;
@@ -39,7 +39,7 @@ export function englishBeing(being: Being, named: Named = itself): string {
       return `at most ${shown(being.moisture)}, the moisture of the leaf${loss}`;
     }
     case "limit":
-      return `${being.is} ${shown(being.limit)}, ${being.what}`;
+      return `${being.is} ${shownBound(being.limit, being.is)}, ${being.what}`;
     case "at most steps":
       return `at most ${shown(being.weight)}, a thousand million steps of ${shown(being.readability)}`;
     case "whole steps":

@@ -16,6 +16,21 @@ export function shown(value: unknown): string {
   return "a value of another type";
 }
 
+/**
+ * A bound that was worked out, to the digits that a scale or a person reads: five, and two behind the point at least.
+ * It is rounded towards what is allowed, so that whoever keeps to the text keeps to the bound.
+ */
+export function shownBound(bound: number, is: "at least" | "at most" | "above" | "below"): string {
+  const exact = Number(bound.toPrecision(10));
+  const decimals = exact === 0 ? 0 : Math.max(2, 4 - Math.floor(Math.log10(Math.abs(exact))));
+  if (!Number.isFinite(exact) || Math.abs(exact) >= 1e10 || decimals > 15) return shown(bound);
+  const nearest = Number(exact.toFixed(decimals));
+  const step = 10 ** -decimals;
+  const isLower = is === "at least" || is === "above";
+  const beyond = isLower ? nearest < exact : nearest > exact;
+  return String(beyond ? Number((nearest + (isLower ? step : -step)).toFixed(decimals)) : nearest);
+}
+
 /** Digits and the signs that go with them: what someone meant as a number, whatever alphabet it is in. */
 export const looksLikeNumber = (value: string): boolean =>
   /[\d０-９]/.test(value) && /^[\d０-９\s.,'’%+\-−:/．，％：]+$/.test(value);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { clock, timeSpan } from "../../src/core/quantities";
 import { isSheetError } from "../../src/core/sheet-error";
-import { looksLikeNumber, shortened, shown, shownDay, shownTime } from "../../src/core/shown";
+import { looksLikeNumber, shortened, shown, shownBound, shownDay, shownTime } from "../../src/core/shown";
 
 describe("a value in a message", () => {
   test("is a number to ten digits, TRUE, FALSE, a blank, a quoted text, the code of an error or of another type", () => {
@@ -12,6 +12,22 @@ describe("a value in a message", () => {
     expect([{}, { code: 7, message: "" }, Symbol("x"), () => 1].map(shown)).toEqual(
       new Array(4).fill("a value of another type"),
     );
+  });
+
+  test("is a bound that was worked out, rounded towards what is allowed, to what a scale shows", () => {
+    expect(shownBound(259.9090164, "at least")).toBe("259.91");
+    expect(shownBound(526.3157895, "at most")).toBe("526.31");
+    expect([shownBound(221.4659686, "below"), shownBound(221.4659686, "above")]).toEqual(["221.46", "221.47"]);
+    expect([shownBound(0.123456789, "at most"), shownBound(0.123456789, "at least")]).toEqual(["0.12345", "0.12346"]);
+    // What is exact stays as it is, also where the last bit is not.
+    for (const exact of [0, 1240, 1240.25, 0.76, 12.345, -3.5]) {
+      for (const is of ["at least", "at most"] as const) expect(shownBound(exact, is)).toBe(String(exact));
+    }
+    expect(shownBound(0.1 + 0.2, "at most")).toBe("0.3");
+    for (let bound = 1e-6; bound < 1e9; bound *= 7.3) {
+      expect(Number(shownBound(bound, "at least"))).toBeGreaterThanOrEqual(bound * (1 - 1e-9));
+      expect(Number(shownBound(bound, "at most"))).toBeLessThanOrEqual(bound * (1 + 1e-9));
+    }
   });
 
   test("is cut after forty letters, and never within one", () => {

@@ -121,7 +121,7 @@ export const freshMoisturePage = {
       given: [500, 2000, 0.05],
       expected: {
         error: "#VALUE!",
-        message: "finishedWeight must be at most 526.3157895, what fresh leaf without water would give; got 2000",
+        message: "finishedWeight must be at most 526.31, what fresh leaf without water would give; got 2000",
       },
       working: "500 / 0.95 = 526.3157895 g is the most that 500 g could give",
       ...exactly,

@@ -154,7 +154,7 @@ export const dryRecoveryPage = {
       given: [900, 0.765, 195.4, 0.045, 230, 0.045],
       expected: {
         error: "#VALUE!",
-        message: "removed must be below 221.4659686, which holds all the dry matter of the fresh leaf; got 230",
+        message: "removed must be below 221.46, which holds all the dry matter of the fresh leaf; got 230",
       },
       working: "230 × 0.955 = 219.65 is more than 211.5; 211.5 / 0.955 = 221.4659686",
       ...exactly,

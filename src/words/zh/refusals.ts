@@ -15,7 +15,7 @@ import type {
   Size,
 } from "../../core/refusals";
 import { isSheetError } from "../../core/sheet-error";
-import { quoted, shortened, shown, span } from "../../core/shown";
+import { quoted, shortened, shown, shownBound, span } from "../../core/shown";
 
 /** Why a cell holds an error. Arguments by their names, or as `named` calls them. */
 export function chineseReason(reason: Reason, named: Named = (argument) => argument): string {
@@ -106,7 +106,7 @@ function being(what: Being, named: Named): string {
     case "at most moisture":
       return `不大于 ${shown(what.moisture)}（叶的含水率）${what.asLossOf === undefined ? "" : `，因为这是按${losses[what.asLossOf]}计的损失`}`;
     case "limit":
-      return `${sides[what.is]} ${shown(what.limit)}（${limits[what.what]}）`;
+      return `${sides[what.is]} ${shownBound(what.limit, what.is)}（${limits[what.what]}）`;
     case "at most steps":
       return `不大于 ${shown(what.weight)}（十亿个 ${shown(what.readability)} 的分度）`;
     case "whole steps":
