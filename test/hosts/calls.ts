@@ -53,6 +53,10 @@ export const lastDigits: Readonly<Record<string, string>> = {
     "z is a difference of two Math.log, whose last digit the language leaves to the engine; Node and Chromium differ",
   DRYINGTIME:
     "its fit is made of Math.expm1 and Math.log, whose last digit the language leaves to the engine; Node and Chromium differ",
+  BUDCOUNT:
+    "its range is made of Math.atan, whose last digit the language leaves to the engine; Node and Chromium differ",
+  SAMPLEMEAN:
+    "its range is made of Math.atan, whose last digit the language leaves to the engine; Node and Chromium differ",
 };
 
 export const isRange = (argument: CallArgument): argument is readonly (readonly Content[])[] => Array.isArray(argument);
