@@ -264,11 +264,17 @@ describe("the season", { timeout: 300_000 }, () => {
     staysWholeWith(76, 3);
   });
 
+  /** The engine calculates a part by itself after each change of rows: the first end may be that of such a part. */
+  async function calculateRows(): Promise<void> {
+    await open.calculate();
+    await open.calculate();
+  }
+
   // What one of these steps broke, the others would not mend.
   it("stays whole while lots come and go", async () => {
     await seasonWith();
     for (const row of [lastLotRow, rowOf(book.length), rowOf(40), rowOf(1)]) open.deleteRows("Lots", row);
-    await open.calculate();
+    await calculateRows();
     staysWholeWith(74, 2);
     // Empty rows in the middle and above the first lot, and a lot below each of them and at the very end.
     const end = lastLotRow - 3;
@@ -278,7 +284,7 @@ describe("the season", { timeout: 300_000 }, () => {
       open.insertRows("Lots", row, 2);
       putLot(row + 1);
     }
-    await open.calculate();
+    await calculateRows();
     staysWholeWith(77, 2);
   });
 
