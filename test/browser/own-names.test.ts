@@ -1,7 +1,9 @@
 import { readFile } from "node:fs/promises";
+import { strFromU8, unzipSync } from "fflate";
 import { describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
 import { differencesOfText } from "../../src/command-line/round-trip/differences";
+import type { Grid } from "../../src/pages/workbook/grid";
 import { Archive, type Entry } from "../../src/xlsx/container/archive";
 import type { Edit } from "../../src/xlsx/patch/edit";
 import { readWorkbook } from "../../src/xlsx/read-workbook";
@@ -56,6 +58,34 @@ describe.skipIf(!found)("a file with names and table references", { timeout: 180
     await end();
   });
 
+  test("with named formulas of ours works these out, lists none of them, and keeps its names", async () => {
+    const { page, end } = await visits.begin();
+    const given = new Uint8Array(await readFile("sample-workbooks/without-the-add-in/one-lot.xlsx"));
+    await page.setInputFiles("#file", { name: "lot.xlsx", mimeType: "", buffer: Buffer.from(given) });
+    expect(await page.textContent(".question")).not.toContain("TEA_");
+    await page.getByRole("button", { name: "Open it" }).click();
+    await page.waitForURL(/workbook=own-file/);
+    await untilReady(page);
+    const outturn = () =>
+      page.evaluate(() => {
+        const { sheets } = (globalThis as unknown as { workbookGrid: Grid }).workbookGrid.workbook();
+        return sheets[0]?.cells.find(({ formula }) => formula === "=TEA_OUTTURN(B9,B13)")?.value;
+      });
+    const before = await outturn();
+    expect(typeof before).toBe("number");
+    // The fresh weight.
+    await typeOver(page, "Lot", "B9", "1500");
+    await expect.poll(outturn, patience).not.toBe(before);
+    expect(typeof (await outturn())).toBe("number");
+    const [download] = await Promise.all([page.waitForEvent("download"), page.click("#download")]);
+    const saved = new Uint8Array(await readFile(await download.path()));
+    const namesIn = (file: Uint8Array) =>
+      /<definedNames>.*<\/definedNames>/s.exec(strFromU8(unzipSync(file)["xl/workbook.xml"] ?? new Uint8Array()))?.[0];
+    expect(namesIn(saved)).toBe(namesIn(given));
+    expect(formulasOf(saved)).toEqual(formulasOf(given));
+    await end();
+  });
+
   test("is refused what would move its cells about, with the reason", async () => {
     const { page, end } = await visits.begin();
     await page.setInputFiles("#file", { name: "book.xlsx", mimeType: "", buffer: Buffer.from(await bookWithNames()) });
@@ -77,6 +107,9 @@ describe.skipIf(!found)("a file with names and table references", { timeout: 180
     await end();
   });
 });
+
+const formulasOf = (file: Uint8Array): string[] =>
+  readWorkbook(file).sheets.flatMap(({ cells }) => cells.flatMap(({ formula }) => formula ?? []));
 
 interface InsertingApi {
   executeCommand(id: string): Promise<boolean>;
