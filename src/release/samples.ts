@@ -1,14 +1,14 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { calculated, sampleBooks, sampleFile, withoutAddIn, withoutNeedOfAddIn } from "../sample-books/sample-books";
 import type { Sheet, Workbook } from "../workbook/workbook";
 import { readWorkbook } from "../xlsx/read-workbook";
 
 /** Builds the sample workbooks into a folder, as the sources make them today. Gives the names of the files. */
 export async function writeSamples(folder: string): Promise<readonly string[]> {
-  mkdirSync(join(folder, withoutAddIn), { recursive: true });
   const written: string[] = [];
   const write = (name: string, bytes: Uint8Array): void => {
+    mkdirSync(dirname(join(folder, name)), { recursive: true });
     writeFileSync(join(folder, name), bytes);
     written.push(name);
   };

@@ -1,3 +1,5 @@
+import { textInFormula } from "../words/in-formula";
+import type { PartsWords } from "../words/samples";
 import { columnHead, columnHeadLeft, label, remark, result } from "./look";
 import type { SheetBuilder } from "./sheet-builder";
 
@@ -7,9 +9,11 @@ export type ProofLine = readonly [name: string, told: string, plain: string];
 const firstRow = 6;
 
 /** A line for each answer with its difference, and above them whether all agree. */
-export function proofLines({ put, widths }: SheetBuilder, lines: readonly ProofLine[]): void {
-  const heads = { B: "by TEA", C: "by plain formulas", D: "difference", E: "" };
-  put("A5", "What", columnHeadLeft);
+export function proofLines({ put, widths }: SheetBuilder, lines: readonly ProofLine[], words: PartsWords): void {
+  const said = words.proof;
+  const heads = { B: said.told, C: said.plain, D: said.difference, E: "" };
+  const [agrees, lookHere] = [said.agrees, said.lookHere].map(textInFormula);
+  put("A5", said.what, columnHeadLeft);
   for (const [column, name] of Object.entries(heads)) put(`${column}5`, name, columnHead);
   for (const [index, [name, told, plain]] of lines.entries()) {
     const row = firstRow + index;
@@ -23,17 +27,17 @@ export function proofLines({ put, widths }: SheetBuilder, lines: readonly ProofL
       `=IF(AND(ISNUMBER(${one}),ISNUMBER(${other})),${asShare},IF(${one}=${other},0,1))`,
       result("0.0E+00"),
     );
-    put(`E${row}`, `=IF(ISNUMBER(D${row}),IF(D${row}<1/10^9,"agrees","look here"),"look here")`, {
+    put(`E${row}`, `=IF(ISNUMBER(D${row}),IF(D${row}<1/10^9,${agrees},${lookHere}),${lookHere})`, {
       ...label,
       align: "right",
     });
   }
   const last = firstRow + lines.length - 1;
-  put("A3", "Largest difference, above 1 as a share", { ...label, bold: true });
+  put("A3", said.largest, { ...label, bold: true });
   put("B3", `=MAX(D${firstRow}:D${last})`, { ...result("0.0E+00"), bold: true });
   put(
     "C3",
-    `=IF(COUNTIF(E${firstRow}:E${last},"agrees")=${lines.length},"every answer agrees to nine decimals","look below for the one that differs")`,
+    `=IF(COUNTIF(E${firstRow}:E${last},${agrees})=${lines.length},${textInFormula(said.allAgree)},${textInFormula(said.differs)})`,
     remark,
   );
   widths(40, 16, 18, 12, 11);

@@ -1,6 +1,9 @@
 import { leftFormulas } from "../engine/left-formulas";
 import { openInNode } from "../engine/node-workbook";
 import { callsByName } from "../named-formulas/calls";
+import { languageIds } from "../words/languages";
+import type { SampleWords } from "../words/samples";
+import { sampleWordsIn } from "../words/samples-in";
 import type { Workbook } from "../workbook/workbook";
 import { withCalledNames, withNamedFunctions } from "../xlsx/named-functions";
 import { writeWorkbook } from "../xlsx/write-workbook";
@@ -10,13 +13,31 @@ import { moistureBench } from "./moisture-bench";
 import { oneLot } from "./one-lot";
 import { seasonBook } from "./season";
 
-/** Every file of sample-workbooks/, with what builds it. */
-export const sampleBooks: Readonly<Record<string, () => Workbook>> = {
+/** By their names in the folder of a language. */
+export const inEveryLanguage: Readonly<Record<string, (words: SampleWords) => Workbook>> = {
   "one-lot.xlsx": oneLot,
   "season.xlsx": seasonBook,
   "day-and-packing.xlsx": dayAndPacking,
   "moisture-bench.xlsx": moistureBench,
+};
+
+/** A book for whoever tests in Excel speaks English, as its functions do. */
+const inEnglish: Readonly<Record<string, () => Workbook>> = {
   "excel-check.xlsx": excelCheck,
+};
+
+/** Those of the first language stand in the folder itself, those of every other in a folder of its own. */
+const inFolders = languageIds.flatMap((language, index) =>
+  Object.entries(inEveryLanguage).map(([name, build]): [string, () => Workbook] => [
+    index === 0 ? name : `${language}/${name}`,
+    () => build(sampleWordsIn[language]),
+  ]),
+);
+
+/** Every file of sample-workbooks/, with what builds it. */
+export const sampleBooks: Readonly<Record<string, () => Workbook>> = {
+  ...Object.fromEntries(inFolders),
+  ...inEnglish,
 };
 
 /** The book with the results that the engine gives its formulas. Calls of named formulas keep what they have. */

@@ -37,7 +37,7 @@ const longestBlock = 12;
 
 /** Over numbers that say how sure others are. */
 const aboutErrors =
-  /\b(sure|uncertain\p{L}*|errors?|accura\p{L}*|precis\p{L}*|tolerances?)(?!\p{L})|±|误差|不确定|精度|可靠/iu;
+  /\b(sure|uncertain\p{L}*|errors?|accura\p{L}*|precis\p{L}*|tolerances?)(?!\p{L})|±|误差|允差|公差|不确定|精度|可靠/iu;
 
 export interface Looking {
   /** What headings and labels say. */

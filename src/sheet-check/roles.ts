@@ -53,7 +53,7 @@ const words = {
   lot: /^\s*(lots?|batch|batches|lot (no|number|name)\.?)\s*$|^\s*(批次|批号|批)\s*$/i,
   /** Columns about lots that hold something else than a weight or a moisture. */
   other:
-    /\b(date|day|days|time|hours?|price|cost|error|ratio|loss|lost|note|remark|target|who|by|on|share|area|per|forecast|flag|check|scores?|grades?|ratings?|quality|temperature|temp|bags?|baskets?|pickers|device|number|wanted|needed|expected|dry matter)\b|±|\buncertainty\b|不确定|\bno\.|(g|克|斤)\s*[/每]|日期|时间|小时|价|成本|误差|损|备注|目标|比例|面积|标记|评分|得分|等级|温度|袋数|人数|编号|仪|需要|预计|期望|干物/i,
+    /\b(date|day|days|time|hours?|price|cost|error|ratio|loss|lost|note|remark|target|who|by|on|share|area|per|forecast|flag|check|scores?|grades?|ratings?|quality|temperature|temp|bags?|baskets?|pickers|device|number|wanted|needed|expected|dry matter)\b|±|\buncertainty\b|不确定|\bno\.|(g|克|斤)\s*[/每]|日期|时间|小时|价|成本|误差|损|备注|目标|比例|面积|标记|评分|得分|等级|温度|袋数|人数|编号|仪|需要|想要|预计|期望|干物/i,
   /** Numbers that are names. */
   name: /^\s*(no|nr|#|code|id|phone|tel)\.?\s*$|\b(lots?|batch|no\.|number|id|code|phone|name)(?!\p{L})|编号|序号|批|号|电话/iu,
 };

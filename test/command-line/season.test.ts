@@ -56,6 +56,22 @@ const kilograms = sheetOf("Spring", [
 ]);
 
 describe("a season over books", () => {
+  it("takes the lots of the sample season in Chinese as those of the English one", () => {
+    const sample = (name: string) => readWorkbook(new Uint8Array(readFileSync(`sample-workbooks/${name}`)));
+    const taken = (name: string) => {
+      const { season } = seasonOf({ "season.xlsx": sample(name) });
+      const { unit, lots } = season;
+      const plots = [...new Set(lots.map(({ plot }) => plot))];
+      return {
+        unit,
+        lots: lots.map(({ sheet, plot, ...lot }) => ({ ...lot, plot: plots.indexOf(plot) })),
+        columns: season.columns.map(({ as }) => as),
+      };
+    };
+    expect(taken("season.xlsx").lots.length).toBeGreaterThan(70);
+    expect(taken("zh/season.xlsx")).toEqual(taken("season.xlsx"));
+  });
+
   it("takes lots by the usual headings, into one unit, with the place that each came from", () => {
     const { season } = seasonOf({ "a.xlsx": bookOf(grams), "b.xlsx": bookOf(kilograms) });
     expect(season.unit).toBe("g");

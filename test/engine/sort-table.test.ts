@@ -5,6 +5,7 @@ import { springLots } from "../../src/sample-books/season/lots";
 import { firstLotRow, largestDifference } from "../../src/sample-books/season/places";
 import type { Direction } from "../../src/sorting/row-order";
 import { lookersByPlace, type Sorting } from "../../src/sorting/sorted-table";
+import { sampleWordsIn } from "../../src/words/samples-in";
 import { addressOf, placeOf } from "../../src/workbook/addresses";
 import type { Cell, Sheet, Workbook } from "../../src/workbook/workbook";
 
@@ -341,7 +342,7 @@ describe("the season, its lots sorted", () => {
   };
 
   test("keeps every number, flag and proof, table, charts and names, and comes back", { timeout: 60_000 }, async () => {
-    await start(seasonBook());
+    await start(seasonBook(sampleWordsIn.en));
     const before = open.toWorkbook();
     const [season, flagged] = [numbers(), flags()];
     expect(season.size).toBeGreaterThan(70);

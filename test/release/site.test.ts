@@ -22,7 +22,10 @@ describe("the site of a release", () => {
     "third-party-licences.txt",
     "sbom.cdx.json",
   ];
-  const builtAfresh = () => readdirSync(join(folder, "sample-workbooks")).sort();
+  const builtAfresh = () =>
+    readdirSync(join(folder, "sample-workbooks"), { recursive: true, encoding: "utf8" })
+      .filter((name) => name.endsWith(".xlsx") && !name.startsWith(withoutAddIn))
+      .sort();
   const pages = () =>
     readdirSync(folder, { recursive: true, encoding: "utf8" }).filter((name) => name.endsWith(".html"));
 
@@ -46,7 +49,7 @@ describe("the site of a release", () => {
   });
 
   test("holds the samples that the sources make today, not those that lie in the project", () => {
-    expect(builtAfresh()).toEqual([...Object.keys(sampleBooks), withoutAddIn].sort());
+    expect(builtAfresh()).toEqual(Object.keys(sampleBooks).sort());
   });
 
   test("leads to nothing that is not there", () => {

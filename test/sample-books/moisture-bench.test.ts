@@ -2,12 +2,13 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { type NodeWorkbook, openInNode } from "../../src/engine/node-workbook";
 import { moistureBench } from "../../src/sample-books/moisture-bench";
 import { oven } from "../../src/sample-books/moisture-bench/places";
+import { sampleWordsIn } from "../../src/words/samples-in";
 
 let open: NodeWorkbook;
 const agrees = "every answer agrees to nine decimals";
 
 beforeAll(async () => {
-  open = openInNode(moistureBench());
+  open = openInNode(moistureBench(sampleWordsIn.en));
   await open.calculate();
 });
 afterAll(() => open.close());

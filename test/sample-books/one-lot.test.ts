@@ -6,12 +6,13 @@ import { pastLots as samplePastLots } from "../../src/sample-books/one-lot/past-
 import { found, given, planRow } from "../../src/sample-books/one-lot/places";
 import { firstValueRow, sampleCells } from "../../src/sample-books/one-lot/sample-values";
 import { fileOf } from "../../src/sample-books/sample-books";
+import { sampleWordsIn } from "../../src/words/samples-in";
 import { addressOf, placeOf } from "../../src/workbook/addresses";
 import { expectSample } from "./expect-sample";
 import { practiceWeights } from "./practice-weights";
 
 let open: NodeWorkbook;
-const sample = oneLot();
+const sample = oneLot(sampleWordsIn.en);
 
 /** What stands in a cell of the sheet Lot before anyone types over it. */
 const original = (address: string) => {
@@ -207,19 +208,51 @@ describe("the sample lot", () => {
   });
 
   it("carries no numbers of anyone's real lot as inputs", () => {
-    const inputs = oneLot().sheets.flatMap(({ cells }) => cells.map(({ value }) => value));
+    const inputs = oneLot(sampleWordsIn.en).sheets.flatMap(({ cells }) => cells.map(({ value }) => value));
     expect(practiceWeights.length).toBeGreaterThan(5);
     for (const weight of practiceWeights) expect(inputs).not.toContain(weight);
   });
 
   it("says on its first lines that the farm and the numbers are invented", () => {
-    const [lot] = oneLot().sheets;
+    const [lot] = oneLot(sampleWordsIn.en).sheets;
     expect(lot?.cells.find(({ row, column }) => row === 1 && column === 0)?.value).toMatch(/invented farm.*invented/);
   });
 });
 
+describe("the sample lot in Chinese", () => {
+  const names = sampleWordsIn.zh.oneLot.sheets;
+  const value = (address: string) => open.value(names.Lot, address);
+  beforeAll(async () => {
+    open = openInNode(oneLot(sampleWordsIn.zh));
+    await open.calculate();
+  });
+  afterAll(() => open.close());
+
+  it.each([
+    ["the kinds of targets in its own words", { C24: "重量", B24: 0.25, C25: "百分点", B25: 0.2 }],
+    ["those of the functions", { C24: "weight", B24: 0.25, C25: "points", B25: 0.2 }],
+  ])("is proved with %s", async (_, changes) => {
+    for (const [address, content] of Object.entries(changes)) open.set(names.Lot, address, content);
+    await open.calculate();
+    expect(value("H20")).toBeGreaterThan(0);
+    expect(open.value(names.Proof, "D3")).toBeLessThan(1e-9);
+  });
+
+  it("says in Chinese what the check finds, what is assumed, and which numbers are the sample's", async () => {
+    expect(value("F8")).toBe("相符");
+    for (const [address, content] of Object.entries({ [given.finished]: 226, [given.aired]: null })) {
+      open.set(names.Lot, address, content);
+    }
+    await open.calculate();
+    expect([value("F8"), value("G66")]).toEqual(["损耗比预期多", " 损耗比预期多"]);
+    expect(value(found.assumed)).toBe("假定：没有摊放，但有 104.5 克既未筛出也未下锅");
+    expect(value("C9")).toBe(" 克  · 示例");
+    expect(open.value(names["Firing card"], "A1")).toBe("炒茶卡，第 14 批");
+  });
+});
+
 describe("the proof", () => {
-  const proof = oneLot().sheets.find(({ name }) => name === "Proof");
+  const proof = oneLot(sampleWordsIn.en).sheets.find(({ name }) => name === "Proof");
   const formulas = proof?.cells.flatMap(({ formula }) => formula ?? []) ?? [];
 
   it("uses only functions that every spreadsheet knows", () => {

@@ -8,6 +8,7 @@ import { seasonBook } from "../../src/sample-books/season";
 import { openLots, planted, plots, springLots } from "../../src/sample-books/season/lots";
 import { fittedLot, verdictRow } from "../../src/sample-books/season/one-lot-sheet";
 import { firstLotRow, largestDifference, lastLotRow, season } from "../../src/sample-books/season/places";
+import { sampleWordsIn } from "../../src/words/samples-in";
 import { addressOf, areaOf, placeOf } from "../../src/workbook/addresses";
 import { readWorkbook } from "../../src/xlsx/read-workbook";
 import { expectSample } from "./expect-sample";
@@ -23,7 +24,7 @@ const lotAt = (number: number) => {
 };
 
 let open: NodeWorkbook;
-const sample = seasonBook();
+const sample = seasonBook(sampleWordsIn.en);
 /** What stands in a cell before anyone types over it. */
 const original = (sheet: string, address: string) => {
   const { row, column } = placeOf(address);
@@ -132,7 +133,7 @@ describe("the season", { timeout: 300_000 }, () => {
     await seasonWith();
     expect(open.value("Lots", `G${rowOf(book.length)}`)).toBe("");
     expect(open.value("Lots", `G${rowOf(planted.swapped)}`)).toBeGreaterThan(1);
-    const errors = seasonBook()
+    const errors = seasonBook(sampleWordsIn.en)
       .sheets.filter(({ name }) => name !== "Flags")
       .flatMap(({ name, cells }) =>
         cells
@@ -289,13 +290,13 @@ describe("the season", { timeout: 300_000 }, () => {
   });
 
   it("carries no numbers of anyone's real lot as inputs", () => {
-    const inputs = seasonBook().sheets.flatMap(({ cells }) => cells.map(({ value }) => value));
+    const inputs = seasonBook(sampleWordsIn.en).sheets.flatMap(({ cells }) => cells.map(({ value }) => value));
     expect(practiceWeights.length).toBeGreaterThan(5);
     for (const weight of practiceWeights) expect(inputs).not.toContain(weight);
   });
 
   it("says on every sheet for the maker that the farm is invented", () => {
-    for (const { name, cells } of seasonBook().sheets.slice(0, 3)) {
+    for (const { name, cells } of seasonBook(sampleWordsIn.en).sheets.slice(0, 3)) {
       expect(
         cells.some(({ value }) => /invented/i.test(String(value))),
         name,
@@ -369,7 +370,7 @@ function sixthPlot(): Record<string, number | string> {
 }
 
 describe("the proof of the season", () => {
-  const proofs = seasonBook().sheets.filter(({ name }) => name.startsWith("Proof"));
+  const proofs = seasonBook(sampleWordsIn.en).sheets.filter(({ name }) => name.startsWith("Proof"));
   const formulas = proofs.flatMap(({ cells }) => cells.flatMap(({ formula }) => formula ?? []));
 
   it("uses only functions that every spreadsheet knows", () => {

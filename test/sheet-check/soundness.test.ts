@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { describe, expect, test } from "vitest";
 import { CellError } from "../../src/cells/values";
@@ -9,8 +9,12 @@ import type { Job } from "../../src/jobs/job";
 import { answersOf, type JobAnswer, readingsOf } from "../../src/jobs/job-answer";
 import { blockAt } from "../../src/jobs/job-block";
 import { jobs } from "../../src/jobs/jobs";
+import { inEveryLanguage, sampleBooks } from "../../src/sample-books/sample-books";
 import { findingsOf } from "../../src/sheet-check/findings-of";
+import { headedCells } from "../../src/sheet-check/headed-cells";
+import { insideOf } from "../../src/sheet-check/known-sheet";
 import { english } from "../../src/words/en/messages";
+import { languageIds } from "../../src/words/languages";
 import { chinese } from "../../src/words/zh/messages";
 import { addressOf } from "../../src/workbook/addresses";
 import type { Area, Cell } from "../../src/workbook/workbook";
@@ -43,7 +47,13 @@ function found(sheet: string, cells: readonly Cell[]): readonly [string[], strin
 }
 
 const folder = resolve(__dirname, "../../sample-workbooks");
-const samples = readdirSync(folder).filter((name) => name.endsWith(".xlsx"));
+const inFirstLanguage = Object.keys(inEveryLanguage);
+const inEnglishAlone = Object.keys(sampleBooks).filter(
+  (name) => !name.includes("/") && !inFirstLanguage.includes(name),
+);
+
+/** Where the samples are typed into. */
+const tinted = "#f7efd3";
 
 /** What the samples plant on purpose. */
 const planted: Readonly<Record<string, readonly string[]>> = {
@@ -62,14 +72,42 @@ const planted: Readonly<Record<string, readonly string[]>> = {
 };
 
 describe("the sheet check on the sample workbooks", () => {
-  test.each(samples)("finds in %s what is planted there, and nothing else", async (name) => {
-    const { sheets } = await readWorkbook(readFileSync(resolve(folder, name)));
+  const sheetsOf = (name: string) => readWorkbook(readFileSync(resolve(folder, name))).sheets;
+
+  test.each([...inFirstLanguage, ...inEnglishAlone])("finds in %s what is planted there, and nothing else", (name) => {
+    const sheets = sheetsOf(name);
     expect(sheets.length).toBeGreaterThan(0);
     for (const sheet of sheets) {
       const expected = planted[`${name} ${sheet.name}`] ?? [];
       expect(found(sheet.name, sheet.cells), `${name} ${sheet.name}`).toEqual([expected, expected]);
     }
   });
+
+  const others = languageIds.slice(1).flatMap((language) => inFirstLanguage.map((name) => [name, language] as const));
+  test.each(others)("finds the same in %s in the language %s", (name, language) => {
+    const sheets = sheetsOf(name);
+    for (const [index, sheet] of sheetsOf(`${language}/${name}`).entries()) {
+      const expected = planted[`${name} ${sheets[index]?.name}`] ?? [];
+      expect(found(sheet.name, sheet.cells), sheet.name).toEqual([expected, expected]);
+    }
+  });
+
+  test.each(others)(
+    "takes what is typed in %s in the language %s for what it takes it in the first",
+    (name, language) => {
+      const rolesIn = (book: string) =>
+        sheetsOf(book).map(({ name: sheet, cells }) => {
+          const { area, spills } = asRead(sheet, cells);
+          const inputs = cells.filter(({ style, formula }) => style?.fill === tinted && formula === undefined);
+          const places = new Set(inputs.map(({ row, column }) => addressOf(row, column)));
+          return headedCells(area, insideOf(spills, area))
+            .filter(({ row, column }) => places.has(addressOf(row, column)))
+            .map(({ row, column, role, unit }) => `${addressOf(row, column)} ${role} ${unit ?? ""}`)
+            .sort();
+        });
+      expect(rolesIn(`${language}/${name}`)).toEqual(rolesIn(name));
+    },
+  );
 });
 
 const wordings = {

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { oneLot } from "../../src/sample-books/one-lot";
 import { seasonBook } from "../../src/sample-books/season";
+import { sampleWordsIn } from "../../src/words/samples-in";
 import { workbook } from "../../src/workbook/schema";
 import type { Workbook } from "../../src/workbook/workbook";
 
@@ -45,7 +46,7 @@ test("what a browser keeps comes back with everything that a workbook can say", 
   expect(workbook.parse(kept)).toStrictEqual(full);
 });
 
-test.each([oneLot(), seasonBook()])("a sample passes through as it is", (book) => {
+test.each([oneLot(sampleWordsIn.en), seasonBook(sampleWordsIn.en)])("a sample passes through as it is", (book) => {
   expect(workbook.parse(structuredClone(book))).toEqual(book);
 });
 

@@ -1,13 +1,11 @@
 /** What the sheets of the book of a day share. */
-import { type Caution, deferral } from "../../core/cautions";
+import type { Caution } from "../../core/cautions";
+import type { PartsWords, SampleWords } from "../../words/samples";
 import type { PageSetup } from "../../workbook/workbook";
 import { columnHead, columnHeadLeft, input, label, remark, section, title, unit } from "../look";
 import type { SheetBuilder } from "../sheet-builder";
 
-export const invented =
-  "Wren Terrace is an invented farm, and every number here is invented. Type over the tinted cells.";
-
-export function heading({ put, height }: SheetBuilder, name: string, says = invented): void {
+export function heading({ put, height }: SheetBuilder, name: string, says: string): void {
   put("A1", name, title);
   height(1, 24);
   put("A2", says, remark);
@@ -46,14 +44,17 @@ export function heads({ put }: SheetBuilder, row: number, firstColumn: string, n
 }
 
 /** The cautions of a sheet, each in a line of its own, under everything else. */
-export function cautions({ put }: SheetBuilder, row: number, listed: readonly Caution[]): void {
-  for (const [index, { title: name, text }] of listed.entries()) put(`A${row + index}`, `${name}: ${text}`, remark);
-  put(`A${row + listed.length}`, deferral, remark);
+export function cautions({ put }: SheetBuilder, row: number, listed: readonly Caution[], words: SampleWords): void {
+  for (const [index, caution] of listed.entries()) {
+    const { title: name, text } = words.cautions[caution.id] ?? caution;
+    put(`A${row + index}`, words.told(name, text), remark);
+  }
+  put(`A${row + listed.length}`, words.deferral, remark);
 }
 
-export const page: PageSetup = {
+export const pageOf = ({ footer }: PartsWords): PageSetup => ({
   paper: "A4",
   landscape: true,
   fitToOnePageWide: true,
-  footer: "&LWren Terrace, invented&RPage &P of &N",
-};
+  footer,
+});

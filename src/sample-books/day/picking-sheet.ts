@@ -1,7 +1,8 @@
+import type { SampleWords } from "../../words/samples";
 import type { Sheet } from "../../workbook/workbook";
 import { answer, grams, input, label, percent, remark, result, span, unit, whole } from "../look";
 import { sheetBuilder } from "../sheet-builder";
-import { block, heading, heads, inputs, page } from "./parts";
+import { block, heading, heads, inputs, pageOf } from "./parts";
 import { picking } from "./places";
 
 const { firstRow, lastRow, budsRow, meanRow } = picking;
@@ -13,34 +14,35 @@ const samples = [
 ] as const;
 
 /** How many buds a wanted weight of tea takes, and how well the samples know it. */
-export function pickingSheet(): Sheet {
+export function pickingSheet(words: SampleWords): Sheet {
+  const said = words.day.picking;
   const builder = sheetBuilder("Picking");
   const { put, styleRest, widths } = builder;
-  heading(builder, "Picking: how many buds it takes");
-  heads(builder, 4, "A", ["Buds counted", "Weight, g", "100 buds, g"]);
+  heading(builder, said.title, words.parts.invented);
+  heads(builder, 4, "A", [said.counted, said.weight, said.hundred]);
   for (let row = firstRow; row <= lastRow; row += 1) {
     const sample = samples[row - firstRow];
     put(`A${row}`, sample?.[0] ?? null, { ...input(whole), align: "left" });
     put(`B${row}`, sample?.[1] ?? null, input(grams));
     put(`C${row}`, `=IF(AND(ISNUMBER(A${row}),ISNUMBER(B${row})),100*B${row}/A${row},"")`, result("0.00"));
   }
-  block(builder, "A13", "What is wanted", "B13:C13");
+  block(builder, "A13", said.wanted, "B13:C13");
   inputs(builder, 14, [
-    ["Finished tea", 400, grams, "g"],
-    ["Moisture of the leaf", 0.77, percent],
-    ["Moisture of the tea", 0.05, percent],
-    ["Dry matter lost", 0.03, percent],
-    ["Buds picked an hour, all", 2400, whole],
-    ["Know 100 buds to, either way", 0.1, "0.00", "g"],
+    [said.tea, 400, grams, said.grams],
+    [said.leafMoisture, 0.77, percent],
+    [said.teaMoisture, 0.05, percent],
+    [said.dryLoss, 0.03, percent],
+    [said.rate, 2400, whole],
+    [said.know, 0.1, "0.00", said.grams],
   ]);
-  put("E4", "Fresh leaf that it takes", label);
+  put("E4", said.fresh, label);
   put(
     picking.fresh,
     `=TEA.FRESHNEEDED(${picking.finished},${picking.freshMoisture},${picking.finishedMoisture},${picking.dryLoss})`,
     { ...answer, format: grams, align: "right" },
   );
-  put("G4", "g", unit);
-  heads(builder, budsRow - 1, "E", ["weight of 100", "low", "buds", "high", "picking time"]);
+  put("G4", said.grams, unit);
+  heads(builder, budsRow - 1, "E", [said.ofHundred, said.low, said.buds, said.high, said.time]);
   put(
     `E${budsRow}`,
     `=TEA.BUDCOUNT(A${firstRow}:A${lastRow},B${firstRow}:B${lastRow},${picking.fresh},${picking.rate})`,
@@ -48,19 +50,16 @@ export function pickingSheet(): Sheet {
   );
   styleRest(`F${budsRow}:H${budsRow}`, result(whole));
   styleRest(`I${budsRow}`, result(span));
-  put("E8", "The range is what the samples scatter. Buds grow heavier within days: count anew for each flush.", remark);
-  heads(builder, meanRow - 1, "E", ["mean", "low", "high", "standard error", "scatter", "readings", "needed"]);
+  put("E8", said.range, remark);
+  const { mean, low, high, error, scatter, readings, needed } = said;
+  heads(builder, meanRow - 1, "E", [mean, low, high, error, scatter, readings, needed]);
   put(`E${meanRow}`, `=TEA.SAMPLEMEAN(C${firstRow}:C${lastRow},${picking.halfWidth})`, {
     ...result("0.00"),
     align: "left",
   });
   styleRest(`F${meanRow}:I${meanRow}`, result("0.00"));
   styleRest(`J${meanRow}:K${meanRow}`, result(whole));
-  put(
-    "E11",
-    "Needed takes the scatter seen so far as the true one: take half of what is asked, and ask again.",
-    remark,
-  );
+  put("E11", said.neededSays, remark);
   widths(27, 11, 12, 3, 22, 10, 11, 14, 13, 10, 9);
-  return builder.sheet({ page });
+  return builder.sheet({ page: pageOf(words.parts) });
 }

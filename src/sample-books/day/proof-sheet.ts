@@ -1,8 +1,9 @@
+import type { DayWords, SampleWords } from "../../words/samples";
 import type { Sheet } from "../../workbook/workbook";
 import { clock, columnHead, input, label, result, span, whole } from "../look";
 import { type ProofLine, proofLines } from "../proof-lines";
 import { type SheetBuilder, sheetBuilder } from "../sheet-builder";
-import { block, heading, page } from "./parts";
+import { block, heading, pageOf } from "./parts";
 import { day, drying, on, packing, picking, stock } from "./places";
 
 const onDay = (reference: string): string => on("Day", reference);
@@ -16,25 +17,30 @@ const alike = { charges: "H6", firings: "I6:I8", rest: "J6", start: "K6" } as co
 /** The helper columns of the likely time: what is left, its logarithms and their importance. */
 const helper = { first: 13, last: 24 } as const;
 
-export function proofSheet(): Sheet {
+export function proofSheet(words: SampleWords): Sheet {
+  const { proof: said, stock: ofStock } = words.day;
   const builder = sheetBuilder("Proof");
   const { widths } = builder;
-  heading(
-    builder,
-    "Proof",
-    "The same answers by plain formulas, from what is typed on each sheet, without one TEA function.",
-  );
-  alikeRounds(builder);
-  likelyHelper(builder);
-  proofLines(builder, lines);
+  heading(builder, words.parts.proof.title, words.parts.proof.says);
+  alikeRounds(builder, said);
+  likelyHelper(builder, said);
+  const lines: readonly ProofLine[] = [
+    ...dayLines(said.day),
+    ...dryingLines(said.drying),
+    ...pickingLines(said.picking),
+    ...packingLines(said.packing),
+    ...stockLines(said.stock, said.stock.tea, stock.tea, stock.verdictRow, ofStock.directions),
+    ...stockLines(said.stock, said.stock.leaf, stock.leaf, stock.leafVerdictRow, ofStock.directions),
+  ];
+  proofLines(builder, lines, words.parts);
   widths(40, 16, 18, 12, 11, 3, 16, 12, 12, 12, 12);
-  return builder.sheet({ page });
+  return builder.sheet({ page: pageOf(words.parts) });
 }
 
-function alikeRounds(builder: SheetBuilder): void {
+function alikeRounds(builder: SheetBuilder, said: DayWords["proof"]): void {
   const { put } = builder;
-  block(builder, "G4", "One pan, three rounds that are alike", "H4:K4");
-  for (const [column, name] of Object.entries({ H: "charges", I: "firing", J: "rest", K: "start" })) {
+  block(builder, "G4", said.alike, "H4:K4");
+  for (const [column, name] of Object.entries({ H: said.charges, I: said.firing, J: said.rest, K: said.start })) {
     put(`${column}5`, name, columnHead);
   }
   put("H6", 12, input(whole));
@@ -50,9 +56,9 @@ const nth = (list: string, back: number): string => `INDEX(${list},${count}-${ba
 const [end, target] = [onDrying(drying.endWeight), onDrying(drying.targetWeight)];
 
 /** A row for each reading after the first: R = (W − E)/(W₁ − E), ln of the time, ln(−ln R), (R ln R)². */
-function likelyHelper(builder: SheetBuilder): void {
+function likelyHelper(builder: SheetBuilder, said: DayWords["proof"]): void {
   const { put } = builder;
-  block(builder, "G11", "What is left to lose, reading by reading", "H11:K11");
+  block(builder, "G11", said.left, "H11:K11");
   for (const [column, name] of Object.entries({ G: "R", H: "ln t", I: "ln(−ln R)", J: "(R ln R)²" })) {
     put(`${column}12`, name, columnHead);
   }
@@ -66,7 +72,7 @@ function likelyHelper(builder: SheetBuilder): void {
   }
   const column = (name: string): string => `${name}${helper.first}:${name}${helper.last}`;
   const sum = (...names: string[]): string => `SUMPRODUCT(${names.map(column).join(",")})`;
-  put("G26", "exponent", label);
+  put("G26", said.exponent, label);
   put(
     "H26",
     `=(${sum("J")}*${sum("J", "H", "I")}-${sum("J", "H")}*${sum("J", "I")})/(${sum("J")}*${sum("J", "H", "H")}-${sum("J", "H")}^2)`,
@@ -85,22 +91,22 @@ const totalOf = (column: string): string => `INDEX(${plan(column)},MATCH("total"
 const [leaf, load, charges] = [onDay(day.leaf), onDay(day.panLoad), onDay(day.charges)];
 const fewer = `INT(${leaf}/${load})`;
 
-const dayLines: readonly ProofLine[] = [
+const dayLines = (said: DayWords["proof"]["day"]): readonly ProofLine[] => [
   [
-    "Charges",
+    said.charges,
     charges,
     `MAX(IF(${leaf}/${fewer}-${load}<${load}-${leaf}/(${fewer}+1),${fewer},${fewer}+1),ROUNDUP(${leaf}/${onDay(day.maxLoad)},0))`,
   ],
-  ["Firings in all", totalOf("F"), `${charges}*COUNT(${onDay(day.firings)})`],
+  [said.firings, totalOf("F"), `${charges}*COUNT(${onDay(day.firings)})`],
   [
-    "Time of firing in all",
+    said.firingTime,
     `SUM(${plan("J")})-SUM(${plan("I")})-${totalOf("J")}+${totalOf("I")}`,
     `${charges}*SUM(${onDay(day.firings)})`,
   ],
-  ["End of the day", onDay(day.end), `MAX(${plan("J")})`],
-  ["Late, added up", `SUM(${plan("K")})-${totalOf("K")}`, `SUM(${plan("I")})-${totalOf("I")}-SUM(${plan("H")})`],
+  [said.end, onDay(day.end), `MAX(${plan("J")})`],
+  [said.late, `SUM(${plan("K")})-${totalOf("K")}`, `SUM(${plan("I")})-${totalOf("I")}-SUM(${plan("H")})`],
   [
-    "End of one pan with rounds that are alike",
+    said.alike,
     `INDEX(TEA.DAYPLAN(${alike.start},${alike.charges},${alike.firings},${alike.rest},1,,,FALSE),${alike.charges}*3+1,6)`,
     `K6+MAX(H6*3*I6,3*I6+2*J6+(H6-1)*I6)`,
   ],
@@ -110,12 +116,12 @@ const forecast = (column: string, row: number): string => onDrying(`${column}${r
 const dried = (moisture: string): string =>
   `${onDrying(drying.weight)}*(1-${onDrying(drying.moisture)})/(1-${onDrying(moisture)})`;
 
-const dryingLines: readonly ProofLine[] = [
-  ["Weight wanted", target, dried(drying.target)],
-  ["Weight it would end at", end, dried(drying.endMoisture)],
-  ["Early", forecast("E", drying.forecastRow), `MIN(${atLastPace},${likely})`],
-  ["Likely", forecast("F", drying.forecastRow), likely],
-  ["Late", forecast("G", drying.forecastRow), `MAX(${inStep(`((${end}+${target})/2)`)},${likely})`],
+const dryingLines = (said: DayWords["proof"]["drying"]): readonly ProofLine[] => [
+  [said.wanted, target, dried(drying.target)],
+  [said.end, end, dried(drying.endMoisture)],
+  [said.early, forecast("E", drying.forecastRow), `MIN(${atLastPace},${likely})`],
+  [said.likely, forecast("F", drying.forecastRow), likely],
+  [said.late, forecast("G", drying.forecastRow), `MAX(${inStep(`((${end}+${target})/2)`)},${likely})`],
 ];
 
 const [counts, sampled, hundreds] = ["A", "B", "C"].map((column) =>
@@ -131,23 +137,23 @@ const halfWidth = `TINV(1/20,COUNT(${hundreds})-1)*STDEV(${hundreds})/SQRT(COUNT
 const wide = onPicking(picking.halfWidth);
 const needed = mean("K");
 
-const pickingLines: readonly ProofLine[] = [
+const pickingLines = (said: DayWords["proof"]["picking"]): readonly ProofLine[] => [
   [
-    "Fresh leaf needed",
+    said.fresh,
     fresh,
     `${onPicking(picking.finished)}*(1-${onPicking(picking.finishedMoisture)})/((1-${onPicking(picking.freshMoisture)})*(1-${onPicking(picking.dryLoss)}))`,
   ],
-  ["Weight of 100 buds", buds("E"), `100*${one}`],
-  ["Buds, low", buds("F"), `${fresh}/(${one}+${margin})`],
-  ["Buds", buds("G"), `${fresh}/${one}`],
-  ["Buds, high", buds("H"), `${fresh}/(${one}-${margin})`],
-  ["Picking time", buds("I"), `${fresh}/${one}/${onPicking(picking.rate)}/24`],
-  ["Mean of 100 buds", mean("E"), `AVERAGE(${hundreds})`],
-  ["Its low end", mean("F"), `AVERAGE(${hundreds})-${halfWidth}`],
-  ["Its high end", mean("G"), `AVERAGE(${hundreds})+${halfWidth}`],
-  ["Its standard error", mean("H"), `STDEV(${hundreds})/SQRT(COUNT(${hundreds}))`],
+  [said.hundred, buds("E"), `100*${one}`],
+  [said.low, buds("F"), `${fresh}/(${one}+${margin})`],
+  [said.buds, buds("G"), `${fresh}/${one}`],
+  [said.high, buds("H"), `${fresh}/(${one}-${margin})`],
+  [said.time, buds("I"), `${fresh}/${one}/${onPicking(picking.rate)}/24`],
+  [said.mean, mean("E"), `AVERAGE(${hundreds})`],
+  [said.lowEnd, mean("F"), `AVERAGE(${hundreds})-${halfWidth}`],
+  [said.highEnd, mean("G"), `AVERAGE(${hundreds})+${halfWidth}`],
+  [said.error, mean("H"), `STDEV(${hundreds})/SQRT(COUNT(${hundreds}))`],
   [
-    "Samples needed: enough, and one fewer is not",
+    said.needed,
     needed,
     `IF(TINV(1/20,${needed}-1)*STDEV(${hundreds})<=${wide}*SQRT(${needed}),IF(TINV(1/20,MAX(1,${needed}-2))*STDEV(${hundreds})>${wide}*SQRT(${needed}-1),${needed},0),0)`,
   ],
@@ -165,53 +171,47 @@ const [stated, tolerance] = [onPacking(packing.nominal), onPacking(packing.toler
 const checked = (column: string): string => onPacking(`${column}${packing.checkRow}`);
 const shortBy = (times: number): string => `COUNTIF(${net},"<"&(${stated}-${times}*${tolerance}))`;
 
-const packingLines: readonly ProofLine[] = [
-  ["Fill of the first size", filled("F", 1), fill(packing.firstSize)],
-  ["Fill of the second size", filled("F", 2), fill(packing.lastSize)],
-  ["Tins of the second size", filled("G", 2), `INT((${tea}-${onPacking("B12")}*${filled("F", 1)})/${filled("F", 2)})`],
-  ["Tea left over", filled("I", 3), `${tea}-${filled("G", 1)}*${fill(12)}-${filled("G", 2)}*${fill(13)}`],
+const packingLines = (said: DayWords["proof"]["packing"]): readonly ProofLine[] => [
+  [said.first, filled("F", 1), fill(packing.firstSize)],
+  [said.second, filled("F", 2), fill(packing.lastSize)],
+  [said.tins, filled("G", 2), `INT((${tea}-${onPacking("B12")}*${filled("F", 1)})/${filled("F", 2)})`],
+  [said.left, filled("I", 3), `${tea}-${filled("G", 1)}*${fill(12)}-${filled("G", 2)}*${fill(13)}`],
   [
-    "Above what the tins state",
+    said.above,
     filled("J", 4),
     `${filled("G", 1)}*(${fill(12)}-${onPacking("A12")})+${filled("G", 2)}*(${fill(13)}-${onPacking("A13")})`,
   ],
-  ["Mean of the tins", checked("F"), `AVERAGE(${net})`],
-  ["Their scatter", checked("H"), `STDEV(${net})`],
-  ["Short", checked("I"), shortBy(1)],
+  [said.mean, checked("F"), `AVERAGE(${net})`],
+  [said.scatter, checked("H"), `STDEV(${net})`],
+  [said.short, checked("I"), shortBy(1)],
   [
-    "Verdict on the tins",
+    said.verdict,
     checked("E"),
     `IF(${shortBy(2)}>0,"a package short by more than twice the tolerance",IF(AVERAGE(${net})<${stated},"mean below the limit",IF(${shortBy(1)}/COUNT(${net})>1/40,"too many short by more than the tolerance","agrees")))`,
   ],
 ];
 
 function stockLines(
+  said: DayWords["proof"]["stock"],
   name: string,
   { firstRow, lastRow }: { firstRow: number; lastRow: number },
   verdictRow: number,
+  directions: DayWords["stock"]["directions"],
 ): ProofLine[] {
   const list = (column: string): string => onStock(`${column}${firstRow}:${column}${lastRow}`);
   /** A blank outturn is 0 and counts as 1. */
   const ratio = `((${list("D")}=0)+${list("D")})`;
-  const side = `((${list("B")}="opening")+(${list("B")}="in")-(${list("B")}="out")-(${list("B")}="closing"))`;
+  const { opening, in: comesIn, out, closing } = directions;
+  const side = `((${list("B")}="${opening}")+(${list("B")}="${comesIn}")-(${list("B")}="${out}")-(${list("B")}="${closing}"))`;
   const difference = `SUMPRODUCT(${side}*${list("C")}*${ratio})`;
   const error = `SQRT(SUMPRODUCT((${ratio}*${list("E")})^2+(${list("C")}*${list("F")})^2))`;
   return [
-    [`${name}: unaccounted for`, onStock(`K${verdictRow}`), difference],
-    [`${name}: its error`, onStock(`L${verdictRow}`), error],
+    [said.unaccounted(name), onStock(`K${verdictRow}`), difference],
+    [said.error(name), onStock(`L${verdictRow}`), error],
     [
-      `${name}: verdict`,
+      said.verdict(name),
       onStock(`H${verdictRow}`),
       `IF(ABS(${difference})<=NORMSINV(39/40)*${error},"agrees",IF(${difference}>0,"more in than out","more out than in"))`,
     ],
   ];
 }
-
-const lines: readonly ProofLine[] = [
-  ...dayLines,
-  ...dryingLines,
-  ...pickingLines,
-  ...packingLines,
-  ...stockLines("From the tea", stock.tea, stock.verdictRow),
-  ...stockLines("From the leaf", stock.leaf, stock.leafVerdictRow),
-];

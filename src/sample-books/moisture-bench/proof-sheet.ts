@@ -1,7 +1,8 @@
+import type { SampleWords } from "../../words/samples";
 import type { Sheet } from "../../workbook/workbook";
-import { heading, page } from "../day/parts";
+import { heading, pageOf } from "../day/parts";
 import { on } from "../day/places";
-import { proofLines } from "../proof-lines";
+import { type ProofLine, proofLines } from "../proof-lines";
 import { sheetBuilder } from "../sheet-builder";
 import { conversions, losses, oven, scale } from "./places";
 
@@ -23,41 +24,39 @@ const step = `(${d}^2/12*MAX(0,1-5.5*(${s}/${d})^2)^2)`;
 const error = (times: number, count: string): string => `SQRT(${times}*(${step}+${s}^2/${count})+${a}^2/3)`;
 
 /** The same answers by plain formulas. */
-export function proofSheet(): Sheet {
+export function proofSheet(words: SampleWords): Sheet {
+  const said = words.bench.proof;
   const builder = sheetBuilder("Proof");
-  heading(
-    builder,
-    "Proof",
-    "The same answers by plain formulas, from what is typed on each sheet, without one TEA function.",
-  );
-  proofLines(builder, [
+  heading(builder, words.parts.proof.title, words.parts.proof.says);
+  const lines: ProofLine[] = [
     ...[0, 1, 2, 3].map((index) => {
       const row = oven.firstRow + index;
       const [dish, full, dried] = ["A", "B", "C"].map((column) => onOven(`${column}${row}`));
-      return [`Moisture of dish ${index + 1}`, onOven(`D${row}`), `(${full}-${dried})/(${full}-${dish})`] as const;
+      return [said.dish(index + 1), onOven(`D${row}`), `(${full}-${dried})/(${full}-${dish})`] as const;
     }),
-    ["Mean that the dishes agree on", onOven("I5"), `AVERAGE(${moistures})`],
-    ["Mean of the basket", mean("F"), `AVERAGE(${moistures})`],
-    ["Its low end", mean("G"), `AVERAGE(${moistures})-${halfWidth(moistures)}`],
-    ["Its high end", mean("H"), `AVERAGE(${moistures})+${halfWidth(moistures)}`],
-    ["Its standard error", mean("I"), `STDEV(${moistures})/SQRT(COUNT(${moistures}))`],
+    [said.agreed, onOven("I5"), `AVERAGE(${moistures})`],
+    [said.basket, mean("F"), `AVERAGE(${moistures})`],
+    [said.low, mean("G"), `AVERAGE(${moistures})-${halfWidth(moistures)}`],
+    [said.high, mean("H"), `AVERAGE(${moistures})+${halfWidth(moistures)}`],
+    [said.error, mean("I"), `STDEV(${moistures})/SQRT(COUNT(${moistures}))`],
     [
-      "Dishes needed: enough, and one fewer is not",
+      said.needed,
       needed,
       `IF(TINV(1/20,${needed}-1)*STDEV(${moistures})<=${wanted}*SQRT(${needed}),IF(TINV(1/20,MAX(1,${needed}-2))*STDEV(${moistures})>${wanted}*SQRT(${needed}-1),${needed},0),0)`,
     ],
-    ["Mean of the bag", onScale("E5"), `AVERAGE(${readings})`],
-    ["Scatter of one reading", onScale("I5"), s],
-    ["Error of one reading", onScale("I9"), error(1, "1")],
-    ["Error of one reading, dish tared", onScale("I10"), error(2, "1")],
-    ["Error of the mean of several", onScale("I11"), error(1, n)],
-    ["Loss of the water", onLosses("F5"), `${W}*(1-${M}*${l})`],
-    ["Loss of the weight", onLosses("F6"), `${W}*(1-${l})`],
-    ["Loss in points", onLosses("F7"), `${W}*(1-${M})/(1-${M}+${l})`],
-    ["Moisture after the loss in points", onLosses("H7"), `${M}-${l}`],
-    ["Dry basis of the fourth moisture", onConversions("B9"), `${onConversions("A9")}/(1-${onConversions("A9")})`],
-    ["A jin", onConversions(`D${conversions.firstWeight}`), `${onConversions(`A${conversions.firstWeight}`)}*500`],
-    ["A hectare in mu", onConversions(`D${conversions.firstArea}`), `${onConversions(`A${conversions.firstArea}`)}*15`],
-  ]);
-  return builder.sheet({ page });
+    [said.bag, onScale("E5"), `AVERAGE(${readings})`],
+    [said.scatter, onScale("I5"), s],
+    [said.oneError, onScale("I9"), error(1, "1")],
+    [said.taredError, onScale("I10"), error(2, "1")],
+    [said.severalError, onScale("I11"), error(1, n)],
+    [said.ofWater, onLosses("F5"), `${W}*(1-${M}*${l})`],
+    [said.ofWeight, onLosses("F6"), `${W}*(1-${l})`],
+    [said.inPoints, onLosses("F7"), `${W}*(1-${M})/(1-${M}+${l})`],
+    [said.moistureThen, onLosses("H7"), `${M}-${l}`],
+    [said.dryBasis, onConversions("B9"), `${onConversions("A9")}/(1-${onConversions("A9")})`],
+    [said.jin, onConversions(`D${conversions.firstWeight}`), `${onConversions(`A${conversions.firstWeight}`)}*500`],
+    [said.hectare, onConversions(`D${conversions.firstArea}`), `${onConversions(`A${conversions.firstArea}`)}*15`],
+  ];
+  proofLines(builder, lines, words.parts);
+  return builder.sheet({ page: pageOf(words.parts) });
 }

@@ -1,3 +1,4 @@
+import type { OneLotWords } from "../../words/samples";
 import * as look from "../look";
 import type { SheetBuilder } from "../sheet-builder";
 import { firstRoundRow, roundColumns } from "./places";
@@ -15,4 +16,5 @@ export function heads({ put }: SheetBuilder, row: number, names: readonly string
 }
 
 /** The names of the rounds as headings that follow what is typed. */
-export const roundHeads = (): string[] => roundColumns.map((_, index) => `=A${firstRoundRow + index}&", g"`);
+export const roundHeads = ({ answers }: OneLotWords): string[] =>
+  roundColumns.map((_, index) => `=${answers.plan.round(`A${firstRoundRow + index}`)}`);

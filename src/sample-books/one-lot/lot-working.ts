@@ -1,6 +1,11 @@
+import { textInFormula } from "../../words/in-formula";
+import type { OneLotWords, SampleWords } from "../../words/samples";
 import * as look from "../look";
 import { once, type SheetBuilder } from "../sheet-builder";
+import { spilledTable } from "../spilled-table";
+import { inWords, saying, sayings } from "../words-of-cells";
 import { answersHeading, heads, roundHeads } from "./answer-parts";
+import { verdicts } from "./lot-answers";
 import {
   bandRow,
   eitherSideRow,
@@ -22,23 +27,25 @@ import { onSampleSheet, told } from "./sample-values";
 const { grams, percent } = look;
 
 /** How the answers come about: below them, for those who want to know. */
-export function lotWorking(builder: SheetBuilder): void {
-  freshMoisture(builder);
-  dryingSteps(builder);
-  finishedTea(builder);
-  eitherSide(builder);
+export function lotWorking(builder: SheetBuilder, words: SampleWords): void {
+  freshMoisture(builder, words.oneLot);
+  dryingSteps(builder, words);
+  finishedTea(builder, words);
+  eitherSide(builder, words.oneLot);
 }
 
-function freshMoisture(builder: SheetBuilder): void {
+function freshMoisture(builder: SheetBuilder, { answers, sample }: OneLotWords): void {
   const { put } = builder;
+  const said = answers.freshMoisture;
+  const { lot, used, median, mean, lowest, highest, pastLots } = said.heads;
   const past = `'Past lots'!$I$${firstPastRow}:$I$${lastPastRow}`;
-  answersHeading(builder, freshMoistureRow - 2, "Fresh moisture");
-  heads(builder, freshMoistureRow - 1, ["This lot", "used here", "median", "mean", "lowest", "highest", "past lots"]);
+  answersHeading(builder, freshMoistureRow - 2, said.heading);
+  heads(builder, freshMoistureRow - 1, [lot, used, median, mean, lowest, highest, pastLots]);
   put(
     `E${freshMoistureRow}`,
-    `=IF(ISBLANK(${given.freshMoisture}),"assumed, from past lots","measured")`,
+    `=IF(ISBLANK(${given.freshMoisture}),${textInFormula(said.assumed)},${textInFormula(said.measured)})`,
     look.answer,
-    "Nobody can see the moisture of a leaf. Without an oven test it is worked backwards from what your past lots became, and every answer below leans on it: see the table of one point either side.",
+    said.note,
   );
   put(found.freshMoisture, `=IF(ISBLANK(${given.freshMoisture}),${found.medianOfPastLots},${given.freshMoisture})`, {
     ...look.result(percent),
@@ -48,89 +55,85 @@ function freshMoisture(builder: SheetBuilder): void {
     put(`${"GHIJ"[index]}${freshMoistureRow}`, `=IF(COUNT(${past})=0,"",${name}(${past}))`, look.result(percent));
   }
   put(`K${freshMoistureRow}`, `=COUNT(${past})`, look.result(look.whole));
-  const sample = onSampleSheet(told.pastLots);
+  const still = onSampleSheet(told.pastLots);
   put(
     `E${freshMoistureRow + 1}`,
-    `=IF(AND(ISBLANK(${given.freshMoisture}),${sample}>0),${sample}&" of these past lots are the sample's: put in your own on the sheet Past lots, or measure.","")`,
+    `=IF(AND(ISBLANK(${given.freshMoisture}),${still}>0),${sample.pastLots(still)},"")`,
     look.mark,
   );
 }
 
-function dryingSteps(builder: SheetBuilder): void {
-  const { put, styleRest } = builder;
-  answersHeading(
-    builder,
-    stepsRow - 1,
-    "Drying steps of the whole lot",
-    "One formula that spills. It holds while only water leaves the leaf.",
-  );
-  put(
-    `E${stepsRow}`,
-    `=TEA.DRYINGSTEPS(${found.forPan},${found.forPanMoisture},${targets},${targetKinds},${roundNames})`,
-    look.columnHeadLeft,
-  );
+function dryingSteps(builder: SheetBuilder, words: SampleWords): void {
+  const { styleRest } = builder;
+  const { steps } = words.oneLot.answers;
+  answersHeading(builder, stepsRow - 1, steps.heading, steps.note);
+  const { forPan, forPanMoisture } = found;
+  spilledTable(builder, words, {
+    id: "DRYINGSTEPS",
+    given: [forPan, forPanMoisture, targets, targetKinds, roundNames],
+    at: `E${stepsRow}`,
+    first: saying(look.label, "start", words),
+  });
   const last = stepsRow + rounds + 1;
-  styleRest(`F${stepsRow}:K${stepsRow}`, look.columnHead);
-  styleRest(`E${stepsRow + 1}:E${last}`, look.label);
+  styleRest(`E${stepsRow + 1}`, saying(look.label, "start", words));
+  styleRest(`E${stepsRow + 2}:E${last}`, look.label);
   for (const [column, format] of Object.entries({ F: grams, G: percent, H: percent, I: grams, J: grams, K: percent })) {
     styleRest(`${column}${stepsRow + 1}:${column}${last}`, look.result(format));
   }
 }
 
-function finishedTea(builder: SheetBuilder): void {
+function finishedTea(builder: SheetBuilder, words: SampleWords): void {
   const { put, styleRest } = builder;
+  const said = words.oneLot.answers.finished;
   const { fresh, finished, finishedMoisture } = given;
   const lastStep = `G${stepsRow + rounds + 1}`;
-  answersHeading(builder, 59, "Finished tea");
-  put("E60", "Its moisture", look.label);
+  answersHeading(builder, 59, said.heading);
+  put("E60", said.moisture, look.label);
   put(
     found.finishedMoisture,
     `=IF(NOT(ISBLANK(${finishedMoisture})),${finishedMoisture},IF(${lastStep}="","",${lastStep}))`,
     look.result(percent),
   );
-  put("G60", `=IF(NOT(ISBLANK(${finishedMoisture}))," measured"," the target of the last round")`, look.remark);
-  heads(builder, bandRow - 1, ["", "low", "at no loss", "high"]);
-  put(
-    `E${bandRow}`,
-    "Weights that agree, g",
-    look.label,
-    "From the fresh weight, less the sift-outs, with the least and the most loss and two standard errors either side. It says what the weights allow, not whether the tea is good.",
-  );
+  const [measured, lastTarget] = [said.measured, said.lastTarget].map(textInFormula);
+  put("G60", `=IF(NOT(ISBLANK(${finishedMoisture})),${measured},${lastTarget})`, look.remark);
+  heads(builder, bandRow - 1, ["", said.low, said.atNoLoss, said.high]);
+  put(`E${bandRow}`, said.band, look.label, said.bandNote);
   put(`F${bandRow}`, `=TEA.FINISHEDBAND(${fresh},${bandArguments})`, look.result(grams));
   styleRest(`G${bandRow}:H${bandRow}`, look.result(grams));
-  put("E63", "Expected at the usual loss, g", look.label);
+  put("E63", said.expected, look.label);
   put(
     found.expected,
     `=TEA.FINISHEDWEIGHT(${found.forPan},${found.forPanMoisture},${found.finishedMoisture},${given.usualLoss})`,
     { ...look.result(grams), bold: true },
   );
-  put("E64", "Written down, g", look.label);
+  put("E64", said.writtenDown, look.label);
   put("F64", once([finished], finished), look.result(grams));
-  put("E65", "More than expected, g", look.label);
+  put("E65", said.more, look.label);
   put(
     found.difference,
     once([finished, found.expected], `${finished}-${found.expected}`),
     look.result("+0.0;-0.0;0.0"),
   );
-  put("E66", "Check", look.label);
+  put("E66", said.check, look.label);
   put(
     found.check,
     `=TEA.FINISHEDCHECK(${fresh},${found.freshMoisture},${finished},${bandArguments.slice(bandArguments.indexOf(",") + 1)})`,
     look.answer,
-    "agrees: the written weight lies between low and high.\nless lost than expected, more lost than expected: outside, look at the readings.\nmore dry matter out than came in: some reading is wrong.",
+    said.checkNote,
   );
-  put("E67", "Outturn", look.label);
+  if (words.inCells) put("G66", once([finished], `" "&${inWords(found.check, sayings(verdicts, words))}`), look.remark);
+  put("E67", said.outturn, look.label);
   put(found.outturn, `=TEA.OUTTURN(${fresh},${finished})`, look.result(percent));
-  put("E68", "Leaf ratio", look.label);
+  put("E68", said.leafRatio, look.label);
   put(found.leafRatio, `=TEA.LEAFRATIO(${fresh},${finished})`, look.result("0.00"));
-  put("G68", " fresh leaf for one of finished tea, by weight", look.remark);
-  put("E69", "Dry matter recovered", look.label);
+  put("G68", said.leafRatioIs, look.remark);
+  put("E69", said.recovery, look.label);
   put(
     found.recovery,
     `=TEA.DRYRECOVERY(${fresh},${found.freshMoisture},${finished},${found.finishedMoisture})`,
     look.result(percent),
   );
-  put("G69", " sift-outs count as lost here", look.remark);
+  put("G69", said.recoveryIs, look.remark);
 }
 
 /** What FINISHEDBAND and FINISHEDCHECK share after the fresh weight; the check takes the finished weight in between. */
@@ -146,20 +149,17 @@ const bandArguments = [
   given.finishedMoistureError,
 ].join(",");
 
-function eitherSide(builder: SheetBuilder): void {
+function eitherSide(builder: SheetBuilder, words: OneLotWords): void {
   const { put } = builder;
-  answersHeading(
-    builder,
-    eitherSideRow - 2,
-    "If the fresh moisture is one point off: what the first charge should read, and the finished lot",
-  );
-  heads(builder, eitherSideRow - 1, ["Fresh leaf", "moisture", ...roundHeads(), "finished, g"]);
+  const said = words.answers.eitherSide;
+  answersHeading(builder, eitherSideRow - 2, said.heading);
+  heads(builder, eitherSideRow - 1, [said.leaf, said.moisture, ...roundHeads(words), said.finished]);
   const load = `$F$${planRow}`;
   for (const [index, [name, points]] of (
     [
-      ["one point drier", -0.01],
-      ["as used here", 0],
-      ["one point wetter", 0.01],
+      [said.drier, -0.01],
+      [said.same, 0],
+      [said.wetter, 0.01],
     ] as const
   ).entries()) {
     const row = eitherSideRow + index;

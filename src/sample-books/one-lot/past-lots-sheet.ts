@@ -1,3 +1,4 @@
+import type { OneLotWords } from "../../words/samples";
 import type { Sheet } from "../../workbook/workbook";
 import { columnHead, columnHeadLeft, date, grams, input, percent, remark, result, title } from "../look";
 import { once, sheetBuilder } from "../sheet-builder";
@@ -16,43 +17,16 @@ export const pastLots: readonly (readonly [number, number, number, number, numbe
 ];
 
 /** The table behind the assumed fresh moisture. Rows beyond the lots are ready and wait. */
-export function pastLotsSheet(): Sheet {
+export function pastLotsSheet({ pastLots: said, footers }: OneLotWords): Sheet {
   const { put, widths, height, sheet } = sheetBuilder("Past lots");
-  put("A1", "Past lots", title);
-  put(
-    "A2",
-    "What each lot weighed, and the fresh moisture that its weights imply. Wren Terrace and its lots are invented.",
-    remark,
-  );
-  put(
-    "A3",
-    "Keep adding lots below: the tinted rows are ready, and a row waits until its finished weight is in.",
-    remark,
-  );
-  put("A5", "Lot", columnHeadLeft);
-  put("B5", "Picked", columnHead);
-  put("C5", "Fresh, g", columnHead);
-  put("D5", "After airing, g", columnHead);
-  put("E5", "Sift-outs, g", columnHead);
-  put("F5", "Finished, g", columnHead);
-  put(
-    "G5",
-    "Moisture finished",
-    columnHead,
-    "Of the finished tea, from an oven test. Use the same method for every lot.",
-  );
-  put(
-    "H5",
-    "Dry matter lost",
-    columnHead,
-    "Sift-outs and the usual loss in making together, as a share of the dry matter that came in. Airing takes water only, so sift-outs weighed after airing are their share of the aired leaf.",
-  );
-  put(
-    "I5",
-    "Fresh moisture",
-    columnHead,
-    "Worked backwards: the dry matter that ended in the tea, and what was lost on the way, must have been in the fresh leaf.",
-  );
+  put("A1", said.title, title);
+  put("A2", said.says, remark);
+  put("A3", said.more, remark);
+  put("A5", said.lot, columnHeadLeft);
+  const weights = { B: said.picked, C: said.fresh, D: said.aired, E: said.siftOuts, F: said.finished };
+  for (const [column, heading] of Object.entries(weights)) put(`${column}5`, heading, columnHead);
+  const others = { G: said.finishedMoisture, H: said.dryLoss, I: said.freshMoisture };
+  for (const [column, { heading, note }] of Object.entries(others)) put(`${column}5`, heading, columnHead, note);
   for (let row = firstPastRow; row <= lastPastRow; row += 1) {
     const [lot, picked, ...readings] = pastLots[row - firstPastRow] ?? [];
     put(`A${row}`, lot ?? null, { ...input("0"), align: "left" });
@@ -68,6 +42,6 @@ export function pastLotsSheet(): Sheet {
   height(1, 24);
   return sheet({
     frozenRows: 5,
-    page: { paper: "A4", landscape: true, fitToOnePageWide: true, footer: "&LPast lots, invented&RPage &P of &N" },
+    page: { paper: "A4", landscape: true, fitToOnePageWide: true, footer: footers.pastLots },
   });
 }

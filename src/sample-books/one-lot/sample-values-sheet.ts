@@ -1,3 +1,5 @@
+import { textInFormula } from "../../words/in-formula";
+import type { OneLotWords } from "../../words/samples";
 import type { Sheet } from "../../workbook/workbook";
 import { columnHead, columnHeadLeft, input, label, remark, result, title } from "../look";
 import { sheetBuilder } from "../sheet-builder";
@@ -10,40 +12,40 @@ import { cardCells, firstValueRow, sampleCells, sampleSheet, told } from "./samp
  * What the sample came with, beside what stands there now. Plain cells, so that any spreadsheet tells a maker's numbers
  * from the sample's, and paper too.
  */
-export function sampleValuesSheet(): Sheet {
+export function sampleValuesSheet(words: OneLotWords): Sheet {
+  const { values: said, footers } = words;
   const { put, widths, height, sheet } = sheetBuilder(sampleSheet);
   const lastCellRow = firstValueRow + sampleCells.length - 1;
   const lastRow = lastCellRow + pastLots.length;
   const range = (column: string, last = lastCellRow) => `${column}${firstValueRow}:${column}${last}`;
-  put("A1", "Which numbers are still the sample's", title);
-  put(
-    "A2",
-    "The invented values of Wren Terrace beside what stands there now. Where yours is the same, write x under Mine.",
-    remark,
-  );
-  put("A4", "On the sheet Lot", label);
+  const between = textInFormula(said.between);
+  put("A1", said.title, title);
+  put("A2", said.says, remark);
+  put("A4", said.onLot, label);
   put(told.stillSample, `=SUM(${range("F")})`, { ...result("0"), align: "left" });
-  put("A5", "Past lots", label);
+  put("A5", said.pastLots, label);
   put(told.pastLots, `=SUM(F${lastCellRow + 1}:F${lastRow})`, { ...result("0"), align: "left" });
-  put("A6", "Cells", label);
-  put(told.cells, `=TEXTJOIN(", ",TRUE,${range("G")})`, label);
-  put("A7", "On the card", label);
-  const onCard = cardCells.map((address) => `F${firstValueRow + sampleCells.indexOf(address)}`);
-  put(told.countOnCard, `=SUM(${onCard.join(",")})`, { ...result("0"), align: "left" });
-  put(told.onCard, `=TEXTJOIN(", ",TRUE,${range("H")})`, label);
+  put("A6", said.cells, label);
+  put(told.cells, `=TEXTJOIN(${between},TRUE,${range("G")})`, label);
+  put("A7", said.onCard, label);
+  const marksOnCard = cardCells.map((address) => `F${firstValueRow + sampleCells.indexOf(address)}`);
+  put(told.countOnCard, `=SUM(${marksOnCard.join(",")})`, { ...result("0"), align: "left" });
+  put(told.onCard, `=TEXTJOIN(${between},TRUE,${range("H")})`, label);
 
-  const heads = ["Cell", "What", "Now", "The sample's", "Mine", "Still", "Cells", "On the card"];
+  const { cell, what, now, samples, mine, still, cells, onCard } = said.heads;
+  const heads = [cell, what, now, samples, mine, still, cells, onCard];
   for (const [index, head] of heads.entries()) {
     put(`${"ABCDEFGH"[index]}${firstValueRow - 1}`, head, index < 2 || index > 5 ? columnHeadLeft : columnHead);
   }
+  const inputs = sampleInputs(words);
   for (const [index, address] of sampleCells.entries()) {
     const row = firstValueRow + index;
-    const given = sampleInputs.find((each) => each.address === address);
+    const given = inputs.find((each) => each.address === address);
     if (given === undefined) throw new Error(`the sheet Lot has no input in ${address}`);
     const number = result(given.style.format ?? "General");
     put(`A${row}`, address, label);
     put(`B${row}`, given.label, label);
-    put(`C${row}`, `=IF(ISBLANK(${onLot(address)}),"blank",${onLot(address)})`, number);
+    put(`C${row}`, `=IF(ISBLANK(${onLot(address)}),${textInFormula(said.blank)},${onLot(address)})`, number);
     put(`D${row}`, given.value, number);
     put(`E${row}`, null, { ...input(), align: "center" });
     put(`F${row}`, `=IF(AND(E${row}="",C${row}=D${row}),1,0)`, result("0"));
@@ -53,7 +55,7 @@ export function sampleValuesSheet(): Sheet {
   const fresh = `'Past lots'!$C$${firstPastRow}:$C$${lastPastRow}`;
   for (const [index, [lot, , weight]] of pastLots.entries()) {
     const row = lastCellRow + 1 + index;
-    put(`B${row}`, `Past lot ${lot}, fresh weight`, label);
+    put(`B${row}`, said.pastLot(lot), label);
     put(`C${row}`, `=IF(COUNTIF(${fresh},D${row})>0,D${row},"")`, result("0.0"));
     put(`D${row}`, weight, result("0.0"));
     put(`E${row}`, null, { ...input(), align: "center" });
@@ -63,6 +65,6 @@ export function sampleValuesSheet(): Sheet {
   height(1, 24);
   return sheet({
     frozenRows: firstValueRow - 1,
-    page: { paper: "A4", landscape: false, fitToOnePageWide: true, footer: "&LThe sample's values&RPage &P of &N" },
+    page: { paper: "A4", landscape: false, fitToOnePageWide: true, footer: footers.values },
   });
 }

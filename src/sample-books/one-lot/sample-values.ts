@@ -1,4 +1,5 @@
 /** How the book knows, in any spreadsheet, which of its numbers are still those that the sample came with. */
+import { textInFormula } from "../../words/in-formula";
 import { firstRoundRow, given, rounds } from "./places";
 
 export const sampleSheet = "Sample values";
@@ -35,7 +36,6 @@ const isStill = (address: string): string => {
   return `${onSampleSheet(`F${firstValueRow + place}`)}=1`;
 };
 
-/** A word behind the unit, for a formula. */
-export const sampleMark = (address: string): string => `IF(${isStill(address)},"  · sample","")`;
-/** The same in a cell of its own. */
-export const sampleMarkAlone = (address: string): string => `IF(${isStill(address)},"· sample","")`;
+/** A word for a formula, while the number of a cell is still the sample's. */
+export const sampleMark = (address: string, mark: string): string =>
+  `IF(${isStill(address)},${textInFormula(mark)},"")`;

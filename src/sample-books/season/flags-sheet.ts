@@ -1,20 +1,23 @@
+import type { SampleWords } from "../../words/samples";
 import type { Sheet } from "../../workbook/workbook";
 import { columnHead, columnHeadLeft, date, grams, percent, remark, result, title } from "../look";
 import { sheetBuilder } from "../sheet-builder";
+import { inWords } from "../words-of-cells";
 import { firstLotRow, inLot, lastFollowingRow, lots } from "./places";
 
 /** A lot above this stands at the upper edge of the chart, which would be flat if it went up to the swapped one. */
 export const topOfChart = 0.4;
 
 /** What the sheet Lots says of every lot, and what the charts and the second forecast take from it. */
-export function flagsSheet(): Sheet {
+export function flagsSheet(words: SampleWords): Sheet {
+  const said = words.season.flags;
   const { put, widths, height, sheet } = sheetBuilder("Flags");
-  put("A1", "Lot", columnHeadLeft);
-  put("B1", "Picked", columnHead);
-  for (const [index, heading] of ["outturn", "z"].entries()) put(`${"CD"[index]}1`, heading, columnHead);
-  put("E1", "flag", { ...columnHead, align: "center" });
+  put("A1", said.lot, columnHeadLeft);
+  put("B1", said.picked, columnHead);
+  for (const [index, heading] of [said.outturn, said.z].entries()) put(`${"CD"[index]}1`, heading, columnHead);
+  put("E1", said.flag, { ...columnHead, align: "center" });
   const [first, last] = [firstLotRow, lastFollowingRow];
-  const made = ["Chart: as usual", "Chart: flagged", "Fresh, unflagged", "Finished, unflagged"];
+  const made = [said.chartUsual, said.chartFlagged, said.fresh, said.finished];
   for (const [index, heading] of made.entries()) put(`${"FGHI"[index]}1`, heading, columnHead);
   for (let row = first; row <= last; row += 1) {
     const told = (column: string) => `=IF(${inLot(column)}="","",${inLot(column)})`;
@@ -24,21 +27,19 @@ export function flagsSheet(): Sheet {
     put(`B${row}`, `=N(${inLot(lots.picked)})`, result(`${date};;`));
     put(`C${row}`, told(lots.outturn), result(percent));
     put(`D${row}`, told(lots.z), result("0.0"));
-    put(`E${row}`, told(lots.flag), { ...result("General"), align: "center" });
+    put(`E${row}`, `=IF(${inLot(lots.flag)}="","",${inWords(inLot(lots.flag), words.inCells?.flags)})`, {
+      ...result("General"),
+      align: "center",
+    });
     put(`F${row}`, `=IFERROR(IF(OR(C${row}="",E${row}<>""),NA(),C${row}),NA())`, pale(percent));
     put(`G${row}`, `=IFERROR(IF(E${row}="",NA(),MIN(C${row},K$7)),NA())`, pale(percent));
     const unflagged = (column: string) => `=IFERROR(IF(OR(C${row}="",E${row}<>""),"",${inLot(column)}),"")`;
     put(`H${row}`, unflagged(lots.fresh), result(grams));
     put(`I${row}`, unflagged(lots.finished), result(grams));
   }
-  put("K1", "How unusual each lot is", title);
-  const notes = [
-    "z is how far a lot's outturn lies from the middle of the season, in usual distances.",
-    "Too far either way, for so many lots, is flagged: see Limit on Proof. The charts take the two columns after the flag:",
-    "#N/A there means that the lot stands in the other one, or has no outturn yet; charts pass over it.",
-  ];
-  for (const [index, note] of notes.entries()) put(`K${index + 2}`, note, remark);
-  put("K6", "Top of the chart: a lot above it stands at its upper edge", remark);
+  put("K1", said.title, title);
+  for (const [index, note] of said.notes.entries()) put(`K${index + 2}`, note, remark);
+  put("K6", said.top, remark);
   put("K7", topOfChart, { ...result(percent), align: "left" });
   widths(6, 12, 10, 9, 19, 16, 15, 17, 20, 3, 80);
   height(1, 24);
@@ -48,7 +49,7 @@ export function flagsSheet(): Sheet {
       paper: "A4",
       landscape: false,
       fitToOnePageWide: true,
-      footer: "&LFlags of an invented farm's lots&RPage &P of &N",
+      footer: said.footer,
       printArea: { row: 0, column: 0, rows: last, columns: 9 },
       repeatedRow: 0,
     },

@@ -1,66 +1,65 @@
-import type { Sheet } from "../../workbook/workbook";
+import type { SampleWords } from "../../words/samples";
+import type { Sheet, Style } from "../../workbook/workbook";
 import { columnHead, columnHeadLeft, date, grams, input, percent, remark, result, section, title } from "../look";
 import { sheetBuilder } from "../sheet-builder";
+import { textAs } from "../words-of-cells";
 import { springLots } from "./lots";
 import { closingRow, firstLotRow, lastLotRow, lots, onLots } from "./places";
 
 /** The book of lots: what is typed, and beside it what each lot made and whether to look at it. */
-export function lotsSheet(): Sheet {
+export function lotsSheet({ season: words, inCells }: SampleWords): Sheet {
+  const said = words.lots;
   const { put, styleRest, widths, height, sheet } = sheetBuilder("Lots");
   const headings: readonly (readonly [string, string?])[] = [
-    ["Lot"],
-    ["Picked"],
-    ["Plot"],
-    ["Remark", "Anything that tells the lot from others: rain on the leaf, coarse plucking, another picker."],
-    ["Fresh, g", "Straight from the baskets."],
-    ["Finished, g", "Leave it blank while the lot is in the making: nothing breaks."],
+    [said.lot],
+    [said.picked],
+    [said.plot],
+    [said.remark.heading, said.remark.note],
+    [said.fresh.heading, said.fresh.note],
+    [said.finished.heading, said.finished.note],
   ];
   for (const [index, [heading, note]] of headings.entries()) {
     put(`${"ABCDEF"[index]}1`, heading, columnHeadLeft, note);
   }
+  const headed = (style: Style, column: string): Style =>
+    inCells === undefined ? style : { ...style, format: textAs(inCells.columns[column] ?? column) };
   const book = springLots();
   for (let row = firstLotRow; row <= lastLotRow; row += 1) {
     const lot = book[row - firstLotRow];
     put(`A${row}`, lot?.number ?? null, { ...input("0"), align: "left" });
     put(`B${row}`, lot?.picked ?? null, { ...input(date), align: "left" });
-    put(`C${row}`, lot?.plot ?? null, input());
-    put(`D${row}`, lot?.remark || null, input());
+    put(`C${row}`, lot ? words.plots[lot.plot] : null, input());
+    put(`D${row}`, lot?.remark ? words.rain : null, input());
     put(`E${row}`, lot?.fresh ?? null, input(grams));
     put(`F${row}`, lot?.finished ?? null, input(grams));
   }
-  put(`A${closingRow}`, "The book ends here: put in more rows above this line.", remark);
+  put(`A${closingRow}`, said.ends, remark);
   put(
     `${lots.outturn}1`,
     `=TEA.LOTFLAGS(${[lots.fresh, lots.finished].map((column) => onLots(column).replace("Lots!", "")).join(",")})`,
-    { ...columnHead, color: "#24312a" },
-    "One formula that spills: it needs none in the rows, so that lots can be sorted, taken out and put in. Outturn is finished over fresh. A flag stands at lots whose z, the distance from the usual outturn, is farther than chance takes a lot of so large a book: it says look, and not wrong. Weigh again while the tea is there.",
+    // The formula stands beside the headings of the book, which stay when rows come and go; so its own spill with it.
+    headed({ ...columnHead, color: "#24312a" }, "outturn"),
+    said.flagsNote,
   );
-  styleRest("H1:H1", columnHead);
-  styleRest("I1:I1", { ...columnHead, align: "center" });
+  styleRest("H1:H1", headed(columnHead, "z"));
+  styleRest("I1:I1", headed({ ...columnHead, align: "center" }, "flag"));
   styleRest(`G${firstLotRow}:G${closingRow}`, result(percent));
   styleRest(`H${firstLotRow}:H${closingRow}`, result("0.0"));
   styleRest(`I${firstLotRow}:I${closingRow}`, { ...result("General"), align: "center" });
-  put("K1", "Wren Terrace, spring 2024", title);
-  const notes = [
-    "The farm is invented, and so is every lot and every number here.",
-    "Type over the tinted cells; the plain ones answer. Rows below the last lot are ready; put in, take out and sort as you like.",
-    "Two lots were weighed wrong, and one has its weights in each other's place: see the column flag.",
-    "The swapped one has an outturn above 100 %: no leaf makes more tea than it weighs.",
-    "The season by plots, the forecast and the charts stand on the sheet Season.",
-  ];
-  for (const [index, note] of notes.entries()) put(`K${index + 3}`, note, remark);
-  put("K9", "Mend a lot", section);
-  put("K10", "Type the right weight over the wrong one: flag, table, forecast and charts follow.", remark);
+  put("K1", said.title, title);
+  for (const [index, note] of said.notes.entries()) put(`K${index + 3}`, note, remark);
+  put("K9", said.mend, section);
+  put("K10", said.mendSays, remark);
   widths(6, 12, 14, 15, 11, 13, 11, 8, 19, 3, 90);
   height(1, 24);
   return sheet({
     frozenRows: 1,
-    tables: [{ name: "Lots_of_spring", area: { row: 0, column: 0, rows: lastLotRow, columns: headings.length } }],
+    tables: [{ name: said.table, area: { row: 0, column: 0, rows: lastLotRow, columns: headings.length } }],
     page: {
       paper: "A4",
       landscape: false,
       fitToOnePageWide: true,
-      footer: "&LWren Terrace, an invented farm: lots of spring 2024&RPage &P of &N",
+      footer: said.footer,
       printArea: { row: 0, column: 0, rows: lastLotRow, columns: 9 },
       repeatedRow: 0,
     },

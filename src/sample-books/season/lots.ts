@@ -5,7 +5,7 @@ export interface Lot {
   readonly number: number;
   /** As the spreadsheet counts days. */
   readonly picked: number;
-  readonly plot: string;
+  readonly plot: (typeof plots)[number]["name"];
   readonly remark: "" | "rain";
   readonly fresh: number;
   /** null while the lot is open. */

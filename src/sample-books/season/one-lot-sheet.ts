@@ -1,6 +1,9 @@
+import type { SampleWords, SeasonWords } from "../../words/samples";
 import type { Sheet } from "../../workbook/workbook";
 import { columnHead, columnHeadLeft, grams, input, label, percent, remark, result, section, title } from "../look";
 import { sheetBuilder } from "../sheet-builder";
+import { spilledTable } from "../spilled-table";
+import { inWords, sayings } from "../words-of-cells";
 import { springLots } from "./lots";
 import { lots, onLots } from "./places";
 
@@ -14,35 +17,24 @@ const fitRow = 29;
 export const verdictRow = fitRow + 7;
 
 /** One lot, weighing by weighing: where its grams went, and which reading does not fit the others. */
-export function oneLotSheet(): Sheet {
-  const { put, styleRest, merge, widths, height, sheet } = sheetBuilder("One lot");
-  put("A1", "One lot of the season, weighing by weighing", title);
-  put("A2", "Invented like all else here. Fresh and finished weight come from the book; the rest is typed.", remark);
-  put("A4", "Lot", label);
-  put(
-    "B4",
-    fittedLot,
-    { ...input("0"), align: "left" },
-    "Another number takes the fresh and finished weight of that lot: type its other weighings then.",
-  );
+export function oneLotSheet(words: SampleWords): Sheet {
+  const said = words.season.oneLot;
+  const builder = sheetBuilder("One lot");
+  const { put, styleRest, merge, widths, height, sheet } = builder;
+  put("A1", said.title, title);
+  put("A2", said.says, remark);
+  put("A4", said.lot.label, label);
+  put("B4", fittedLot, { ...input("0"), align: "left" }, said.lot.note);
 
-  put("A6", "What was read", section);
+  put("A6", said.read, section);
   styleRest("B6:I6", section);
-  const heads: readonly (readonly [string, string?])[] = [
-    ["Stage"],
-    ["Weight, g"],
-    ["Moisture", "Blank where none was measured: it is worked out from the weighings around it."],
-    ["± weight, g", "One standard error, as the scale's is."],
-    ["± moisture", "One standard error. Of a moisture judged by hand, one point or more is honest."],
-    ["Taken out, g", "Leaf taken out just before this weighing, at the moisture it has here."],
-    ["Its moisture"],
-    ["Dry matter lost", "What usually goes as dust and crumbs since the weighing before."],
-  ];
-  for (const [index, [heading, note]] of heads.entries()) {
+  const { stage, weight, moisture, weightError, moistureError, removed: out, removedMoisture, dryLoss } = said.heads;
+  const heads = [stage, weight, moisture, weightError, moistureError, out, removedMoisture, dryLoss];
+  for (const [index, { heading, note }] of heads.entries()) {
     put(`${"ABCDEFGH"[index]}7`, heading, index === 0 ? columnHeadLeft : columnHead, note);
   }
   const ofBook = (column: string) => `=IFERROR(INDEX(${onLots(column)},MATCH($B$4,${onLots("A")},0)),"")`;
-  for (const [index, stage] of stages().entries()) {
+  for (const [index, stage] of stages(said.stages).entries()) {
     const row = firstStage + index;
     put(`A${row}`, stage.name, input());
     if (stage.weight === undefined) put(`B${row}`, ofBook(index === 0 ? lots.fresh : lots.finished), result(grams));
@@ -55,46 +47,45 @@ export function oneLotSheet(): Sheet {
     put(`H${row}`, stage.dryLoss, input(percent));
   }
   const range = (column: string) => `${column}${firstStage}:${column}${lastStage}`;
-  const [names, weights, moistures, removed, removedMoistures] = ["A", "B", "C", "F", "G"].map(range);
+  const [names, weights, moistures, removed, removedMoistures] = ["A", "B", "C", "F", "G"].map(range) as [
+    string,
+    string,
+    string,
+    string,
+    string,
+  ];
 
-  put("A15", "Where the grams went", section);
+  put("A15", said.grams, section);
   styleRest("B15:J15", section);
-  put(
-    "A16",
-    "Unaccounted is dry matter: above 0 it went with no one's book, below 0 there is more than there was before.",
-    remark,
-  );
-  put(
-    `A${balanceRow}`,
-    `=TEA.STAGEBALANCE(${[names, weights, moistures, removed, removedMoistures].join(",")})`,
-    columnHeadLeft,
-  );
-  styleRest(`B${balanceRow}:H${balanceRow}`, columnHead);
-  // A little space before the notes, which follow numbers.
-  styleRest(`I${balanceRow}:I${balanceRow}`, { ...columnHeadLeft, format: '"  "@' });
+  put("A16", said.unaccounted, remark);
+  spilledTable(builder, words, {
+    id: "STAGEBALANCE",
+    given: [names, weights, moistures, removed, removedMoistures],
+    at: `A${balanceRow}`,
+    // A little space before the notes, which follow numbers.
+    heads: { note: { ...columnHeadLeft, format: '"  "@' } },
+  });
   styleRest(`I${balanceRow + 1}:I${balanceRow + 7}`, { ...label, format: '"  "@' });
-  styleRest(`J${balanceRow}:J${balanceRow}`, columnHead);
   styleRest(`J${balanceRow + 1}:J${balanceRow + 7}`, result(grams));
   for (const [index, format] of [grams, percent, grams, grams, grams, grams, percent].entries()) {
     const column = "BCDEFGH"[index];
     styleRest(`${column}${balanceRow + 1}:${column}${balanceRow + 7}`, result(format));
   }
 
-  put("A26", "The readings that would balance", section);
+  put("A26", said.fit, section);
   styleRest("B26:I26", section);
-  put("A27", `=IF(A${verdictRow}="","",A${verdictRow})`, { bold: true, wrap: true, color: "#24312a" });
+  put("A27", `=IF(A${verdictRow}="","",${inWords(`A${verdictRow}`, sayings(verdicts, words))})`, {
+    bold: true,
+    wrap: true,
+    color: "#24312a",
+  });
   styleRest("B27:I27", { wrap: true });
   merge("A27:I27");
   height(27, 28);
-  put(
-    "A28",
-    "The last row holds that verdict once more, γ, the degrees of freedom, and how often honest readings differ by as much.",
-    remark,
-  );
+  put("A28", said.fitSays, remark);
   const errors = ["D", "E"].map(range);
   const fit = [names, weights, moistures, ...errors, removed, removedMoistures, range("H")];
-  put(`A${fitRow}`, `=TEA.BALANCEFIT(${fit.join(",")})`, columnHeadLeft);
-  styleRest(`B${fitRow}:F${fitRow}`, columnHead);
+  spilledTable(builder, words, { id: "BALANCEFIT", given: fit, at: `A${fitRow}` });
   for (const [index, format] of [grams, grams, percent, percent, "0.0"].entries()) {
     const column = "BCDEF"[index];
     styleRest(`${column}${fitRow + 1}:${column}${verdictRow - 1}`, result(format));
@@ -109,10 +100,13 @@ export function oneLotSheet(): Sheet {
       paper: "A4",
       landscape: true,
       fitToOnePageWide: true,
-      footer: "&LWren Terrace, an invented farm: one lot&RPage &P of &N",
+      footer: said.footer,
     },
   });
 }
+
+/** What the fit says where it names no stage. */
+const verdicts = ["agrees", "nothing to balance yet", "does not balance: no single row stands out"] as const;
 
 interface Stage {
   readonly name: string;
@@ -129,7 +123,7 @@ interface Stage {
 const rounded = (value: number, step: number): number => Number((Math.round(value / step) * step).toFixed(4));
 
 /** Weighings that balance with the lot's in the book, but for one: the moisture after the second firing is read low. */
-function stages(): Stage[] {
+function stages(names: SeasonWords["oneLot"]["stages"]): Stage[] {
   const lot = springLots().find(({ number }) => number === fittedLot);
   if (!lot || lot.finished === null) throw new Error("the lot to fit must be a finished one");
   const finishedMoisture = 0.052;
@@ -146,15 +140,15 @@ function stages(): Stage[] {
   return [
     {
       ...readBy,
-      name: "fresh",
+      name: names.fresh,
       moisture: rounded(1 - dryFresh / lot.fresh + 0.004, 0.001),
       moistureError: 0.01,
       dryLoss: 0,
     },
-    { ...readBy, name: "aired", weight: rounded(aired, 0.1), moisture: null, dryLoss: losses.airing },
+    { ...readBy, name: names.aired, weight: rounded(aired, 0.1), moisture: null, dryLoss: losses.airing },
     {
       ...readBy,
-      name: "for the pan",
+      name: names.forPan,
       weight: rounded(forPan, 0.1),
       moisture: null,
       removed: rounded(aired - forPan, 0.1),
@@ -163,21 +157,21 @@ function stages(): Stage[] {
     },
     {
       ...readBy,
-      name: "first firing",
+      name: names.first,
       weight: rounded(dryAfterFirst / (1 - 0.62), 0.1),
       moisture: 0.611,
       dryLoss: losses.first,
     },
     {
       ...readBy,
-      name: "second firing",
+      name: names.second,
       weight: rounded(dryAfterSecond / (1 - 0.43), 0.1),
       moisture: rounded(0.43 - misread, 0.001),
       dryLoss: losses.second,
     },
     {
       ...readBy,
-      name: "finished",
+      name: names.finished,
       moisture: finishedMoisture,
       weightError: 0.2,
       moistureError: 0.003,

@@ -1,3 +1,4 @@
+import type { SeasonWords } from "../../words/samples";
 import type { Sheet } from "../../workbook/workbook";
 import { columnHead, columnHeadLeft, remark, result, title } from "../look";
 import { sheetBuilder } from "../sheet-builder";
@@ -26,36 +27,13 @@ const number = result("0.000000");
 const tally = result("0");
 
 /** What the sheet Proof adds up, a row for each lot, by plain arithmetic from the sheet Lots. */
-export function proofByLotSheet(): Sheet {
+export function proofByLotSheet(said: SeasonWords["byLot"]): Sheet {
   const { put, widths, height, sheet } = sheetBuilder("Proof, lot by lot");
-  const headings = [
-    "Lot",
-    "lot",
-    "open",
-    "left out",
-    "ln outturn",
-    "distance",
-    "z",
-    "z of TEA",
-    "difference",
-    "flag",
-    "flag of TEA",
-    "differs",
-    "unflagged",
-    "residual²",
-    "unflagged",
-    "t, term",
-    "unflagged",
-    "plot",
-    "fresh",
-    "finished",
-    "outturn",
-    "unflagged",
-  ];
-  for (const [index, heading] of headings.entries()) {
-    const isWords = heading.startsWith("flag");
-    const style = index === 0 ? columnHeadLeft : isWords ? { ...columnHead, align: "center" as const } : columnHead;
-    put(`${"ABCDEFGHIJKLMNOPQRSTUV"[index]}1`, heading, style);
+  const headings = Object.entries(said.heads);
+  for (const [column, heading] of headings) {
+    const isWords = column === "J" || column === "K";
+    const style = column === "A" ? columnHeadLeft : isWords ? { ...columnHead, align: "center" as const } : columnHead;
+    put(`${column}1`, heading, style);
   }
   // Blanks are told from numbers with ISNUMBER: to some programs a 0 equals an empty text. A row with a mistake in it has
   // an error on the other sheets, and nothing here.
@@ -99,12 +77,8 @@ export function proofByLotSheet(): Sheet {
       put(`${proved.terms[index]}${row}`, `=${term(row, index)}`, number);
     }
   }
-  put("X1", "Lot by lot", title);
-  const notes = [
-    "For the sheet Proof: plain arithmetic from the sheet Lots, without one TEA function, beside the answers.",
-    "The columns t, term are the series of Student's t: the worksheet's own quantile is good to nine digits in some programs.",
-  ];
-  for (const [index, note] of notes.entries()) put(`X${index + 2}`, note, remark);
+  put("X1", said.title, title);
+  for (const [index, note] of said.notes.entries()) put(`X${index + 2}`, note, remark);
   widths(5, 5, 6, 8, 11, 11, 12, 12, 10, 18, 18, 8, 10, 11, 11, 10, 10, 12, 9, 9, 11, 11, 3, 90);
   height(1, 24);
   return sheet({
@@ -113,7 +87,7 @@ export function proofByLotSheet(): Sheet {
       paper: "A4",
       landscape: true,
       fitToOnePageWide: true,
-      footer: "&LProof, lot by lot, invented numbers&RPage &P of &N",
+      footer: said.footer,
       printArea: { row: 0, column: 0, rows: lastFollowingRow, columns: headings.length },
       repeatedRow: 0,
     },

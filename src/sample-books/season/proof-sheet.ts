@@ -1,6 +1,9 @@
+import { textInFormula } from "../../words/in-formula";
+import type { SampleWords, SeasonWords } from "../../words/samples";
 import type { Sheet } from "../../workbook/workbook";
 import { answer, columnHead, columnHeadLeft, label, remark, result, section, title } from "../look";
-import { sheetBuilder } from "../sheet-builder";
+import { type SheetBuilder, sheetBuilder } from "../sheet-builder";
+import { saying } from "../words-of-cells";
 import { byLot, largestDifference, season } from "./places";
 import { proved } from "./proof-by-lot-sheet";
 
@@ -10,65 +13,64 @@ const columns = ["B", "C", "D", "E", "F", "G", "H", "I", "J", "K"] as const;
 const plotRows = season.lastPlotRow - season.firstPlotRow + 1;
 
 /** The same season, flags and forecast from the lots alone, in functions that every worksheet knows. */
-export function proofSheet(): Sheet {
+export function proofSheet(words: SampleWords): Sheet {
+  const said = words.season.proof;
   const builder = sheetBuilder("Proof");
   const { put, widths, height, sheet } = builder;
-  put("A1", "Proof", title);
-  put("A2", "The same numbers from the sheet Lots alone, by plain arithmetic, without one TEA function.", remark);
-  put("A3", "Largest difference", { ...label, bold: true });
-  const plain = seasonBlock(builder, 5, "By plain arithmetic", plainSeason);
-  const told = seasonBlock(builder, 17, "By TEA.SEASONTABLE", toldSeason);
-  const differences = seasonBlock(builder, 29, "Difference", (column, row, place) => {
-    const [one, other] = [`${column}${plain + place}`, `${column}${told + place}`];
-    return row === 0 ? "" : `IF(OR(ISNUMBER(${one}),ISNUMBER(${other})),ABS(${one}-${other}),"")`;
+  put("A1", said.title, title);
+  put("A2", said.says, remark);
+  put("A3", said.largest, { ...label, bold: true });
+  const plain = seasonBlock(builder, words, { top: 5, name: said.plain, formula: plainSeason });
+  const told = seasonBlock(builder, words, { top: 17, name: said.told, formula: toldSeason });
+  const differences = seasonBlock(builder, words, {
+    top: 29,
+    name: said.difference,
+    isDifference: true,
+    formula: (column, row, place) => {
+      const [one, other] = [`${column}${plain + place}`, `${column}${told + place}`];
+      return row === 0 ? "" : `IF(OR(ISNUMBER(${one}),ISNUMBER(${other})),ABS(${one}-${other}),"")`;
+    },
   });
-  flags(builder);
-  forecast(builder);
+  flags(builder, said);
+  forecast(builder, said);
   const all = `B${differences}:K${differences + plotRows},B50:B51,B74:C76`;
   put(largestDifference, `=MAX(${all})`, { ...small, bold: true });
-  put(
-    "C3",
-    '=IF(ISNUMBER(B3),IF(B3<1/10^9,"every answer agrees to nine decimals","look below for the number that differs"),"look below for the error")',
-    remark,
-  );
+  const [agrees, differs, fails] = [said.agrees, said.differs, said.fails].map(textInFormula);
+  put("C3", `=IF(ISNUMBER(B3),IF(B3<1/10^9,${agrees},${differs}),${fails})`, remark);
   widths(38, 16, 16, 13, 15, 14, 12, 13, 14, 18, 17);
   height(1, 24);
   // So that the second part begins a page of its own on paper.
   height(41, 60);
   return sheet({
-    page: { paper: "A4", landscape: true, fitToOnePageWide: true, footer: "&LProof, invented numbers&RPage &P of &N" },
+    page: { paper: "A4", landscape: true, fitToOnePageWide: true, footer: said.footer },
   });
 }
 
 /** A formula for each number of a plot: `row` counts from 1, 0 is the total; `place` is its line in the block. */
 type Formula = (column: (typeof columns)[number], row: number, place: number, line: number) => string;
 
+interface Block {
+  readonly top: number;
+  readonly name: string;
+  readonly formula: Formula;
+  readonly isDifference?: boolean;
+}
+
 /** The season as a table of plain cells; gives the line of its first plot. */
-function seasonBlock({ put, styleRest }: ReturnType<typeof sheetBuilder>, top: number, name: string, formula: Formula) {
-  const heads = [
-    "lots",
-    "open",
-    "left out",
-    "fresh",
-    "finished",
-    "outturn",
-    "leaf ratio",
-    "area",
-    "finished per area",
-    "share of finished",
-  ];
+function seasonBlock({ put, styleRest }: SheetBuilder, words: SampleWords, block: Block): number {
+  const { top, name, formula, isDifference = false } = block;
+  const said = words.season.proof;
   put(`A${top}`, name, section);
   styleRest(`B${top}:K${top}`, section);
-  put(`A${top + 1}`, "Plot", columnHeadLeft);
-  for (const [index, column] of columns.entries()) put(`${column}${top + 1}`, heads[index] ?? null, columnHead);
+  put(`A${top + 1}`, said.plot, columnHeadLeft);
+  for (const column of columns) put(`${column}${top + 1}`, said.heads[column], columnHead);
   const first = top + 2;
   for (let place = 0; place <= plotRows; place += 1) {
     const line = first + place;
     const isTotal = place === plotRows;
     const plot = `Season!A${season.firstPlotRow + place}`;
-    put(`A${line}`, isTotal ? "total" : `=IF(${plot}="","",${plot})`, isTotal ? answer : label);
+    put(`A${line}`, isTotal ? "total" : `=IF(${plot}="","",${plot})`, isTotal ? saying(answer, "total", words) : label);
     for (const column of columns) {
-      const isDifference = name === "Difference";
       const text = isDifference
         ? formula(column, 1, place, line)
         : formula(column, isTotal ? 0 : place + 1, place, line);
@@ -128,43 +130,37 @@ const toldSeason: Formula = (column, row, place, line) => {
 };
 
 /** A name, what it is worked out from, and where it stands. */
-function line(
-  { put }: ReturnType<typeof sheetBuilder>,
-  row: number,
-  name: string,
-  formulas: readonly string[],
-  style = number,
-) {
+function line({ put }: SheetBuilder, row: number, name: string, formulas: readonly string[], style = number) {
   put(`A${row}`, name, label);
   for (const [index, formula] of formulas.entries()) put(`${"BC"[index]}${row}`, `=${formula}`, style);
 }
 
-function flags(builder: ReturnType<typeof sheetBuilder>): void {
+function flags(builder: SheetBuilder, said: SeasonWords["proof"]): void {
   const { put, styleRest } = builder;
-  put("A42", "Flags", section);
+  put("A42", said.flags, section);
   styleRest("B42:K42", section);
-  put("A43", "From ln(finished / fresh) of every lot with both weights, on the sheet Proof, lot by lot.", remark);
+  put("A43", said.flagsSay, remark);
   const distances = byLot(proved.distance);
-  line(builder, 45, "Lots", [`COUNT(${byLot(proved.logOutturn)})`], result("0"));
-  line(builder, 46, "Median", [`MEDIAN(${byLot(proved.logOutturn)})`]);
-  line(builder, 47, "Median distance from it", [`MEDIAN(${distances})`]);
+  line(builder, 45, said.lots, [`COUNT(${byLot(proved.logOutturn)})`], result("0"));
+  line(builder, 46, said.median, [`MEDIAN(${byLot(proved.logOutturn)})`]);
+  line(builder, 47, said.medianDistance, [`MEDIAN(${distances})`]);
   const unit = `IF(B47>1/10^12,B47/0.6745,IF(AVERAGE(${distances})>1/10^12,1.253314*AVERAGE(${distances}),0))`;
-  line(builder, 48, "Distance that counts as z = 1", [unit]);
+  line(builder, 48, said.unit, [unit]);
   const even = "(B45-MOD(B45,2))";
   const factor = `EXP((4.15+LN(${even})^2/6)/${even})`;
   // Where most lots are alike the mean distance stands in, and the limit that is often advised.
-  line(builder, 49, "Limit for so many lots", [`IF(B47>1/10^12,NORMSINV((1+0.95^(1/B45))/2)*${factor},3.5)`]);
-  line(builder, 50, "Largest difference of z", [`MAX(${byLot(proved.zDifference)})`], small);
-  line(builder, 51, "Flags that differ", [`SUM(${byLot(proved.flagDiffers)})`], result("0"));
+  line(builder, 49, said.limit, [`IF(B47>1/10^12,NORMSINV((1+0.95^(1/B45))/2)*${factor},3.5)`]);
+  line(builder, 50, said.zDifference, [`MAX(${byLot(proved.zDifference)})`], small);
+  line(builder, 51, said.flagsDiffer, [`SUM(${byLot(proved.flagDiffers)})`], result("0"));
 }
 
 /** Both forecasts side by side: all lots, and those without a flag. */
-function forecast(builder: ReturnType<typeof sheetBuilder>): void {
+function forecast(builder: SheetBuilder, said: SeasonWords["proof"]): void {
   const { put, styleRest } = builder;
-  put("A53", "Forecast", section);
+  put("A53", said.forecast, section);
   styleRest("B53:K53", section);
-  put("B54", "all lots", columnHead);
-  put("C54", "unflagged", columnHead);
+  put("B54", said.allLots, columnHead);
+  put("C54", said.unflagged, columnHead);
   const both = (formula: (column: "B" | "C", index: 0 | 1) => string) => [formula("B", 0), formula("C", 1)];
   const counts = [proved.isLot, proved.isUnflagged] as const;
   const today = `Season!$${season.today.replace(/\d/, "$$$&")}`;
@@ -173,58 +169,58 @@ function forecast(builder: ReturnType<typeof sheetBuilder>): void {
   line(
     builder,
     55,
-    "Σ fresh",
+    said.sumFresh,
     both((_, index) => sum(proved.fresh, index)),
   );
   line(
     builder,
     56,
-    "Σ finished / Σ fresh",
+    said.ratio,
     both((column, index) => `${sum(proved.finished, index)}/${column}55`),
   );
   line(
     builder,
     57,
-    "Lots",
+    said.lots,
     both((_, index) => `SUM(${byLot(counts[index])})`),
     result("0"),
   );
   line(
     builder,
     58,
-    "Scatter s",
+    said.scatter,
     both((column, index) => `SQRT(SUM(${byLot(proved.residuals[index])})/(${column}57-1))`),
   );
   line(
     builder,
     59,
-    "Degrees of freedom",
+    said.degrees,
     both((column) => `${column}57-1`),
     result("0"),
   );
   line(
     builder,
     60,
-    "Student's t, the worksheet's",
+    said.worksheetT,
     both((column) => `TINV(1-${confidence},${column}59)`),
   );
-  put("D60", "  the three lines below mend its last digits by one step of Newton's method", remark);
+  put("D60", said.newton, remark);
   line(
     builder,
     61,
-    "its sine",
+    said.sine,
     both((column) => `${column}60/SQRT(${column}60^2+${column}59)`),
   );
   line(
     builder,
     62,
-    "its cosine, squared",
+    said.cosine,
     both((column) => `${column}59/(${column}60^2+${column}59)`),
   );
   line(
     builder,
     63,
-    "how often within ±t",
+    said.within,
     both((column, index) => {
       const series = `${column}61*SUM(${byLot(proved.terms[index])})`;
       return `IF(MOD(${column}59,2)=1,2/PI()*(ATAN(${column}60/SQRT(${column}59))+${series}),${series})`;
@@ -235,57 +231,58 @@ function forecast(builder: ReturnType<typeof sheetBuilder>): void {
   line(
     builder,
     64,
-    "Student's t",
+    said.t,
     both((column) => `${column}60+(${confidence}-${column}63)/(2*${density(column)})`),
   );
   const blank = (expression: string) => `IF(${today}="","",${expression})`;
   line(
     builder,
     65,
-    "Margin",
+    said.margin,
     both((column) => blank(`IF(${column}58=0,0,${column}64*${column}58*SQRT(${today}+${today}^2/${column}55))`)),
   );
   line(
     builder,
     66,
-    "Low",
+    said.low,
     both((column) => blank(`MAX(0,MIN(${column}56*${today}-${column}65,${column}79*${today}-${column}81))`)),
   );
   line(
     builder,
     67,
-    "Expected",
+    said.expected,
     both((column) => blank(`${column}56*${today}`)),
   );
   line(
     builder,
     68,
-    "High",
+    said.high,
     both((column) => blank(`MIN(${today},MAX(${column}56*${today}+${column}65,${column}79*${today}+${column}81))`)),
   );
-  for (const [index, name] of ["low", "expected", "high"].entries()) {
+  const { low, expected, high } = said.byFunction;
+  for (const [index, name] of [low, expected, high].entries()) {
     const told = both((_, from) => blank(`Season!${season.forecastColumns[index]}${season.forecastRows[from]}`));
-    line(builder, 70 + index, `By TEA.FINISHEDFORECAST, ${name}`, told);
+    line(builder, 70 + index, said.forecastTold(name), told);
     const difference = both((column) => blank(`ABS(${column}${66 + index}-${column}${70 + index})`));
-    line(builder, 74 + index, `Difference, ${name}`, difference, small);
+    line(builder, 74 + index, said.forecastDifference(name), difference, small);
   }
-  put("A78", "If lots scatter by the same share whatever their size", remark);
+  put("A78", said.sameShare, remark);
   line(
     builder,
     79,
-    "Mean outturn, each lot counted alike",
+    said.meanOutturn,
     both((_, index) => `AVERAGE(${byLot(proved.shares[index])})`),
   );
   line(
     builder,
     80,
-    "Its standard deviation",
+    said.deviation,
     both((_, index) => `STDEV(${byLot(proved.shares[index])})`),
   );
   line(
     builder,
     81,
-    "Margin",
+    said.margin,
     both((column) => blank(`IF(${column}80=0,0,${column}64*${column}80*${today}*SQRT(1+1/${column}57))`)),
   );
 }

@@ -1,3 +1,5 @@
+import { textInFormula } from "../../words/in-formula";
+import type { SampleWords, SeasonWords } from "../../words/samples";
 import type { Chart, Sheet } from "../../workbook/workbook";
 import {
   answer,
@@ -13,6 +15,7 @@ import {
   title,
 } from "../look";
 import { sheetBuilder } from "../sheet-builder";
+import { spilledTable } from "../spilled-table";
 import { topOfChart } from "./flags-sheet";
 import { plots, springLots } from "./lots";
 import { lots, onFlags, onLots, season } from "./places";
@@ -21,74 +24,62 @@ const { headRow, firstPlotRow, lastPlotRow, lastTableRow, firstColumn, columns, 
 const perArea = "0.00";
 
 /** What the season gave by plots, what today's leaf will make, and two charts. */
-export function seasonSheet(): Sheet {
-  const { put, styleRest, widths, height, sheet } = sheetBuilder("Season");
-  put("A1", "The season at Wren Terrace", title);
-  put(
-    "A2",
-    "Wren Terrace is an invented farm, and every number here is invented. It all comes from the sheet Lots.",
-    remark,
-  );
-  put(
-    "A3",
-    "Weights in g, land in m², so finished per area is in g for each m². A plot that is new in the book joins the list below: give its land.",
-    remark,
-  );
+export function seasonSheet(words: SampleWords): Sheet {
+  const said = words.season.season;
+  const builder = sheetBuilder("Season");
+  const { put, styleRest, widths, height, sheet } = builder;
+  put("A1", said.title, title);
+  put("A2", said.invented, remark);
+  put("A3", said.units, remark);
 
-  put("A5", "The plots", section);
+  put("A5", said.plots, section);
   styleRest("B5:C5", section);
-  put(`A${headRow}`, "Plot", columnHeadLeft);
-  put(`B${headRow}`, "Land, m²", columnHead);
-  put(`C${headRow}`, "g per m²", columnHead, "From the table beside it; the chart takes it from here.");
+  put(`A${headRow}`, said.plot, columnHeadLeft);
+  put(`B${headRow}`, said.land, columnHead);
+  put(`C${headRow}`, said.perArea.heading, columnHead, said.perArea.note);
   for (let row = firstPlotRow; row <= lastPlotRow; row += 1) {
     const plot = plots[row - firstPlotRow];
-    put(`A${row}`, plot?.name ?? newPlot(row), input());
+    put(`A${row}`, plot ? words.season.plots[plot.name] : newPlot(row), input());
     put(`B${row}`, plot?.area ?? null, input("0"));
     const told = `IFERROR(INDEX(${tableColumn("N")},MATCH(A${row},${tableColumn("E")},0)),"")`;
-    put(`C${row}`, `=IF(A${row}="","",IF(ISBLANK(B${row}),"land?",${told}))`, { ...result(perArea), align: "right" });
+    put(`C${row}`, `=IF(A${row}="","",IF(ISBLANK(B${row}),${textInFormula(said.noLand)},${told}))`, {
+      ...result(perArea),
+      align: "right",
+    });
   }
 
-  put(
-    "E5",
-    "The season by plots",
-    section,
-    "Sums of the finished lots. An open lot is only counted, and so is a row that cannot be right.",
-  );
+  put("E5", said.byPlots, section, said.byPlotsNote);
   styleRest("F5:O5", section);
   const book = [lots.plot, lots.fresh, lots.finished].map((column) => onLots(column));
   const land = [`A${firstPlotRow}:A${lastPlotRow}`, `B${firstPlotRow}:B${lastPlotRow}`];
-  put(`${firstColumn}${headRow}`, `=TEA.SEASONTABLE(${[...book, ...land].join(",")})`, columnHeadLeft);
-  styleRest(`F${headRow}:O${headRow}`, columnHead);
+  spilledTable(builder, words, { id: "SEASONTABLE", given: [...book, ...land], at: `${firstColumn}${headRow}` });
   styleRest(`E${firstPlotRow}:E${lastTableRow}`, label);
   const formats = ["0", "0", "0", grams, grams, percent, "0.00", "0", perArea, percent];
   for (const [index, column] of columns.entries()) {
     styleRest(`${column}${firstPlotRow}:${column}${lastTableRow}`, result(formats[index] ?? grams));
   }
   const total = `MATCH("total",${tableColumn("E")},0)`;
+  const inFull = said.inFull(named(`INDEX(${tableColumn("E")},${total}+1)`, said));
   put(
     "E17",
-    `=IFERROR(IF(INDEX(${tableColumn("H")},${total})=0,"no row of the book is left out","in full: "&${named(`INDEX(${tableColumn("E")},${total}+1)`)}),"")`,
+    `=IFERROR(IF(INDEX(${tableColumn("H")},${total})=0,${textInFormula(said.noneLeftOut)},${inFull}),"")`,
     remark,
   );
 
-  put("A19", "Today's leaf", section);
+  put("A19", said.today, section);
   styleRest("B19:C19", section);
-  put("A21", "Fresh leaf, g", label);
+  put("A21", said.todayFresh, label);
   put(today, 1385, input(grams));
-  put("A22", "Sure of the range to", label);
-  put(confidence, 0.95, input("0%"), "A range of 95 % is meant to hold 95 of 100 lots.");
-  put(
-    "E19",
-    "What it will make, g",
-    section,
-    "Today's leaf at the outturn of the lots in the book, and the range for this one lot.",
-  );
+  put("A22", said.confidence.label, label);
+  put(confidence, 0.95, input("0%"), said.confidence.note);
+  put("E19", said.forecast, section, said.forecastNote);
   styleRest("F19:O19", section);
-  put("E20", "From", columnHeadLeft);
-  for (const [index, name] of ["low", "expected", "high"].entries()) put(`${"FGH"[index]}20`, name, columnHead);
+  put("E20", said.from, columnHeadLeft);
+  for (const [index, name] of [said.low, said.expected, said.high].entries())
+    put(`${"FGH"[index]}20`, name, columnHead);
   const forecasts = [
-    ["all finished lots", onLots(lots.fresh), onLots(lots.finished)],
-    ["lots without a flag", onFlags("H"), onFlags("I")],
+    [said.allLots, onLots(lots.fresh), onLots(lots.finished)],
+    [said.unflagged, onFlags("H"), onFlags("I")],
   ] as const;
   for (const [index, [from, fresh, finished]] of forecasts.entries()) {
     const row = season.forecastRows[index];
@@ -101,17 +92,17 @@ export function seasonSheet(): Sheet {
     styleRest(`G${row}:G${row}`, { ...answer, format: grams, align: "right" });
     styleRest(`H${row}:H${row}`, result(grams));
   }
-  put("I21", "  Flagged lots widen the range: mend them first.", remark);
+  put("I21", said.mendFirst, remark);
 
   widths(20, 11, 11, 3, 19, 10, 10, 10, 11, 11, 10, 11, 9, 18, 17);
   height(1, 24);
   return sheet({
-    charts: charts(),
+    charts: charts(said),
     page: {
       paper: "A4",
       landscape: true,
       fitToOnePageWide: true,
-      footer: "&LWren Terrace, an invented farm: spring 2024&RPage &P of &N",
+      footer: said.footer,
     },
   });
 }
@@ -126,44 +117,43 @@ function newPlot(row: number): string {
 }
 
 /** What a function says of its arguments, by the headings of the book. */
-const named = (said: string): string =>
-  `SUBSTITUTE(SUBSTITUTE(${said},"finishedWeights","“Finished, g”"),"freshWeights","“Fresh, g”")`;
+const named = (told: string, { fresh, finished }: SeasonWords["season"]): string =>
+  `SUBSTITUTE(SUBSTITUTE(${told},"finishedWeights",${textInFormula(finished)}),"freshWeights",${textInFormula(fresh)})`;
 
 const tableColumn = (column: string): string => `$${column}$${firstPlotRow}:$${column}$${lastTableRow}`;
 const absolute = (address: string): string => address.replace(/([A-Z]+)(\d+)/, "$$$1$$$2");
 
-function charts(): Chart[] {
+function charts({ byDay, perPlot }: SeasonWords["season"]): Chart[] {
   const picked = onFlags("B");
   return [
     {
       kind: "dots",
-      title: "Outturn by day of picking",
-      description:
-        "A dot for every finished lot of the season, its outturn above the day it was picked on. Flagged lots are larger, in red; the swapped one stands at the upper edge.",
+      title: byDay.title,
+      description: byDay.description,
       area: { row: 23, column: 0, rows: 19, columns: 8 },
       series: [
-        { name: "as usual", across: picked, up: onFlags("F"), color: "#2e5e4e" },
-        { name: "flagged", across: picked, up: onFlags("G"), color: "#b3261e" },
+        { name: byDay.asUsual, across: picked, up: onFlags("F"), color: "#2e5e4e" },
+        { name: byDay.flagged, across: picked, up: onFlags("G"), color: "#b3261e" },
       ],
       // Empty rows are day 0: the axis begins where the season does.
-      across: { title: "picked", format: "d mmm", least: firstDayOfAxis() },
-      up: { title: "outturn", format: "0%", least: 0, most: topOfChart },
+      across: { title: byDay.picked, format: byDay.day, least: firstDayOfAxis() },
+      up: { title: byDay.outturn, format: "0%", least: 0, most: topOfChart },
     },
     {
       kind: "columns",
-      title: "Finished tea per area, by plot",
-      description: "A column for each plot of the farm: g of finished tea for each m² of its land.",
+      title: perPlot.title,
+      description: perPlot.description,
       area: { row: 23, column: 8, rows: 19, columns: 7 },
       series: [
         {
-          name: "g per m²",
+          name: perPlot.series,
           across: `Season!$A$${firstPlotRow}:$A$${lastPlotRow}`,
           up: `Season!$C$${firstPlotRow}:$C$${lastPlotRow}`,
           color: "#7a9a5b",
         },
       ],
       across: { title: "" },
-      up: { title: "g for each m²", format: "0.0", least: 0 },
+      up: { title: perPlot.up, format: "0.0", least: 0 },
     },
   ];
 }
