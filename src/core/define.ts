@@ -285,24 +285,19 @@ export interface Citation {
 }
 
 /** What a check puts to work. */
-export const exercises = [
+export type Exercise =
   /** The way from the arguments to the answer, with numbers on which the answer hangs. */
-  "calculation",
+  | "calculation"
   /** Where the calculation comes to an end or one rule takes over from another: nothing left, a tie, the limit itself. */
-  "edge",
+  | "edge"
   /** How arguments may be given: a column, another word for the same, what stands for one left out, gaps. */
-  "input",
-  /** A reading that is still blank. */
-  "waiting",
-  /** What is refused, and in which words. */
-  "refusal",
-] as const;
-export type Exercise = (typeof exercises)[number];
+  | "input";
 
 interface Comparison {
   readonly given: readonly Given[];
   readonly expected: Expected;
-  readonly exercises: Exercise;
+  /** Absent where the expected answer says it: a refusal, or blanks, which wait for a reading. */
+  readonly exercises?: Exercise;
   /**
    * What lies idle, where so much does that the check would pass for a function that does not do what it is for: it
    * then counts as no published value.

@@ -1,4 +1,4 @@
-import type { Check, Citation, ExpectedRefusal, FunctionSpec } from "../core/define";
+import type { Check, Citation, Exercise, ExpectedRefusal, FunctionSpec } from "../core/define";
 import { cellsOf, formula, shownNumber } from "../core/describe";
 import type { Block } from "./blocks";
 
@@ -31,10 +31,18 @@ export const checksTable = (spec: FunctionSpec, checks: readonly Check[]): Block
     ]),
 });
 
-const exercisesText = ({ exercises, degenerate, idle }: Check): string =>
-  [exercises, ...(degenerate ? [`degenerate: ${degenerate}`] : []), ...(idle ? [`idle: ${idle.join(", ")}`] : [])].join(
-    "; ",
-  );
+/** What a check puts to work; that it is refused or waits follows from what is expected. */
+export function exerciseOf({ exercises, expected }: Check): Exercise | "refusal" | "waiting" | undefined {
+  const cells = cellsOf(expected).flat();
+  if (typeof expected === "object" && "error" in expected) return "refusal";
+  return cells.every((cell) => cell === "") ? "waiting" : exercises;
+}
+
+const exercisesText = (check: Check): string => {
+  const { degenerate, idle } = check;
+  const [apart, beside] = [degenerate && `degenerate: ${degenerate}`, idle && `idle: ${idle.join(", ")}`];
+  return [exerciseOf(check), apart, beside].filter((part) => part !== undefined).join("; ");
+};
 
 /** A value that a work states, and that puts the function to work: what counts as published. */
 export const isPublished = ({ status, degenerate }: Check): boolean =>

@@ -462,7 +462,6 @@ export const balanceFitPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [stages, [[900], [780], [0.505], [218]], moistures, weightErrors, moistureErrors],
       expected: {
         error: "#N/A",
@@ -474,7 +473,6 @@ export const balanceFitPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [[["a"], ["b"]], [[100], [90]], [[0], [0]], 0, 0],
       expected: {
         error: "#N/A",
@@ -510,7 +508,6 @@ export const balanceFitPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [[["a"], ["b"], ["c"]], [[100], [101], [100.2]], [[0], [0], [0]], [[0.0001], [500], [0.0001]], 0],
       expected: {
         error: "#VALUE!",

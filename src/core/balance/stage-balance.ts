@@ -303,7 +303,6 @@ export const stageBalancePage = {
     },
     {
       status: "exact",
-      exercises: "waiting",
       given: [
         [["fresh"], ["fired"]],
         [[500], [300]],
@@ -359,7 +358,6 @@ export const stageBalancePage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [
         [["fresh"], ["finished"]],
         [[600], [150]],
@@ -375,7 +373,6 @@ export const stageBalancePage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [
         [["fresh"], ["fired"], ["finished"]],
         [[400], [200], [96]],
@@ -392,7 +389,6 @@ export const stageBalancePage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [
         [["fresh"], ["fired"], ["finished"]],
         [[900], [480], [204]],

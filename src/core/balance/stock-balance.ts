@@ -346,7 +346,6 @@ export const stockBalancePage = {
     },
     {
       status: "exact",
-      exercises: "waiting",
       given: [year, ways, [[1350], [9784], [7912], [226], [null]], null, errors],
       expected: "",
       working: "the closing stock is not counted yet: the balance waits",
@@ -354,7 +353,6 @@ export const stockBalancePage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [
         [["made"], ["bought"]],
         [["in"], ["in"]],
@@ -369,7 +367,6 @@ export const stockBalancePage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [[["sold"]], [["out"]], [[500]]],
       expected: {
         error: "#VALUE!",
@@ -380,7 +377,6 @@ export const stockBalancePage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [
         [["leaf"], ["sold"]],
         [["in"], ["out"]],

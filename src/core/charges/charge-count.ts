@@ -163,7 +163,6 @@ export const chargeCountPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [900, 320, 300],
       expected: { error: "#VALUE!", message: "maxLoad must be at least 320, the panLoad; got 300" },
       working: "300 < 320",
@@ -171,7 +170,6 @@ export const chargeCountPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [10, 0.5, null, 1],
       expected: { error: "#VALUE!", message: "panLoad must be at least 1, the readability; got 0.5" },
       working: "0.5 < 1",
@@ -179,7 +177,6 @@ export const chargeCountPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [90000, 0.3],
       expected: {
         error: "#VALUE!",
@@ -191,7 +188,6 @@ export const chargeCountPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [900, 320, null, 0.7],
       expected: {
         error: "#VALUE!",

@@ -229,7 +229,6 @@ export const chargePlanPage = {
     },
     {
       status: "exact",
-      exercises: "waiting",
       given: [null, 0.75, 340, 0.5],
       expected: "",
       working: "not weighed yet: the answer waits",
@@ -237,7 +236,6 @@ export const chargePlanPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [1000, 0.75, 340, [[0.5], [0.6]]],
       expected: {
         error: "#VALUE!",
@@ -248,7 +246,6 @@ export const chargePlanPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [1000.5, 0.75, 340, 0.5, null, null, 1],
       expected: {
         error: "#VALUE!",
@@ -259,7 +256,6 @@ export const chargePlanPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [1000, 0.75, null, 0.5],
       expected: { error: "#VALUE!", message: "panLoad must be a weight above 0; got a blank" },
       working: "the pan load is the maker's decision, and it is not there",

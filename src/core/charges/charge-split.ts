@@ -151,7 +151,6 @@ export const chargeSplitPage = {
     },
     {
       status: "exact",
-      exercises: "waiting",
       given: [null, 350],
       expected: "",
       working: "no weight yet: the answer waits",
@@ -168,7 +167,6 @@ export const chargeSplitPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [702.4, 340, null, 1],
       expected: {
         error: "#VALUE!",
@@ -179,7 +177,6 @@ export const chargeSplitPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [0.3, 5, null, 2],
       expected: {
         error: "#VALUE!",
@@ -190,7 +187,6 @@ export const chargeSplitPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [9000000000, 9000000000, null, 0.001],
       expected: {
         error: "#VALUE!",

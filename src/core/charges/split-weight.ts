@@ -130,7 +130,6 @@ export const splitWeightPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [905, [[3], [2], [2]], 2],
       expected: {
         error: "#VALUE!",
@@ -141,7 +140,6 @@ export const splitWeightPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [905, [[0], [0]], 5],
       expected: { error: "#VALUE!", message: "portions must hold at least one number above 0; got only 0" },
       working: "nothing can be shared out in proportion to 0 and 0",
@@ -149,7 +147,6 @@ export const splitWeightPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [905, [[3], [-2]], 5],
       expected: { error: "#VALUE!", message: "portions must be a number of 0 or more; got -2 in place 2 of the list" },
       working: "−2 < 0",

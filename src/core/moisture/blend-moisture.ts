@@ -83,7 +83,6 @@ export const blendMoisturePage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [
         [[250], [150]],
         [[0.72], [64]],
@@ -97,7 +96,6 @@ export const blendMoisturePage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [
         [[250], [150], [100]],
         [[0.72], [0.64]],

@@ -61,7 +61,6 @@ export const dryBasisPage = {
     { status: "exact", exercises: "edge", given: [0], expected: 0, working: "no water: 0 / 1 = 0", ...exactly },
     {
       status: "exact",
-      exercises: "refusal",
       given: [1],
       expected: {
         error: "#VALUE!",
@@ -72,7 +71,6 @@ export const dryBasisPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [78],
       expected: {
         error: "#VALUE!",

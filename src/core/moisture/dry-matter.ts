@@ -71,7 +71,6 @@ export const dryMatterPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [650, 78],
       expected: { error: "#VALUE!", message: "moisture must be from 0 up to, not including, 1 (76% or 0.76); got 78" },
       working: "78 is 7800 %, more water than leaf",

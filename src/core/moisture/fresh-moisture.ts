@@ -117,7 +117,6 @@ export const freshMoisturePage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [500, 2000, 0.05],
       expected: {
         error: "#VALUE!",

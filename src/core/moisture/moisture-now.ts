@@ -136,7 +136,6 @@ export const moistureNowPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [426, 0.8, 80],
       expected: { error: "#VALUE!", message: "weightNow must be at least 85.2, the dry matter; got 80" },
       working: "426 × 0.2 = 85.2 g dry, more than the 80 g on the scale",

@@ -115,7 +115,6 @@ export const ovenMeanPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [[[0.05], [0.054]]],
       expected: { error: "#N/A", message: "moistures must agree within 0.003; got a spread of 0.004" },
       working: "ISO 1573 lets two determinations differ by 0.3 g in 100 g: 0.054 − 0.05 = 0.004 is more",
@@ -140,7 +139,6 @@ export const ovenMeanPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [[[0.05, 0.054, 0.052, 0.051]]],
       expected: { error: "#N/A", message: "moistures must agree within 0.00393; got a spread of 0.004" },
       working: "q(4) / q(2) = 3.63316 / 2.77181 = 1.31075; 0.003 × 1.31075 = 0.00393; 0.054 − 0.05 = 0.004",
@@ -148,7 +146,6 @@ export const ovenMeanPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [[[0.05]]],
       expected: { error: "#N/A", message: "moistures must hold at least two readings of the same leaf; got 1" },
       working: "one reading has no spread",
@@ -156,7 +153,6 @@ export const ovenMeanPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [[[0.05], [0.051]], 0.3],
       expected: {
         error: "#VALUE!",

@@ -106,7 +106,6 @@ export const ovenMoisturePage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [40, 40.2, 30],
       expected: {
         error: "#VALUE!",
@@ -117,7 +116,6 @@ export const ovenMoisturePage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [40, 30, 30],
       expected: {
         error: "#VALUE!",

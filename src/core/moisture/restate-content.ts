@@ -68,7 +68,6 @@ export const restateContentPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [6, 20, 0],
       expected: {
         error: "#VALUE!",
@@ -79,7 +78,6 @@ export const restateContentPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [-0.01, 0.2, 0],
       expected: { error: "#VALUE!", message: "content must be 0 or more; got -0.01" },
       working: "no content is below nothing",

@@ -51,7 +51,6 @@ export const waterPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [-5, 0.78],
       expected: { error: "#VALUE!", message: "weight must be a weight above 0; got -5" },
       working: "no leaf weighs less than nothing",

@@ -60,7 +60,6 @@ export const wetBasisPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [-0.1],
       expected: { error: "#VALUE!", message: "dryBasis must be from 0 to 25 (300% or 3); got -0.1" },
       working: "there is no leaf with less than no water",
@@ -68,7 +67,6 @@ export const wetBasisPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [300],
       expected: { error: "#VALUE!", message: "dryBasis must be from 0 to 25 (300% or 3); got 300" },
       working: "300 for each 1 would be 30000 %, and 99.67 % of the whole; 300 % is 3",

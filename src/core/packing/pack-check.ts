@@ -302,7 +302,6 @@ export const packCheckPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [column([50.1, 49.9]), 50, 4.5, 1],
       expected: { error: "#VALUE!", message: "packages must be at least 2, as many as were weighed; got 1" },
       working: "1 < 2",
@@ -310,7 +309,6 @@ export const packCheckPage = {
     },
     {
       status: "exact",
-      exercises: "waiting",
       given: [[[null], [null]], 50, 4.5],
       expected: [["", "", "", "", "", ""]],
       working: "no tin weighed yet: the answer waits",
@@ -318,7 +316,6 @@ export const packCheckPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [column(twelve), 50, null],
       expected: { error: "#VALUE!", message: "tolerance must be a weight above 0; got a blank" },
       working: "none is supplied here",

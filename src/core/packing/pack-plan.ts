@@ -316,7 +316,6 @@ export const packPlanPage = {
     },
     {
       status: "exact",
-      exercises: "waiting",
       given: [null, [[50], [20]]],
       expected: "",
       working: "not weighed yet: the answer waits",
@@ -324,7 +323,6 @@ export const packPlanPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [1000, 50, null, 0.052],
       expected: {
         error: "#VALUE!",
@@ -335,7 +333,6 @@ export const packPlanPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [1000, 50, null, 0.045, 0.052],
       expected: { error: "#VALUE!", message: "driestMoisture must be at most 0.045, the finishedMoisture; got 0.052" },
       working: "0.052 > 0.045: tea that gains weight needs no more of it",
@@ -343,7 +340,6 @@ export const packPlanPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [1000, 50, null, null, null, 0.15, 0.4],
       expected: { error: "#VALUE!", message: "confidence must be from 50% up to, not including, 100%; got 0.4" },
       working: "below a half the fill would lie below the nominal weight",

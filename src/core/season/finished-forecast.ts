@@ -189,7 +189,6 @@ export const finishedForecastPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [850, [[820], [640], [910]], [[171], [136], [null]]],
       expected: { error: "#N/A", message: "pastFreshWeights must hold at least 3 finished lots; got 2" },
       working: "the third lot is open: 2 < 3",

@@ -91,7 +91,6 @@ export const lotFlagPage = {
   checks: [
     {
       status: "exact",
-      exercises: "waiting",
       given: [500, 105, [[800], [900], [700], [600], [120]], [[168], [189], [147], [126], [560]]],
       expected: "",
       working: "four of the five are at 0.21 and so is this one; the fifth, swapped, is a lot to compare with as well",
@@ -138,7 +137,6 @@ export const lotFlagPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [900, 150, [[1200], [880], [1000], [600]], [[258], [187], [216], [126]]],
       expected: { error: "#N/A", message: "pastFreshWeights must hold at least 5 finished lots; got 4" },
       working: "4 < 5",

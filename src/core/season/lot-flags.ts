@@ -205,7 +205,6 @@ export const lotFlagsPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [
         [[1200], [880], [1000], [600], [900]],
         [[258], [187], [216], [126], [null]],

@@ -234,7 +234,6 @@ export const seasonTablePage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [
         [["north"], ["north"]],
         [[1000], [600]],
@@ -251,7 +250,6 @@ export const seasonTablePage = {
     },
     {
       status: "exact",
-      exercises: "waiting",
       given: [
         [["plot"], [null]],
         [["fresh g"], [null]],

@@ -227,7 +227,6 @@ export const dryingStepsPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [650, 0.78, [[0.45], [0.32], [0.45]]],
       expected: {
         error: "#VALUE!",
@@ -238,7 +237,6 @@ export const dryingStepsPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [400, 0.75, [[0.25], [0.3]], [["moisture"], ["weight"]]],
       expected: {
         error: "#VALUE!",
@@ -249,7 +247,6 @@ export const dryingStepsPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [400, 0.75, [[0.6], [45]]],
       expected: {
         error: "#VALUE!",
@@ -260,7 +257,6 @@ export const dryingStepsPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [400, 0.75, [[0.6], [0.5], [0.4]], [["moisture"], ["water"]]],
       expected: { error: "#VALUE!", message: "targetKinds must have as many rows as targets; got 2 and 3" },
       working: "three targets, two kinds: the third is unknown",
@@ -268,7 +264,6 @@ export const dryingStepsPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [400, 0.75, [[0.6], [0.3]], [["含水率"], ["水分"]]],
       expected: {
         error: "#VALUE!",

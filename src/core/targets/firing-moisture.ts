@@ -87,7 +87,6 @@ export const firingMoisturePage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [0.25, 0.3, "weight"],
       expected: {
         error: "#VALUE!",
@@ -98,7 +97,6 @@ export const firingMoisturePage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [0.75, 0.3, "grams"],
       expected: {
         error: "#VALUE!",

@@ -130,7 +130,6 @@ export const firingTargetPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [400, 0.25, 0.3, "weight"],
       expected: {
         error: "#VALUE!",
@@ -141,7 +140,6 @@ export const firingTargetPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [400, 0.25, 0.3, "points"],
       expected: {
         error: "#VALUE!",
@@ -152,7 +150,6 @@ export const firingTargetPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [400, 0.75, 30, "water"],
       expected: { error: "#VALUE!", message: "loss must be from 0 to 1 (30% or 0.3); got 30" },
       working: "30 is 3000 %",
@@ -160,7 +157,6 @@ export const firingTargetPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [400, 0.75, 0.3, null],
       expected: { error: "#VALUE!", message: 'lossOf must be one of "water", "weight", "points"; got a blank' },
       working: "310, 280 or 181.8 g: without a meaning there is no telling",
@@ -168,7 +164,6 @@ export const firingTargetPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [400, 0.75, 0.3, "moisture"],
       expected: {
         error: "#VALUE!",

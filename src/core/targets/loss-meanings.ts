@@ -159,7 +159,6 @@ export const lossMeaningsPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [400, 0.75, 30],
       expected: { error: "#VALUE!", message: "loss must be from 0 to 1 (30% or 0.3); got 30" },
       working: "30 is 3000 %",

@@ -106,7 +106,6 @@ export const targetWeightPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [400, 0.75, 5],
       expected: {
         error: "#VALUE!",

@@ -88,7 +88,6 @@ export const waterToRemovePage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [480, 0.45, 0.6],
       expected: { error: "#VALUE!", message: "targetMoisture must be at most 0.45, the moisture of the leaf; got 0.6" },
       working: "0.6 > 0.45: water would have to be added",

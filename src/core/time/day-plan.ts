@@ -389,7 +389,6 @@ export const dayPlanPage = {
     },
     {
       status: "exact",
-      exercises: "waiting",
       given: [null, 3, at(0, 20)],
       expected: "",
       working: "no time yet: the plan waits",
@@ -397,7 +396,6 @@ export const dayPlanPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [at(9), 200, twentyThrice],
       expected: { error: "#VALUE!", message: "charges must be few enough for 500 firings in all; got 200" },
       working: "200 · 3 = 600",
@@ -405,7 +403,6 @@ export const dayPlanPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [at(9), 3, 20],
       expected: {
         error: "#VALUE!",
@@ -416,7 +413,6 @@ export const dayPlanPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [at(9), 3, at(10), null, null, at(20), at(12)],
       expected: {
         error: "#VALUE!",
@@ -427,7 +423,6 @@ export const dayPlanPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [at(9), 3, at(0, 20), null, null, at(12)],
       expected: { error: "#VALUE!", message: "breakEnd must be given together with breakStart; got a blank" },
       working: "a break has two ends",
@@ -435,7 +430,6 @@ export const dayPlanPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [9.15, 3, at(0, 20)],
       expected: {
         error: "#VALUE!",

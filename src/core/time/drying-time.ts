@@ -528,7 +528,6 @@ export const dryingTimePage = {
     },
     {
       status: "exact",
-      exercises: "waiting",
       given: [0.4, 420, 265.3],
       expected: [["", "", "", ""]],
       working: "one reading: everything waits",
@@ -536,7 +535,6 @@ export const dryingTimePage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [column([0, 1, 2]), column([420, 402, 410]), 300],
       expected: { error: "#N/A", message: "weights must not rise; place 3 goes from 402 to 410" },
       working: "410 > 402",
@@ -544,7 +542,6 @@ export const dryingTimePage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [column([23 / 24, 23.75 / 24, 0.5 / 24]), column([420, 402, 390]), 300],
       expected: {
         error: "#VALUE!",
@@ -555,7 +552,6 @@ export const dryingTimePage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [column([0, 1]), column([420, 402]), 430],
       expected: { error: "#VALUE!", message: "targetWeight must be at most 420, the first weight; got 430" },
       working: "430 > 420",
@@ -563,7 +559,6 @@ export const dryingTimePage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [column([0, 1]), column([420, 402]), 265.3, 270],
       expected: { error: "#VALUE!", message: "endWeight must be below 265.3, the target weight; got 270" },
       working: "270 > 265.3: drying would end above the target",

@@ -150,7 +150,6 @@ export const turnTimesPage = {
     },
     {
       status: "exact",
-      exercises: "waiting",
       given: [null, 3 * hour, hour],
       expected: "",
       working: "not begun yet: the answer waits",
@@ -177,7 +176,6 @@ export const turnTimesPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [14.2, 3 * hour, hour],
       expected: {
         error: "#VALUE!",
@@ -196,7 +194,6 @@ export const turnTimesPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [0.375, 5, hour],
       expected: { error: "#VALUE!", message: "duration must be at most 3 days (for five hours type 5:00); got 5" },
       working: "5 is five days",
@@ -204,7 +201,6 @@ export const turnTimesPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [0.375, 2 * hour, 0.5 * minute],
       expected: { error: "#VALUE!", message: "interval must be at least one minute, 0:01; got 0:00:30" },
       working: "half a minute",
@@ -212,7 +208,6 @@ export const turnTimesPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [0.375, 10 * hour, minute],
       expected: {
         error: "#VALUE!",
@@ -223,7 +218,6 @@ export const turnTimesPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [0.375, 2 * hour, 2 * hour],
       expected: {
         error: "#N/A",
@@ -234,7 +228,6 @@ export const turnTimesPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [0.375, 2 * hour, 20],
       expected: {
         error: "#N/A",

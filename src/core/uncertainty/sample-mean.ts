@@ -199,7 +199,6 @@ export const sampleMeanPage = {
     },
     {
       status: "exact",
-      exercises: "waiting",
       given: [[[null], [null]]],
       expected: [["", "", "", "", "", "", ""]],
       working: "nothing measured yet: the answer waits",
@@ -236,7 +235,6 @@ export const sampleMeanPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [[[9.1], ["9.2"]]],
       expected: {
         error: "#VALUE!",

@@ -139,7 +139,6 @@ export const scaleErrorPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [0.1, -0.1],
       expected: {
         error: "#VALUE!",

@@ -281,7 +281,6 @@ export const uncertaintyPage = ({ calculate }: ReturnType<typeof uncertaintyOf>)
       },
       {
         status: "exact",
-        exercises: "refusal",
         given: ["DRYMATTER", [[500], [60]], [[3], [0.01]]],
         expected: {
           error: "#VALUE!",
@@ -292,7 +291,6 @@ export const uncertaintyPage = ({ calculate }: ReturnType<typeof uncertaintyOf>)
       },
       {
         status: "exact",
-        exercises: "refusal",
         given: ["DRYMATTER", [[500], [0.6]], [[3], [0.5]]],
         expected: {
           error: "#VALUE!",
@@ -318,7 +316,6 @@ export const uncertaintyPage = ({ calculate }: ReturnType<typeof uncertaintyOf>)
       },
       {
         status: "exact",
-        exercises: "waiting",
         given: ["DRYMATTER", [[500], [null]], [[3], [0.01]]],
         expected: "",
         working: "the moisture is still to be measured",

@@ -161,7 +161,6 @@ export const convertAreaPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [1, "acre", "rai"],
       expected: { error: "#VALUE!", message: `to must be one of ${choices}; got the text "rai"` },
       working: "a unit that is not in the list",
@@ -169,7 +168,6 @@ export const convertAreaPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [1, 5, "ha"],
       expected: { error: "#VALUE!", message: `from must be one of ${choices}; got 5` },
       working: "a number is no unit",

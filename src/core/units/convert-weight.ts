@@ -202,7 +202,6 @@ export const convertWeightPage = {
     },
     {
       status: "exact",
-      exercises: "waiting",
       given: [null, "lb", "g"],
       expected: "",
       working: "not weighed yet",
@@ -210,7 +209,6 @@ export const convertWeightPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [2, "catty", "g"],
       expected: {
         error: "#VALUE!",
@@ -222,7 +220,6 @@ export const convertWeightPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [2, "g", "Tael"],
       expected: {
         error: "#VALUE!",
@@ -234,7 +231,6 @@ export const convertWeightPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [-2, "g", "kg"],
       expected: { error: "#VALUE!", message: "value must be a number of 0 or more; got -2" },
       working: "−2 < 0",
@@ -242,7 +238,6 @@ export const convertWeightPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [2, null, "kg"],
       expected: {
         error: "#VALUE!",

@@ -192,7 +192,6 @@ export const budCountPage = {
     },
     {
       status: "exact",
-      exercises: "waiting",
       given: [[[100], [100]], [[9], [null]], 1000],
       expected: [["", "", "", "", ""]],
       working: "the second sample is counted and not weighed yet: the answer waits",
@@ -200,7 +199,6 @@ export const budCountPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [[[100.5]], [[9]], 1000],
       expected: {
         error: "#VALUE!",

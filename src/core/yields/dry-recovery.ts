@@ -150,7 +150,6 @@ export const dryRecoveryPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [900, 0.765, 195.4, 0.045, 230, 0.045],
       expected: {
         error: "#VALUE!",
@@ -169,7 +168,6 @@ export const dryRecoveryPage = {
     },
     {
       status: "exact",
-      exercises: "waiting",
       given: [900, 0.765, 204, null],
       expected: "",
       working: "not measured yet: the answer waits",
@@ -177,7 +175,6 @@ export const dryRecoveryPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [900, 76.5, 204, 0.045],
       expected: {
         error: "#VALUE!",

@@ -193,7 +193,6 @@ export const finishedBandPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [500, 0.75, 0.05, 700, 0.8],
       expected: {
         error: "#VALUE!",
@@ -204,7 +203,6 @@ export const finishedBandPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [500, 0.75, 0.05, null, null, 0.05, 0.02],
       expected: { error: "#VALUE!", message: "highLoss must be at least 0.05, the lowLoss; got 0.02" },
       working: "0.02 < 0.05",
@@ -212,7 +210,6 @@ export const finishedBandPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [500, 0.75, 0.05, null, null, null, null, null, 0.5],
       expected: {
         error: "#VALUE!",

@@ -233,7 +233,6 @@ export const finishedCheckPage = {
     },
     {
       status: "exact",
-      exercises: "waiting",
       given: [640, 0.77, null, 0.05],
       expected: "",
       working: "not packed yet: the answer waits",
@@ -251,7 +250,6 @@ export const finishedCheckPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [500, 0.75, 100, 0.05, 500],
       expected: {
         error: "#VALUE!",
@@ -262,7 +260,6 @@ export const finishedCheckPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [500, 0.75, 100, 0.05, -20],
       expected: { error: "#VALUE!", message: "removed must be a weight of 0 or more; got -20" },
       working: "−20 < 0",

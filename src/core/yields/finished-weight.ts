@@ -121,7 +121,6 @@ export const finishedWeightPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [650, 0.78, null],
       expected: {
         error: "#VALUE!",
@@ -132,7 +131,6 @@ export const finishedWeightPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [650, 0.78, 0.05, 1],
       expected: {
         error: "#VALUE!",

@@ -111,7 +111,6 @@ export const freshNeededPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [-5, 0.75, 0.05],
       expected: { error: "#VALUE!", message: "finishedWeight must be a weight above 0; got -5" },
       working: "−5 < 0",

@@ -94,7 +94,6 @@ export const leafCostPage = {
     },
     {
       status: "exact",
-      exercises: "waiting",
       given: [60, 5, null, 90],
       expected: "",
       working: "not packed yet: the answer waits",
@@ -102,7 +101,6 @@ export const leafCostPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [60, 5, 1.25, -90],
       expected: { error: "#VALUE!", message: "otherCost must be an amount of 0 or more; got -90" },
       working: "−90 < 0",

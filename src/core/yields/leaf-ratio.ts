@@ -64,7 +64,6 @@ export const leafRatioPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [195, 900],
       expected: {
         error: "#VALUE!",

@@ -73,7 +73,6 @@ export const outturnPage = {
     },
     {
       status: "exact",
-      exercises: "waiting",
       given: [1250, null],
       expected: "",
       working: "not finished yet: the answer waits",
@@ -81,7 +80,6 @@ export const outturnPage = {
     },
     {
       status: "exact",
-      exercises: "refusal",
       given: [0.9, 195],
       expected: {
         error: "#VALUE!",
