@@ -4,10 +4,10 @@
  */
 import { join, resolve } from "node:path";
 import { buildAddIn } from "./add-in";
-import { sheetsFolder, siteFolder } from "./folders";
+import { phoneFolder, sheetsFolder, siteFolder } from "./folders";
 import { buildGoogleSheets } from "./google-sheets";
 import { originFrom } from "./origin";
-import { buildPhonePage, phoneFolder } from "./phone-page-build";
+import { buildPhonePage } from "./phone-page-build";
 import { buildPage } from "./workbook-page-build";
 
 async function build(): Promise<void> {

@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
-import { cp, readdir, readFile, writeFile } from "node:fs/promises";
-import { dirname, join, resolve, sep } from "node:path";
+import { cp, readFile, writeFile } from "node:fs/promises";
+import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { escaped } from "../generate/blocks";
@@ -8,13 +8,11 @@ import { englishPhone } from "../words/en/phone";
 import { languages } from "../words/languages";
 import { bundlePage } from "./bundle-pages";
 import { packagesOf } from "./bundled-packages";
+import { filesIn } from "./folders";
 import { phonePolicy } from "./page-policy";
 
 const project = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
 const source = (...path: string[]): string => join(project, "src/pages", ...path);
-
-/** The page within what is served or released beside it. */
-export const phoneFolder = "phone";
 
 /** The icons that the page is installed with, in pixels; the last one only where a phone asks for it by its name. */
 const installedIcons = [192, 512] as const;
@@ -77,17 +75,8 @@ export async function buildPhonePage(folder: string): Promise<BuiltPhonePage> {
 
 /** The service worker with the list of every file of the page. Gives the source files that it holds code of. */
 async function buildWorker(folder: string): Promise<string[]> {
-  const names = (await readdir(folder, { recursive: true, withFileTypes: true }))
-    .filter((entry) => entry.isFile())
-    .map((entry) =>
-      join(entry.parentPath, entry.name)
-        .slice(folder.length + 1)
-        .split(sep)
-        .join("/"),
-    )
-    .sort();
   const files = await Promise.all(
-    names.map(async (url) => ({ url, revision: hashOf(await readFile(join(folder, url))) })),
+    filesIn(folder).map(async (url) => ({ url, revision: hashOf(await readFile(join(folder, url))) })),
   );
   const { metafile } = await build({
     absWorkingDir: project,

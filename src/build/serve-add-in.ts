@@ -1,7 +1,8 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { createServer, type Server } from "node:https";
-import { extname, join, relative, sep } from "node:path";
+import { extname, join } from "node:path";
 import type { Certificate } from "./certificate";
+import { filesIn } from "./folders";
 
 const kinds: Readonly<Record<string, string>> = {
   ".css": "text/css; charset=utf-8",
@@ -17,12 +18,7 @@ const kinds: Readonly<Record<string, string>> = {
  * the build cannot lead anywhere else. Excel on the web reads them from another site, which has to be allowed.
  */
 export function serveAddIn(folder: string, { key, chain }: Certificate, port: number): Promise<Server> {
-  const files = new Map<string, Buffer>(
-    readdirSync(folder, { recursive: true, withFileTypes: true })
-      .filter((entry) => entry.isFile())
-      .map((entry) => join(entry.parentPath, entry.name))
-      .map((path) => [`/${relative(folder, path).split(sep).join("/")}`, readFileSync(path)]),
-  );
+  const files = new Map<string, Buffer>(filesIn(folder).map((path) => [`/${path}`, readFileSync(join(folder, path))]));
   const server = createServer({ key, cert: chain }, (request, response) => {
     const headers = {
       "access-control-allow-origin": "*",

@@ -5,6 +5,7 @@ import type { AddressInfo } from "node:net";
 import { extname, join, resolve, sep } from "node:path";
 import { promisify } from "node:util";
 import { brotliCompress, constants } from "node:zlib";
+import { phoneFolder } from "./folders";
 import { pagePolicy, phonePolicy } from "./page-policy";
 
 /** Only this computer can reach the page. */
@@ -31,14 +32,14 @@ const kinds: Readonly<Record<string, string>> = {
 const isNamedByContent = /\.(?:[0-9a-f]{8}|[0-9A-Z]{8})\.\w+$/;
 
 /**
- * Serves the files of a folder at the port; port 0 takes any that is free. Rejects when the port is taken. The policy
- * is the workbook page's, and that of the phone page under it; with an empty one, each page goes by what it says itself, as on a static host. The path, with
- * a slash at both ends, is where on the host the folder lies.
+ * Serves the files of a folder at the port; port 0 takes any that is free. Rejects when the port is taken. Without a
+ * policy the workbook page has its own, and so has the phone page under it; with an empty one, each page goes by what it
+ * says itself, as on a static host. The path, with a slash at both ends, is where on the host the folder lies.
  */
 export function serve(
   folder: string,
   port: number,
-  policy = pagePolicy,
+  policy?: string,
   path = "/",
 ): Promise<{ server: Server; address: string }> {
   const server = createServer((request, response) => {
@@ -60,7 +61,8 @@ export const addressAt = (port: number): string => `http://${host}:${port}/`;
 
 interface Served {
   readonly folder: string;
-  readonly policy: string;
+  /** Of every page; absent, each of ours has its own. */
+  readonly policy: string | undefined;
   readonly path: string;
 }
 
@@ -74,12 +76,13 @@ async function answer(
   const file = url.startsWith(path) ? await fileFor(folder, url.slice(path.length - 1)) : undefined;
   if (file === undefined) return refuse(response, 404, "there is no such page");
   const packed = /\bbr\b/.test(String(request.headers["accept-encoding"])) ? await compressed(file.path) : undefined;
+  const counts = policy ?? (url.startsWith(`${path}${phoneFolder}/`) ? phonePolicy : pagePolicy);
   response.writeHead(200, {
     "content-type": kinds[extname(file.path)] ?? "application/octet-stream",
     "content-length": packed?.length ?? file.size,
     ...(isWorthCompressing(file.path) && { vary: "accept-encoding" }),
     ...(packed && { "content-encoding": "br" }),
-    ...(policy !== "" && { "content-security-policy": isOfPhone(url, path) ? phonePolicy : policy }),
+    ...(counts !== "" && { "content-security-policy": counts }),
     "cache-control": isNamedByContent.test(file.path) ? "max-age=31536000, immutable" : "no-cache",
     "referrer-policy": "no-referrer",
     "x-content-type-options": "nosniff",
@@ -89,8 +92,6 @@ async function answer(
   else if (packed) response.end(packed);
   else createReadStream(file.path).pipe(response);
 }
-
-const isOfPhone = (url: string, path: string): boolean => url.startsWith(`${path}phone/`);
 
 const compressing = new Map<string, Promise<Buffer>>();
 

@@ -6,9 +6,10 @@ import { fileURLToPath } from "node:url";
 import { escaped } from "../generate/blocks";
 import { bundlePage } from "./bundle-pages";
 import { packagesOf } from "./bundled-packages";
+import { phoneFolder } from "./folders";
 import { writeFunctionSite } from "./function-site";
 import { pagePolicy } from "./page-policy";
-import { buildPhonePage, phoneFolder } from "./phone-page-build";
+import { buildPhonePage } from "./phone-page-build";
 
 const project = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
 

@@ -7,7 +7,7 @@ import { fieldsOf, type Job } from "../jobs/job";
 import { answersOf, isGiven, readingsOf } from "../jobs/job-answer";
 import { jobs } from "../jobs/jobs";
 import type { DueWork } from "../words/phone";
-import type { Lot } from "./lot";
+import { clockOf, type Lot } from "./lot";
 import { momentNear } from "./spreadsheet-time";
 
 export interface Due {
@@ -27,7 +27,7 @@ export const dueTimes = (lot: Lot, wording: Wording): Due[] =>
   [...turnsOf(lot, wording), ...firingsOf(lot, wording)].sort((one, other) => one.at - other.at);
 
 function turnsOf(lot: Lot, wording: Wording): Due[] {
-  const found = clockedAnswer(lot, turning, "start", wording);
+  const found = clockedAnswer(lot, turning, wording);
   return (found?.rows ?? []).flatMap(([time], index): Due[] =>
     typeof time === "number"
       ? [{ lot: lot.id, work: { is: "turn", number: index + 1 }, at: found?.momentOf(time) ?? 0 }]
@@ -36,7 +36,7 @@ function turnsOf(lot: Lot, wording: Wording): Due[] {
 }
 
 function firingsOf(lot: Lot, wording: Wording): Due[] {
-  const found = clockedAnswer(lot, day, "firstStart", wording);
+  const found = clockedAnswer(lot, day, wording);
   const columns = columnsOf(dayPlan, found?.rows[0]?.length ?? 0);
   const place = (name: string) => columns.findIndex((column) => column.name === name);
   const [charge, round, pan, start] = ["charge", "round", "pan", "start"].map(place) as [
@@ -54,7 +54,8 @@ function firingsOf(lot: Lot, wording: Wording): Due[] {
 }
 
 /** What the last function of a job answers, and the moment of each of its times. */
-function clockedAnswer(lot: Lot, job: Job, clock: string, wording: Wording) {
+function clockedAnswer(lot: Lot, job: Job, wording: Wording) {
+  const clock = clockOf[job.id] ?? "";
   const { entries, clockTyped } = lot.jobs[job.id] ?? {};
   const field = fieldsOf(job).find(({ name }) => name === clock);
   if (entries === undefined || clockTyped === undefined || field === undefined) return undefined;

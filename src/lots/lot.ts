@@ -60,7 +60,7 @@ export const newLot = (id: string, name: string, weighedIn: WeightUnit, now: num
 });
 
 /** The field at whose time of day a job begins. */
-const clockOf: Readonly<Record<string, string>> = { turns: "start", day: "firstStart" };
+export const clockOf: Readonly<Record<string, string>> = { turns: "start", day: "firstStart" };
 
 export function withEntries(lot: Lot, job: string, entries: Entries, now: number): Lot {
   const before = lot.jobs[job];

@@ -1,16 +1,10 @@
 import { createHash } from "node:crypto";
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { dirname, join, relative, sep } from "node:path";
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { dirname, join, relative } from "node:path";
 import JSZip from "jszip";
+import { filesIn } from "../build/folders";
 
 const sumsFile = "SHA256SUMS";
-
-/** The files of a folder, by their paths inside it, in an order of their own. */
-export const filesIn = (folder: string): string[] =>
-  readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile())
-    .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join("/"))
-    .sort();
 
 const sumOf = (content: Uint8Array): string => createHash("sha256").update(content).digest("hex");
 

@@ -5,12 +5,12 @@
 import { readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { buildAddIn } from "../build/add-in";
-import { releaseFolder } from "../build/folders";
+import { phoneFolder, releaseFolder } from "../build/folders";
 import { buildGoogleSheets } from "../build/google-sheets";
 import { findBrowser, openBrowser } from "../build/open-browser";
 import { originFrom } from "../build/origin";
 import { officeOrigin } from "../build/page-policy";
-import { buildPhonePage, phoneFolder } from "../build/phone-page-build";
+import { buildPhonePage } from "../build/phone-page-build";
 import { buildPage } from "../build/workbook-page-build";
 import { catalogue } from "../core/catalogue";
 import type { Lockfile } from "../generate/dependencies";

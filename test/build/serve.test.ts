@@ -39,6 +39,12 @@ test("gives the phone page a policy of its own, for its manifest and its worker"
   const policy = (await fetch(`${address}phone/`)).headers.get("content-security-policy");
   expect(policy).toContain("manifest-src 'self'; worker-src 'self'");
   expect((await fetch(address)).headers.get("content-security-policy")).not.toContain("manifest-src");
+  const given = await serve(join(folder, "page"), 0, "default-src 'none'");
+  for (const path of ["", "phone/"]) {
+    const { headers } = await fetch(`${given.address}${path}`);
+    expect(headers.get("content-security-policy")).toBe("default-src 'none'");
+  }
+  given.server.close();
   const manifest = await fetch(`${address}phone/phone.webmanifest`);
   expect(manifest.headers.get("content-type")).toBe("application/manifest+json");
 });

@@ -3,7 +3,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import JSZip from "jszip";
 import { afterAll, beforeEach, expect, test } from "vitest";
-import { alteredFiles, filesIn, pack, unpack, writeSums } from "../../src/release/packing";
+import { filesIn } from "../../src/build/folders";
+import { alteredFiles, pack, unpack, writeSums } from "../../src/release/packing";
 
 const workplace = mkdtempSync(join(tmpdir(), "tea-pack-"));
 const [folder, unpacked] = [join(workplace, "folder"), join(workplace, "unpacked")];

@@ -1,6 +1,7 @@
 import { useState } from "react";
 import type { Lot } from "../../lots/lot";
-import { handOut } from "./hand-out";
+import { handOut } from "../../pane/hand-out";
+import { xlsxMediaType } from "../../xlsx/media-type";
 import { usePhone } from "./phone-context";
 
 type Said = "making" | "copied" | "cannotCopy" | "saved" | "notMade" | "nothingToSend" | "ready";
@@ -46,13 +47,12 @@ export function SendOn({ lot }: { readonly lot: Lot }) {
   const file = async () => {
     const { writeWorkbook } = await import("../../xlsx/write-workbook");
     const bytes = new Uint8Array(await writeWorkbook(await workbook()));
-    return new File([bytes], fileName(lot.name), {
-      type: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
-    });
+    return new File([bytes], fileName(lot.name), { type: xlsxMediaType });
   };
   const save = () =>
     attempt(async () => {
-      handOut(await file());
+      const made = await file();
+      handOut(made, made.name);
       sent();
       return "saved";
     });
@@ -100,9 +100,7 @@ export function SendOn({ lot }: { readonly lot: Lot }) {
 
 /** Asked with a file of the kind that would be shared. */
 const canShareFiles = (): boolean => {
-  const example = new File([""], "a.xlsx", {
-    type: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
-  });
+  const example = new File([""], "a.xlsx", { type: xlsxMediaType });
   return navigator.canShare?.({ files: [example] }) ?? false;
 };
 

@@ -1,7 +1,7 @@
 import { useRef, useState } from "react";
 import { fileOf, keptIn } from "../../lots/kept-file";
 import { type Lot, moved, withoutWeighing } from "../../lots/lot";
-import { handOut } from "./hand-out";
+import { handOut } from "../../pane/hand-out";
 import { dayInWords, momentInWords } from "./moments";
 import { OfflineNote } from "./offline-note";
 import { usePhone } from "./phone-context";
@@ -119,7 +119,7 @@ function Everything() {
   const save = () => {
     const now = Date.now();
     const content = new Blob([fileOf(lots.all, lots.unread, now)], { type: "application/json" });
-    handOut(new File([content], `tea-mass-balance ${new Date(now).toISOString().slice(0, 10)}.json`));
+    handOut(content, `tea-mass-balance ${new Date(now).toISOString().slice(0, 10)}.json`);
     say({ text: today.saved, isProblem: false });
   };
   const read = async (chosen: File | undefined) => {

@@ -1,5 +1,7 @@
 /** The very file on the maker's disk, in browsers that give access to it (the File System Access API). */
 
+import { xlsxMediaType } from "../../xlsx/media-type";
+
 /** What a file was opened from: the way back into it is there where the browser gives one. */
 export interface Chosen {
   readonly file: File;
@@ -21,7 +23,7 @@ interface Dropped {
 export const picksFiles = (): boolean => "showOpenFilePicker" in globalThis;
 
 const workbooks = {
-  accept: { "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet": [".xlsx", ".xlsm"] },
+  accept: { [xlsxMediaType]: [".xlsx", ".xlsm"] },
 };
 
 /** undefined where the maker chose none. */

@@ -1,13 +1,13 @@
+import { handOut } from "../../pane/hand-out";
 import type { Workbook } from "../../workbook/workbook";
+import { xlsxMediaType } from "../../xlsx/media-type";
 import type { Original } from "./kept-work";
-
-const spreadsheet = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
 // What writes .xlsx is large: each part is fetched when it is first wanted, or before that (fetch-ahead.ts).
 
 export async function downloadXlsx(workbook: Workbook, fileName: string): Promise<void> {
   const { writeWorkbook } = await import("../../xlsx/write-workbook");
-  download(new Blob([new Uint8Array(await writeWorkbook(workbook))], { type: spreadsheet }), fileName);
+  handOut(new Blob([new Uint8Array(await writeWorkbook(workbook))], { type: xlsxMediaType }), fileName);
 }
 
 /**
@@ -50,17 +50,9 @@ export interface SavedOwn {
 }
 
 export const downloadBytes = (bytes: Uint8Array, fileName: string): void =>
-  download(new Blob([new Uint8Array(bytes)], { type: spreadsheet }), fileName);
+  handOut(new Blob([new Uint8Array(bytes)], { type: xlsxMediaType }), fileName);
 
 /** For kept work that this page cannot read: everything in it, as text. */
 export function downloadAsText(content: unknown, fileName: string): void {
-  download(new Blob([JSON.stringify(content, null, 1)], { type: "application/json" }), fileName);
-}
-
-function download(content: Blob, fileName: string): void {
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(content);
-  link.download = fileName;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+  handOut(new Blob([JSON.stringify(content, null, 1)], { type: "application/json" }), fileName);
 }
