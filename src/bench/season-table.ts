@@ -6,7 +6,7 @@ import { column, type SeasonRows, seasonRows } from "./season-rows";
 import { type Comparison, sideBySide } from "./side-by-side";
 
 /** As many rows as a worksheet has below a heading. */
-export const wholeSheet = 1_048_575;
+const wholeSheet = 1_048_575;
 export const groupCount = 40;
 
 const call = bind(seasonTable);

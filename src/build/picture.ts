@@ -4,9 +4,10 @@
  */
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
+import { languageIds } from "../words/languages";
 import { findBrowser, openBrowser } from "./open-browser";
 import { pictureFile, recordFile, takenOf } from "./pictures/record";
-import { type Language, languages, visit, visits } from "./pictures/visit";
+import { visit, visits } from "./pictures/visit";
 import { serve } from "./serve";
 import { buildPageOnce, pageFolder } from "./workbook-page-build";
 
@@ -20,7 +21,7 @@ async function takePictures(): Promise<void> {
   mkdirSync(join(project, "docs", "guide"), { recursive: true });
   const record: Record<string, ReturnType<typeof takenOf>> = {};
   try {
-    for (const language of Object.keys(languages) as Language[]) {
+    for (const language of languageIds) {
       for (const together of visits()) {
         await visit(browser, address, together, language, async (scene, words, page) => {
           const file = pictureFile(scene, language);

@@ -1,5 +1,5 @@
 /** The words behind the name of a command, in their kinds. */
-export interface WordsGiven<Flag extends string, Valued extends string> {
+interface WordsGiven<Flag extends string, Valued extends string> {
   readonly help: boolean;
   readonly paths: readonly string[];
   readonly flags: ReadonlySet<Flag>;

@@ -37,7 +37,7 @@ function seriesOf({ picture, tables }: MeasuredStudy): { table: MeasuredTable; s
 }
 
 /** What the picture shows, in words: every value. */
-export function pictureInWords(study: MeasuredStudy): string {
+function pictureInWords(study: MeasuredStudy): string {
   const { table, series } = seriesOf(study);
   const lines = series.map(
     ({ name, values }) =>

@@ -32,7 +32,7 @@ interface PlaceInBlock {
 }
 
 /** Where in a block what stands, from its first cell on. */
-export interface PlacesInBlock {
+interface PlacesInBlock {
   /** The cell of each field that is no list. */
   readonly inputs: ReadonlyMap<string, PlaceInBlock>;
   /** The first cell of each answer. */

@@ -14,7 +14,7 @@ export type Understood =
   /** `readings`: what it may mean, to choose from. */
   | { readonly is: "problem"; readonly says: Says; readonly readings?: readonly Reading[] };
 
-export type FieldKind = "choice" | "text" | "percent" | "points" | "time" | "number";
+type FieldKind = "choice" | "text" | "percent" | "points" | "time" | "number";
 
 /** How a quantity is typed. Errors of moistures are typed in points, since 0.5 is half a point to everyone. */
 export function kindOf(quantity: Quantity): FieldKind {

@@ -8,7 +8,7 @@ export interface Reading {
 }
 
 /** A time that was typed: seconds where there is no doubt, else what it may mean. */
-export type TypedTime = { readonly seconds: number } | { readonly readings: readonly Reading[] };
+type TypedTime = { readonly seconds: number } | { readonly readings: readonly Reading[] };
 
 const hourWords = "h|hrs?|hours?|小时|时|點|点";
 const minuteWords = "m|mins?|minutes?|分钟?";

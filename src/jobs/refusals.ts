@@ -34,7 +34,7 @@ export function refusedFields(answers: readonly JobAnswer[] = []): ReadonlyMap<s
 }
 
 /** Which item of a list a refusal is about, from 1; undefined where it is about all of it, or about no list. */
-export function itemOf({ must, found, place }: Extract<Reason, { argument: string }>): number | undefined {
+function itemOf({ must, found, place }: Extract<Reason, { argument: string }>): number | undefined {
   if (place !== undefined) return place.number;
   if ("be" in must && must.be === "blank or 0 in the first row, before which nothing was weighed") return 1;
   if (typeof found === "string") return undefined;

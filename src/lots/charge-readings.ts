@@ -53,7 +53,7 @@ export function roundOf({ targets }: PlannedCharge, readings: readonly ChargeRea
   return open === -1 ? targets.length : open + 1;
 }
 
-export interface ReadingSays {
+interface ReadingSays {
   /** Below 0 where more has gone than should. */
   readonly left: number;
   readonly moisture: number | CellError;
@@ -71,7 +71,7 @@ export function readingSays(weightNow: number, charge: PlannedCharge, round: num
 /** From so many timed readings on it is said when a charge will be ready. */
 export const fewestTimed = 3;
 
-export interface ReadyWhen {
+interface ReadyWhen {
   readonly early: number | undefined;
   readonly likely: number | undefined;
   readonly late: number | undefined;

@@ -23,7 +23,7 @@ import { type FiringPlan, firingPlan, planningJob } from "./firing-plan";
 import { entriesIn, type Lot } from "./lot";
 import { spreadsheetTime } from "./spreadsheet-time";
 
-export interface LotWords {
+interface LotWords {
   readonly messages: Messages;
   readonly phone: PhoneWords;
 }

@@ -50,6 +50,3 @@ export const said = (saying: Saying | Phrase): string =>
 
 /** A row of constants. */
 export const rowOf = (values: readonly (number | string)[]): string => `{${values.map(literal).join(",")}}`;
-
-/** A column of constants. */
-export const columnOf = (values: readonly (number | string)[]): string => `{${values.map(literal).join(";")}}`;

@@ -10,7 +10,7 @@ export interface Spoken<Words> {
 }
 
 /** Fetches the words of each language. */
-export type WordsIn<Words> = Readonly<Record<Language, () => Promise<Words>>>;
+type WordsIn<Words> = Readonly<Record<Language, () => Promise<Words>>>;
 
 /** The wanted language; what is there from the beginning where its words cannot be fetched. */
 export async function firstSpoken<Words>(

@@ -3,7 +3,7 @@ import type { CellContent } from "../host/workbook-host";
 import { isErrorAnswer } from "../workbook/workbook";
 
 /** Digits with a unit of weight behind them. */
-export const isWeightInText = (value: CellContent): value is string =>
+const isWeightInText = (value: CellContent): value is string =>
   typeof value === "string" && /^\s*\d[\d.,\s]*\s*(g|kg|克|公斤|斤|两)\s*$/i.test(value);
 
 /** Digits among which a letter slipped that looks like one, such as 12O0, 1l40 and 3S0 g; `L12` and `1B` are names. */

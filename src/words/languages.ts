@@ -2,7 +2,7 @@
  * THE list of languages. A further one is a folder with the same words, a line here, and one in each of messages-in.ts,
  * page-in.ts, phone-in.ts and samples-in.ts.
  */
-export interface LanguageOfWords {
+interface LanguageOfWords {
   /** As those who speak it call it. */
   readonly name: string;
   /** As the attribute `lang` names it. */

@@ -50,7 +50,7 @@ type EnginePart =
   | "furtherNotices";
 
 /** What is known of a file before it opens. */
-export interface KnownOfFile {
+interface KnownOfFile {
   /** The day on which one of the same name, which is kept already, was last changed. */
   readonly keptSince: string | undefined;
   /** Whether the browser has a way back into the very file. */

@@ -1,7 +1,7 @@
 import type { Rule } from "../sheet-check/finding";
 
 /** What a rule of the sheet check says: the heading of its findings, what is there, why it matters, what to try. */
-export interface RuleWords {
+interface RuleWords {
   readonly title: string;
   readonly what: (details: Readonly<Record<string, string>>) => string;
   readonly why: string;

@@ -22,7 +22,7 @@ export const style = z.object({
   border: z.enum(["thin", "bottom"]).exactOptional(),
 });
 
-export const spill = z.object({
+const spill = z.object({
   rows: z.int(),
   columns: z.int(),
   /** The area was given to the formula, as in old files: what does not fit stays outside. */

@@ -15,7 +15,6 @@ export type Sheet = Plain<z.infer<typeof schema.sheet>>;
 export type Link = Plain<z.infer<typeof schema.link>>;
 export type Area = Plain<z.infer<typeof schema.area>>;
 export type Cell = Plain<z.infer<typeof schema.cell>>;
-export type Spill = Plain<z.infer<typeof schema.spill>>;
 export type Style = Plain<z.infer<typeof schema.style>>;
 export type PageSetup = Plain<z.infer<typeof schema.pageSetup>>;
 export type Table = Plain<z.infer<typeof schema.table>>;

@@ -5,12 +5,13 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
 import { pictureFile, recordFile, sumOf, type Taken } from "../../src/build/pictures/record";
 import { scenes } from "../../src/build/pictures/scenes";
-import { type Language, languages, visit, visits } from "../../src/build/pictures/visit";
+import { visit, visits } from "../../src/build/pictures/visit";
+import { languageIds } from "../../src/words/languages";
 import { servedPage, sharedBrowser } from "./shared-browser";
 
 const found = await findBrowser();
 const record = JSON.parse(readFileSync(recordFile, "utf8")) as Record<string, Taken>;
-const all = (Object.keys(languages) as Language[]).flatMap((language) =>
+const all = languageIds.flatMap((language) =>
   scenes.map((scene) => ({ file: pictureFile(scene, language), language, scene })),
 );
 
@@ -40,7 +41,7 @@ describe.skipIf(!found)("the pages", () => {
     if (found) browser = await sharedBrowser(found);
   });
 
-  const tours = (Object.keys(languages) as Language[]).flatMap((language) =>
+  const tours = languageIds.flatMap((language) =>
     visits().map((together) => ({ language, together, names: together.map(({ name }) => name).join(", ") })),
   );
 

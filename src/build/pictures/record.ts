@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
+import type { Language } from "../../words/languages";
 import type { Scene } from "./scenes";
-import type { Language } from "./visit";
 
 /** What was to be read in each picture when it was taken, and which picture that was. */
 export const recordFile = "docs/guide/pictures.json";

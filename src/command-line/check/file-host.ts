@@ -5,7 +5,7 @@ import { areaWithin, partsOf } from "../../workbook/references";
 import type { Area, Cell, Sheet, Workbook } from "../../workbook/workbook";
 
 /** Cells that a sheet reaches over, filled or not. */
-export const mostReached = 5_000_000;
+const mostReached = 5_000_000;
 
 export class FileHost implements WorkbookReader {
   readonly evaluatesUntouched = true;

@@ -3,10 +3,10 @@ import type { Cell, Workbook } from "../../workbook/workbook";
 import type { Edit } from "../../xlsx/patch/edit";
 import type { PatchableBook } from "../../xlsx/patch/patchable-book";
 
-export const addedText = "weighed again & “wet” <1>";
-export const addedFormula = "=SUM(1,2)/4";
+const addedText = "weighed again & “wet” <1>";
+const addedFormula = "=SUM(1,2)/4";
 /** 3/4. */
-export const addedResult = 0.75;
+const addedResult = 0.75;
 
 /** Fewer where a file has no room for them. */
 export function changesOf(workbook: Workbook, book: PatchableBook): Edit[] {

@@ -57,8 +57,6 @@ export interface LotsOfBook {
   readonly lots: readonly FoundLot[];
   readonly leftOut: readonly LeftOut[];
   readonly columns: readonly TakenColumn[];
-  /** Sheets without a lot. */
-  readonly without: readonly string[];
   /** Every text of it that may be a heading, as headings are compared. */
   readonly texts: ReadonlySet<string>;
 }
@@ -68,7 +66,6 @@ export function lotsIn(workbook: Workbook, named: NamedColumns): LotsOfBook {
   const lots: FoundLot[] = [];
   const leftOut: LeftOut[] = [];
   const columns = new Map<string, TakenColumn>();
-  const without: string[] = [];
   const texts = new Set<string>();
   for (const { name: sheet, isHidden, cells } of workbook.sheets) {
     const area = host.used(sheet);
@@ -79,15 +76,15 @@ export function lotsIn(workbook: Workbook, named: NamedColumns): LotsOfBook {
     const own = textsIn(area.values);
     for (const text of own) texts.add(text);
     const found = new SheetLots(area, host.spills(sheet), new SheetColumns(named, own));
-    if (found.lots.length + found.leftOut.length === 0) without.push(sheet);
-    else if (isHidden) leftOut.push({ sheet, why: "the sheet is hidden" });
+    if (found.lots.length + found.leftOut.length === 0) continue;
+    if (isHidden) leftOut.push({ sheet, why: "the sheet is hidden" });
     else {
       lots.push(...found.lots);
       leftOut.push(...found.leftOut);
       for (const column of found.columns) columns.set(JSON.stringify(column), column);
     }
   }
-  return { lots, leftOut, columns: [...columns.values()], without, texts };
+  return { lots, leftOut, columns: [...columns.values()], texts };
 }
 
 class SheetLots {

@@ -26,7 +26,7 @@ export const outturns = (lots: readonly SeasonLot[]): Grid =>
   );
 
 /** What stands where a lot names no plot. */
-export const noPlot = "not named";
+const noPlot = "not named";
 
 export const plotOf = ({ plot }: SeasonLot): string => plot || noPlot;
 

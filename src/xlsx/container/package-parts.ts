@@ -71,7 +71,7 @@ export class PackageParts {
 
 const keyOf = (path: string): string => path.replace(/^\//, "").toLowerCase();
 
-export const folderOf = (path: string): string => path.slice(0, path.lastIndexOf("/") + 1);
+const folderOf = (path: string): string => path.slice(0, path.lastIndexOf("/") + 1);
 
 /** Where a part keeps what it refers to. */
 export const relationsOf = (path: string): string => `${folderOf(path)}_rels/${path.slice(folderOf(path).length)}.rels`;

@@ -12,7 +12,7 @@ export const signatures = {
   wideEndLocator: 0x07064b50,
 } as const;
 
-export const endLength = 22;
+const endLength = 22;
 export const locatorLength = 20;
 const centralLength = 46;
 const longestComment = 0xffff;

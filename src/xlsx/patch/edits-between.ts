@@ -78,7 +78,7 @@ const sameSize = (one: Size | undefined, other: Size | undefined): boolean =>
  * Programs add in different orders: numbers that agree in twelve digits are the same, and close to 0 within 10⁻¹². A blank,
  * an empty text and, as the result of a formula, 0 are written for the same nothing.
  */
-export function sameValue(one: Cell["value"], other: Cell["value"]): boolean {
+function sameValue(one: Cell["value"], other: Cell["value"]): boolean {
   if (typeof one === "number" && typeof other === "number") {
     return one === other || Math.abs(one - other) <= 1e-12 * Math.max(1, Math.abs(one), Math.abs(other));
   }

@@ -116,7 +116,7 @@ export interface Attribute {
 }
 
 /** The attributes of a tag. */
-export function attributesOf(tag: string): Attribute[] {
+function attributesOf(tag: string): Attribute[] {
   return [...tag.matchAll(/\s+([^\s=/>]+)\s*=\s*("[^"]*"|'[^']*')/g)].map(([text, name = "", value = ""]) => ({
     name,
     value: plain(value.slice(1, -1)),
