@@ -5,8 +5,8 @@
  */
 import { cpus } from "node:os";
 import { parseArgs } from "node:util";
+import { phoneFolder } from "../../../src/build/folders";
 import { findBrowser, openBrowser } from "../../../src/build/open-browser";
-import { phoneFolder } from "../../../src/build/phone-page-build";
 import { serve } from "../../../src/build/serve";
 import { buildPageOnce, pageFolder } from "../../../src/build/workbook-page-build";
 import { feeding } from "../typing/trials";
