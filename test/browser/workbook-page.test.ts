@@ -351,6 +351,24 @@ describe.skipIf(!found)("the workbook page", () => {
       expect(await shown(page, "Lot", "F5")).toBe("3");
     });
 
+    test("what the browser had no time to keep is there after a reload", async () => {
+      await typeOver(page, "Lot", "B12", "700");
+      await untilKept();
+      await page.evaluate(() => {
+        // A transaction that is busy reading does not come to an end, and what it wrote is dropped with the page.
+        IDBObjectStore.prototype.put = function busy() {
+          const request = this.get("nothing");
+          request.addEventListener("success", () => busy.call(this));
+          return request;
+        };
+      });
+      await typeOver(page, "Lot", "B12", "800");
+      await expect.poll(() => shown(page, "Lot", "F5"), patience).toBe("3");
+      await page.reload();
+      await untilReady(page);
+      expect(await shown(page, "Lot", "B12")).toBe("800.0");
+    });
+
     test("the way back to the sample asks first", async () => {
       await typeOver(page, "Lot", "B12", "800");
       await untilKept();
