@@ -44,7 +44,7 @@ const named = (name: string, formula: string, comment: string): NamedFormula => 
 };
 
 /** The names of ours that a formula calls. */
-const callsOf = (formula: string): readonly string[] => [
+export const callsOf = (formula: string): readonly string[] => [
   ...new Set(
     formulaPieces(formula).flatMap(({ kind, text }) =>
       kind === "name" && mayCallOurs(text) ? [text.toUpperCase()] : [],
