@@ -7,9 +7,10 @@ import type { Page } from "playwright-core";
 /** As far as the scenes use it; the page keeps its grid under this name. */
 declare const workbookGrid: {
   readonly shown: (sheet: string, row: number, column: number) => string;
+  readonly workbook: () => { readonly sheets: readonly { readonly name: string }[] };
   readonly api: {
     readonly getActiveWorkbook: () => {
-      readonly getSheetByName: (name: string) => unknown;
+      readonly getSheets: () => readonly unknown[];
       readonly setActiveSheet: (sheet: unknown) => void;
     };
   };
@@ -26,8 +27,8 @@ export interface Scene {
   readonly act: (page: Page) => Promise<void>;
   /** The part of the page that is in the picture. */
   readonly part: string;
-  /** Cells that are in the picture: the grid is a painting, in which no test can read. */
-  readonly cells?: readonly { readonly sheet: string; readonly rows: number; readonly columns: number }[];
+  /** Cells that are in the picture: the grid is a painting, in which no test can read. Sheets count from 0. */
+  readonly cells?: readonly { readonly sheet: number; readonly rows: number; readonly columns: number }[];
 }
 
 const grid = { opens: "?workbook=one-lot", ready: "html[data-ready]" } as const;
@@ -49,11 +50,12 @@ const openJob = async (page: Page, job: string, typed: Readonly<Record<string, s
   for (const [field, text] of Object.entries(typed)) await page.fill(`#${job}-${field}`, text);
 };
 
-const showSheet = (page: Page, name: string): Promise<void> =>
-  page.evaluate((name) => {
+/** By its place: its name depends on the language. */
+const showSheet = (page: Page, sheet: number): Promise<void> =>
+  page.evaluate((sheet) => {
     const book = workbookGrid.api.getActiveWorkbook();
-    book.setActiveSheet(book.getSheetByName(name));
-  }, name);
+    book.setActiveSheet(book.getSheets()[sheet]);
+  }, sheet);
 
 export const scenes: readonly Scene[] = [
   { name: "charges", ...pane, part: "#pane form.job", act: (page) => openJob(page, "charges") },
@@ -65,7 +67,7 @@ export const scenes: readonly Scene[] = [
     name: "lot",
     ...wide,
     act: async () => {},
-    cells: [{ sheet: "Lot", rows: 28, columns: 10 }],
+    cells: [{ sheet: 0, rows: 28, columns: 10 }],
   },
   {
     name: "check",
@@ -75,13 +77,13 @@ export const scenes: readonly Scene[] = [
       await page.click("#pane-page button.primary");
       await page.waitForSelector("#pane .findings");
     },
-    cells: [{ sheet: "Lots", rows: 24, columns: 6 }],
+    cells: [{ sheet: 0, rows: 24, columns: 6 }],
   },
   {
     name: "season",
     ...season,
-    act: (page) => showSheet(page, "Season"),
-    cells: [{ sheet: "Season", rows: 22, columns: 15 }],
+    act: (page) => showSheet(page, 1),
+    cells: [{ sheet: 1, rows: 22, columns: 15 }],
   },
   {
     name: "phone",
@@ -100,11 +102,12 @@ export async function wordsIn(page: Page, { part, cells = [] }: Scene): Promise<
   const said = await page.locator(part).evaluate((shown) => (shown as HTMLElement).innerText);
   const shown = await page.evaluate(
     (cells) =>
-      cells.flatMap(({ sheet, rows, columns }) =>
-        Array.from({ length: rows }, (_, row) =>
-          Array.from({ length: columns }, (_, column) => workbookGrid.shown(sheet, row, column)).join("\t"),
-        ),
-      ),
+      cells.flatMap(({ sheet, rows, columns }) => {
+        const name = workbookGrid.workbook().sheets[sheet]?.name ?? "";
+        return Array.from({ length: rows }, (_, row) =>
+          Array.from({ length: columns }, (_, column) => workbookGrid.shown(name, row, column)).join("\t"),
+        );
+      }),
     cells,
   );
   return [...said.split("\n"), ...shown].map((line) => line.trim()).filter((line) => line !== "");

@@ -1,9 +1,15 @@
+import { languageIds } from "../../words/languages";
+import { pageWordsIn } from "../../words/page-in";
 import type { Area, Cell, Sheet, Style } from "../../workbook/workbook";
 import type { Grid } from "./grid";
 import { words } from "./words";
 
-/** The sheets that are printed for use at the pan: "Firing card", and further ones that continue it. */
-export const isCard = ({ name }: Sheet): boolean => name.startsWith("Firing card");
+/**
+ * The sheets that are printed for use at the pan: "Firing card", and further ones that continue it. In any language:
+ * whoever began a lot in another one goes on with it.
+ */
+export const isCard = ({ name }: Sheet): boolean =>
+  languageIds.some((language) => name.startsWith(pageWordsIn[language].parts.card));
 
 /** A card that continues the first stays blank while the plan does not need it. */
 const hasNumbers = ({ cells }: Sheet): boolean => cells.some(({ value }) => typeof value === "number");

@@ -3,18 +3,18 @@
  * that nobody takes it for the sheet itself. A small script of its own, as the grid's takes seconds.
  */
 import type { Sheet, Workbook } from "../../workbook/workbook";
-import { sampleWorkbooks } from "./sample-workbooks";
+import { fileOf, sampleWorkbooks } from "./sample-workbooks";
 
 const rows = 40;
 const columns = 12;
 
 const key = new URLSearchParams(location.search).get("workbook") ?? sampleWorkbooks[0].key;
-const file = sampleWorkbooks.find((each) => each.key === key)?.file;
+const sample = sampleWorkbooks.find((each) => each.key === key);
 const place = document.getElementById("first-sight");
 
 // Where this fails the page says why, as it reads the same.
-if (file && place) {
-  fetch(file)
+if (sample && place) {
+  fetch(fileOf(sample))
     .then((response) => response.json() as Promise<Workbook>)
     .then(
       ({ sheets: [sheet] }) => sheet && place.append(wordsOf(sheet)),

@@ -33,6 +33,7 @@ import { keepClicksApart } from "./double-clicks";
 import { followRows } from "./follow-rows";
 import { keepNotes } from "./notes";
 import { endRowsAtClicks } from "./tab-rows";
+import { showTextFormats } from "./text-formats";
 import { startTouch } from "./touch";
 import { followSorting, withSteadyTyping } from "./typing";
 import { words } from "./words";
@@ -111,6 +112,7 @@ export async function openGrid(container: string, workbook: Workbook, left?: Lef
   keepNotes(api, injector);
   followRows({ api, injector });
   followSorting(injector);
+  showTextFormats(injector);
 
   const listeners = new Set<() => void>();
   let changed = false;

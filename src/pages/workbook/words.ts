@@ -11,7 +11,8 @@ import { byId } from "./show";
 
 let spoken: Language | undefined;
 
-const language = (): Language => {
+/** The language of the page. */
+export const language = (): Language => {
   spoken ??= keptSettings.read().language ?? languageOf(globalThis.navigator?.language ?? "en");
   return spoken;
 };

@@ -36,7 +36,7 @@ import { showOwnFiles } from "./own-list";
 import { preparePane } from "./pane-beside-grid";
 import type { Problems } from "./problems";
 import { readTyped } from "./read-typed";
-import { type SampleWorkbook, sampleWorkbooks, titleOf } from "./sample-workbooks";
+import { fileOf, type SampleWorkbook, sampleWorkbooks, titleOf } from "./sample-workbooks";
 import { startSaving } from "./saving";
 import { byId, showNotice, showStatus } from "./show";
 import { keepShownSheet } from "./shown-sheet";
@@ -114,10 +114,10 @@ async function keptWork(): Promise<KeptWork | undefined> {
   return undefined;
 }
 
-async function readSample({ file, title }: SampleWorkbook): Promise<Workbook> {
-  const response = await fetch(file);
+async function readSample(sample: SampleWorkbook): Promise<Workbook> {
+  const response = await fetch(fileOf(sample));
   if (!response.ok) throw new Error(`the sample workbook could not be fetched: ${response.status}`);
-  return { ...(await response.json()), name: title };
+  return { ...(await response.json()), name: titleOf(sample) };
 }
 
 /** The samples, and of the maker's own files the one that is shown, or else the last changed; the menu has all. */
