@@ -55,10 +55,16 @@ export function hindrances(book: KnownWorkbook, errorAt: ErrorAt, meaningOf: Mea
     if (text) found.get(keyOf(text))?.stumbling.add(stuck);
     return text === undefined;
   });
+  // Or one that no number can be made of.
+  for (const stuck of alone) {
+    const [misfit] = stuck.value === "#VALUE!" ? book.misfitsOf(stuck) : [];
+    if (misfit) blame({ ...misfit, is: "text", reason: undefined }, stuck);
+  }
   // And a formula stumbles over the empty answers of others, which wait for something else.
   const explained = new Set([...found.values()].flatMap((cause) => [...book.waitingFor(cause, cause.stumbling)]));
+  const isWaiting = found.size > 0;
   for (const stuck of alone) {
-    if (explained.has(stuck)) continue;
+    if (explained.has(stuck) || (isWaiting && book.readsEmptyAnswer(stuck))) continue;
     const cause = shownError(stuck, stuck, meaningOf);
     blame(cause, stuck);
     for (const other of book.waitingFor(cause, new Set([stuck]))) explained.add(other);

@@ -61,6 +61,19 @@ export class KnownSheet {
     return isBlank && this.#begun.has(row) && !this.isSpilled(row, column);
   }
 
+  /** The cell whose formula fills this one beside its own. */
+  spillingInto(row: number, column: number): Cell | undefined {
+    if (!this.isSpilled(row, column)) return undefined;
+    return [...this.#cells.values()].find(
+      ({ spill, ...first }) =>
+        spill &&
+        row >= first.row &&
+        row < first.row + spill.rows &&
+        column >= first.column &&
+        column < first.column + spill.columns,
+    );
+  }
+
   rowOf = (row: number): readonly Cell[] => this.#rows.get(row) ?? [];
 
   /** Rows above of two words or more and nothing else, with no empty row between, the nearest first. */

@@ -138,6 +138,27 @@ export class KnownWorkbook {
     return [...this.constantsIn(area), ...this.originsOf(area)].filter(({ value }) => typeof value === "string");
   }
 
+  /**
+   * The texts that a formula stumbles over though nobody says so: in a list of numbers, below one of them; and in the row
+   * of an answer that was spilled from lists. A text in a single cell may be meant.
+   */
+  misfitsOf({ reads }: StuckCell): readonly Constant[] {
+    return reads.flatMap((area) => {
+      if (!isOneCell(area)) return textsBelowNumbers(this.constantsIn(area));
+      const spilling = this.#sheets.get(area.sheet)?.spillingInto(area.row, area.column);
+      if (spilling?.formula === undefined) return [];
+      return this.#areasIn(spilling.formula, area.sheet)
+        .flatMap((list) => this.constantsIn(list))
+        .filter(({ row, value }) => row === area.row && typeof value === "string");
+    });
+  }
+
+  /** Whether it reads a cell whose formula shows nothing. */
+  readsEmptyAnswer = ({ reads }: StuckCell): boolean =>
+    reads.some(
+      (area) => isOneCell(area) && this.cellAt(area)?.formula !== undefined && this.cellAt(area)?.value === "",
+    );
+
   /** The cell itself where it is blank and somebody has begun its row. */
   blankAt(area: SheetArea): Spot | undefined {
     if (this.#blanks.has(area)) return this.#blanks.get(area);
@@ -207,6 +228,14 @@ function constantsWithin(area: SheetArea, sheet: KnownSheet): readonly Constant[
   if (cell === undefined || cell.formula !== undefined || sheet.isSpilled(row, column)) return [];
   return [{ sheet: sheet.name, row, column, value: cell.value }];
 }
+
+/** A text above them may be a heading. */
+const textsBelowNumbers = (constants: readonly Constant[]): readonly Constant[] =>
+  constants.filter(
+    ({ row, column, value }) =>
+      typeof value === "string" &&
+      constants.some((other) => other.column === column && other.row < row && typeof other.value === "number"),
+  );
 
 export const isHalfNumber = (value: Cell["value"]): boolean =>
   typeof value === "string" && /^\s*[-+.,~≈<>]*\s*\d/.test(value);

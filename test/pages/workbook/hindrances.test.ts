@@ -213,6 +213,31 @@ describe("what holds answers up", () => {
     expect(found(meant).map((each) => [at(each), each.is])).toEqual([["Lot!F1", "error"]]);
   });
 
+  test("a text among the numbers of a list is the cause, also of what reads an answer that was spilled from the list", () => {
+    const lots = { A4: "Fresh", A5: 800, A6: "abc", A7: 900 };
+    expect(said({ Lots: { ...lots, C1: { formula: "=SUMPRODUCT(A4:A7*2)", value: "#VALUE!" } } })).toEqual([
+      "Lots!A6 holds the text “abc”: C1 waits for it",
+    ]);
+    const spilled = {
+      Lots: {
+        ...{ A4: "Fresh", A5: "abc", A6: 800, A7: 900 },
+        B4: { formula: '=IF(ISTEXT(A4),"Twice",A4:A7*2)', value: "Twice", spill: { rows: 4, columns: 1 } },
+        ...{ B5: "#VALUE!", B6: 1600, B7: 1800 },
+      },
+      Flags: { C5: { formula: "=Lots!B5+1", value: "#VALUE!" }, C6: { formula: "=Lots!B6+1", value: 1601 } },
+    };
+    expect(said(spilled)[0]).toMatch(/^Lots!A5 holds the text “abc”: .*waits? for it/);
+    expect(said(spilled)).toHaveLength(1);
+  });
+
+  test("an error over an answer that shows nothing is not blamed while something else is waited for", () => {
+    const sheets = {
+      Lot: { A9: "Fresh weight", B10: 0.2, C9: "=B9*B10" },
+      Proof: { C3: '=IF(Lot!F25=0,"",Lot!F25)', D3: { formula: "=ABS(4-C3)", value: "#VALUE!" } },
+    };
+    expect(said(sheets)).toEqual(["Lot!B9, fresh weight, is blank: 1 cell waits for it"]);
+  });
+
   test("a blank that is refused is the one cause of all that wait for it, with one count", () => {
     const sheets = {
       Lot: {
