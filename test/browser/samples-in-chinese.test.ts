@@ -16,6 +16,7 @@ test.skipIf(!found)("a browser in Chinese begins with the samples in Chinese, an
   expect(await shown(page, "这一批", "F8")).toBe("相符");
   // What a function says in its last row, as the format of its cells shows it.
   expect(await shown(page, "这一批", "E24")).toBe("合计");
+  expect(await shown(page, "这一批", "E20")).toBe("1");
   await page.evaluate(() => {
     globalThis.print = () => undefined;
   });
