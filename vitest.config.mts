@@ -52,6 +52,8 @@ export default defineConfig({
     reporters: ["default", "./test/closing-line.ts"],
     testTimeout: 60_000,
     hookTimeout: 240_000,
+    // What is waited for comes late on a busy machine; its default is a second.
+    expect: { poll: { timeout: 30_000 } },
     // Also on two cores, of which one would be left to others.
     maxWorkers: 2,
     // The files of a project share a process, and so what they import: none may leave behind what another does not expect.
