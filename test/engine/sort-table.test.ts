@@ -341,7 +341,9 @@ describe("the season, its lots sorted", () => {
     return new Map(rows.map((row) => [open.value("Lots", `A${row}`), open.value("Lots", `I${row}`)]));
   };
 
-  test("keeps every number, flag and proof, table, charts and names, and comes back", { timeout: 240_000 }, async () => {
+  test("keeps every number, flag and proof, table, charts and names, and comes back", {
+    timeout: 240_000,
+  }, async () => {
     await start(seasonBook(sampleWordsIn.en));
     const before = open.toWorkbook();
     const [season, flagged] = [numbers(), flags()];
