@@ -1,7 +1,7 @@
 import { CellValueType, type ICellData } from "@univerjs/core";
 import { AFTER_CELL_EDIT, SheetInterceptorService } from "@univerjs/preset-sheets-core";
 import { withCommasBetween } from "../../cells/formula-text";
-import { isDateFormat } from "../../sheet-check/formats";
+import { isDayFormat } from "../../sheet-check/formats";
 import { addressOf } from "../../workbook/addresses";
 import type { Grid } from "./grid";
 import { decimalMarkOf, typedCell } from "./typed-cell";
@@ -54,7 +54,7 @@ export function readTyped(grid: Grid, remark: (text: string) => void): void {
         ...{ v: value, t: CellValueType.NUMBER },
         ...(format === undefined && pattern && { s: { ...styles.getStyleByCell(cell), n: { pattern } } }),
       });
-      const isForDays = format !== undefined && isDateFormat(format);
+      const isForDays = format !== undefined && isDayFormat(format);
       const date = typedDate(typed, order);
       if (date.is === "day" && (isForDays || format === undefined)) {
         const said = words().typed.readAsDay(typed, dayInWordsOf(date.serial, document.documentElement.lang));

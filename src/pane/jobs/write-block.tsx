@@ -5,6 +5,7 @@ import { type BlockOfJob, blockAt, type Filled } from "../../jobs/job-block";
 import type { Says } from "../../words/messages";
 import { addressOf } from "../../workbook/addresses";
 import { referenceTo } from "../../workbook/references";
+import { Choice } from "../choice";
 import { useMessages } from "../use-messages";
 import { inWords } from "./use-picked";
 
@@ -93,19 +94,7 @@ export function WriteBlock({ host, filled, title, hasChart, picked }: WriteBlock
   return (
     <div className="write">
       {hasChart && host.drawsCharts ? (
-        <div className="choice">
-          <input
-            type="checkbox"
-            id="with-chart"
-            aria-describedby="with-chart-help"
-            checked={withChart}
-            onChange={(event) => chooseChart(event.target.checked)}
-          />
-          <label htmlFor="with-chart">{write.chart}</label>
-          <span id="with-chart-help" className="help">
-            {write.chartHelp}
-          </span>
-        </div>
+        <Choice id="with-chart" label={write.chart} help={write.chartHelp} isChosen={withChart} choose={chooseChart} />
       ) : null}
       <button type="button" className="primary" onClick={start} aria-disabled={isBusy}>
         {write.button}

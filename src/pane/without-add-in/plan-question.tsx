@@ -1,5 +1,6 @@
 import { type RefObject, useState } from "react";
 import { formulasIn, type Plan } from "../../without-add-in/plan";
+import { Choice } from "../choice";
 import { useMessages } from "../use-messages";
 
 interface PlanQuestionProps {
@@ -50,19 +51,13 @@ export function PlanQuestion({ plan, heading, answer }: PlanQuestionProps) {
           </p>
           <div className="write">
             {isBack && uncalled.length > 0 ? (
-              <div className="choice">
-                <input
-                  type="checkbox"
-                  id="keep-names"
-                  aria-describedby="keep-names-help"
-                  checked={keepsNames}
-                  onChange={(event) => keepNames(event.target.checked)}
-                />
-                <label htmlFor="keep-names">{words.keepNames}</label>
-                <span id="keep-names-help" className="help">
-                  {words.keepNamesHelp}
-                </span>
-              </div>
+              <Choice
+                id="keep-names"
+                label={words.keepNames}
+                help={words.keepNamesHelp}
+                isChosen={keepsNames}
+                choose={keepNames}
+              />
             ) : null}
             <button type="button" className={isBack ? "plain" : "primary"} onClick={() => answer(true, keepsNames)}>
               {words.button[way](count)}
