@@ -18,6 +18,7 @@ export class KnownSheet {
   readonly constants: readonly Constant[];
   readonly #cells = new Map<number, Cell>();
   readonly #spilled = new Set<number>();
+  readonly #spilling: readonly Cell[];
   /** Rows that hold something written by hand, be it a label. In any other nothing is missing yet. */
   readonly #begun = new Set<number>();
   /** By row, the cells that hold something, from the left. */
@@ -40,6 +41,7 @@ export class KnownSheet {
       else this.#rows.set(cell.row, [cell]);
     }
     this.used = { rows, columns };
+    this.#spilling = cells.filter(({ spill }) => spill);
     for (const row of this.#rows.values()) row.sort((one, other) => one.column - other.column);
     this.constants = cells
       .filter(({ row, column, formula, value }) => {
@@ -61,18 +63,13 @@ export class KnownSheet {
     return isBlank && this.#begun.has(row) && !this.isSpilled(row, column);
   }
 
-  /** The cell whose formula fills this one beside its own. */
-  spillingInto(row: number, column: number): Cell | undefined {
-    if (!this.isSpilled(row, column)) return undefined;
-    return [...this.#cells.values()].find(
-      ({ spill, ...first }) =>
-        spill &&
-        row >= first.row &&
-        row < first.row + spill.rows &&
-        column >= first.column &&
-        column < first.column + spill.columns,
-    );
-  }
+  /** The formulas that fill some of these cells beside their own. */
+  spillingInto = ({ row, column, rows, columns }: Area): readonly string[] =>
+    this.#spilling.flatMap(({ formula, spill, ...first }) => {
+      const isBeside = first.row >= row + rows || first.column >= column + columns;
+      const endsBefore = first.row + (spill?.rows ?? 1) <= row || first.column + (spill?.columns ?? 1) <= column;
+      return formula === undefined || isBeside || endsBefore ? [] : [formula];
+    });
 
   rowOf = (row: number): readonly Cell[] => this.#rows.get(row) ?? [];
 

@@ -139,17 +139,16 @@ export class KnownWorkbook {
   }
 
   /**
-   * The texts that a formula stumbles over though nobody says so: in a list of numbers, below one of them; and in the row
-   * of an answer that was spilled from lists. A text in a single cell may be meant.
+   * The texts that a formula stumbles over though nobody says so: in a list of numbers, below one of them; and in the
+   * lists that an answer was spilled from, for one such answer in its row. A text in a single cell may be meant.
    */
   misfitsOf({ reads }: StuckCell): readonly Constant[] {
     return reads.flatMap((area) => {
-      if (!isOneCell(area)) return textsBelowNumbers(this.constantsIn(area));
-      const spilling = this.#sheets.get(area.sheet)?.spillingInto(area.row, area.column);
-      if (spilling?.formula === undefined) return [];
-      return this.#areasIn(spilling.formula, area.sheet)
-        .flatMap((list) => this.constantsIn(list))
-        .filter(({ row, value }) => row === area.row && typeof value === "string");
+      const spilling = this.#sheets.get(area.sheet)?.spillingInto(area) ?? [];
+      const lists = spilling.flatMap((formula) => this.#areasIn(formula, area.sheet));
+      const listed = lists.flatMap((list) => this.constantsIn(list));
+      if (isOneCell(area)) return listed.filter(({ row, value }) => row === area.row && typeof value === "string");
+      return [this.constantsIn(area), listed].flatMap(textsBelowNumbers);
     });
   }
 

@@ -228,6 +228,15 @@ describe("what holds answers up", () => {
     };
     expect(said(spilled)[0]).toMatch(/^Lots!A5 holds the text “abc”: .*waits? for it/);
     expect(said(spilled)).toHaveLength(1);
+    const byRow = {
+      Lots: {
+        ...{ A1: "Fresh", A2: 800, A3: "abc", A4: 900 },
+        B1: { formula: '=IF(ISTEXT(A1:A4),"Twice",A1:A4*2)', value: "Twice", spill: { rows: 4, columns: 1 } },
+        ...{ B2: 1600, B3: "#VALUE!", B4: 1800 },
+      },
+      Flags: { C3: { formula: "=INDEX(Lots!B:B,3)+1", value: "#VALUE!" } },
+    };
+    expect(said(byRow)).toEqual(["Lots!A3 holds the text “abc”: Flags C3 waits for it"]);
   });
 
   test("an error over an answer that shows nothing is not blamed while something else is waited for", () => {
