@@ -2,9 +2,10 @@
 import { createHash } from "node:crypto";
 import { existsSync, readFileSync } from "node:fs";
 import { dirname, relative, resolve } from "node:path";
-import { listed } from "../xlsx/read/listed";
+import { englishFew } from "../xlsx/english-remarks";
 import { readWorkbook } from "../xlsx/read-workbook";
 import { Refusal } from "../xlsx/refusal";
+import { few } from "../xlsx/remarks";
 import { writeWorkbook } from "../xlsx/write-workbook";
 import { booksAt } from "./files-in";
 import { stampOf, writeInPlace, writeWhole } from "./recalc/in-place";
@@ -35,13 +36,11 @@ async function main(given: readonly string[]): Promise<number> {
   const unknown = books.unknownHeadings();
   if (unknown.length > 0) {
     for (const { as, heading, alike } of unknown) {
-      const hint =
-        alike.length > 0
-          ? `; there is ${listed(
-              alike.map((each) => `"${each}"`),
-              5,
-            )}`
-          : "";
+      const found = few(
+        alike.map((each) => `"${each}"`),
+        5,
+      );
+      const hint = alike.length > 0 ? `; there is ${englishFew(found)}` : "";
       console.error(`no book has the heading "${heading}" (--columns, ${as})${hint}`);
     }
     return 2;

@@ -2,6 +2,8 @@ import type { Named } from "../core/english-refusals";
 import type { Reason } from "../core/refusals";
 import type { Direction } from "../sorting/row-order";
 import type { SortingRefusal } from "../sorting/sorted-table";
+import type { FileRefusal } from "../xlsx/refusals";
+import type { NotShown, SavingRemark } from "../xlsx/remarks";
 
 /** A cell that holds answers up. */
 export interface Fault {
@@ -120,8 +122,13 @@ export interface PageWords {
     readonly failed: string;
     readonly paneFailed: string;
   };
+  readonly file: {
+    readonly refused: (why: FileRefusal) => string;
+    /** Before a file is saved with changes. */
+    readonly onSaving: (remark: SavingRemark) => string;
+  };
   readonly ownFile: {
-    readonly question: (name: string, notShown: readonly string[], known: KnownOfFile) => readonly string[];
+    readonly question: (name: string, notShown: readonly NotShown[], known: KnownOfFile) => readonly string[];
     readonly agree: string;
     readonly reading: (name: string) => string;
     readonly notOpened: (name: string, reason: string) => string;

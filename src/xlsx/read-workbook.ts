@@ -10,7 +10,6 @@ import { elementAt } from "./container/xml-tree";
 import { type Book, type BookSheet, isWorksheet, readBook } from "./read/book";
 import { readCharts } from "./read/charts";
 import { countCells } from "./read/count-cells";
-import { listed } from "./read/listed";
 import { readNames } from "./read/names";
 import { notShown, type ReadSheetPart } from "./read/not-shown";
 import { type Note, readNotes } from "./read/notes";
@@ -19,11 +18,12 @@ import { sharedStrings } from "./read/shared-strings";
 import { type ColumnRun, readSheet, type SheetContext, type SheetPart } from "./read/sheet";
 import { readStyles } from "./read/styles";
 import { readTables } from "./read/tables";
+import { few, type NotShown } from "./remarks";
 
 export interface ReadFile {
   readonly workbook: Workbook;
-  /** What the file has and the grid does not show, in words. */
-  readonly notShown: readonly string[];
+  /** What the file has and the grid does not show. */
+  readonly notShown: readonly NotShown[];
   /** Names that the engine does not work out as names; it may know what they stand for as functions. */
   readonly notWorkedOut: readonly string[];
 }
@@ -75,15 +75,15 @@ function assembled(parts: PackageParts, book: Book, read: readonly Read[], hasRi
     workbook: { name: titleOf(parts) || "Workbook", sheets, ...(names.length > 0 && { names }) },
     notShown: [
       ...found("names", leftOut),
-      ...found("working out of formulas with table columns that are not there, in", lostIn(sheets)),
+      ...found("lost table columns", lostIn(sheets)),
       ...notShown(parts, forNotShown, hasRichText),
     ],
     notWorkedOut: [...new Set(notWorkedOut.map(({ name }) => name))],
   };
 }
 
-const found = (words: string, names: readonly string[]): string[] =>
-  names.length > 0 ? [`${words} ${listed(names)}`] : [];
+const found = (kind: "names" | "lost table columns", names: readonly string[]): NotShown[] =>
+  names.length > 0 ? [{ kind, found: few(names) }] : [];
 
 /** Cells whose formulas name table columns that are not there. */
 function lostIn(sheets: readonly Sheet[]): string[] {

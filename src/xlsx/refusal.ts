@@ -1,9 +1,22 @@
-/** Why a file is not opened, or a cell of it not changed: what is in the way and what to do, for a maker to read. */
+import type { Damage } from "./damage";
+import { englishFileRefusal } from "./english-refusals";
+import type { FileRefusal } from "./refusals";
+
+/** Thrown where a file is not opened, or a cell of it not changed. */
 export class Refusal extends Error {
   override readonly name = "Refusal";
+  readonly why: FileRefusal;
+
+  constructor(why: FileRefusal) {
+    super();
+    this.why = why;
+  }
+
+  /** In English. Put together when it is read. */
+  override get message(): string {
+    return englishFileRefusal(this.why);
+  }
 }
 
-const again = "Copy it again from where it came, or open and save it once in the program that made it.";
-
 /** Something does not hold together inside. */
-export const damaged = (how: string): Refusal => new Refusal(`The file is damaged: ${how}. ${again}`);
+export const damaged = (how: Damage): Refusal => new Refusal({ kind: "damaged", how });

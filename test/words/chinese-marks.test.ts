@@ -1,7 +1,9 @@
 import { expect, test } from "vitest";
 
+import { chineseNotShown } from "../../src/words/zh/file-remarks";
 import { chinese } from "../../src/words/zh/messages";
 import { chinesePage } from "../../src/words/zh/page";
+import { everyRefusal, everythingUnseen } from "./sayings-of-files";
 
 /** Where Chinese has marks of its own: beside its letters, and no space beside one of them. */
 const foreign =
@@ -37,6 +39,7 @@ test("Chinese has commas, colons, brackets and spaces of its own", () => {
   const fault = { is: "text", value: "茶", label: "鲜叶", reason: "茶", waiting: { first: "B4", count: 2 } } as const;
   const { afterAddress, inShort, atCell } = chinesePage.fault;
   texts.push(afterAddress(fault), inShort(fault), atCell(fault), chinesePage.fault.waitsFor("B4", fault));
+  texts.push(...everyRefusal.map(chinesePage.file.refused), ...everythingUnseen.map(chineseNotShown));
   expect(texts.filter((text) => foreign.test(text.replaceAll(`${given},${given}`, given)))).toEqual([]);
 });
 

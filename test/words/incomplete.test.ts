@@ -8,8 +8,12 @@ import { expect, test } from "vitest";
 import type { FixedSaying, Saying } from "../../src/core/phrases";
 import type { Being, Doing, Finding, FixedBeing } from "../../src/core/refusals";
 import type { ReleasedTwins, SomeTwins } from "../../src/words/function-texts";
+import { chineseFileRefusal } from "../../src/words/zh/file-refusals";
+import { chineseNotShown } from "../../src/words/zh/file-remarks";
 import { chinesePhrase } from "../../src/words/zh/phrases";
 import { chineseBeing } from "../../src/words/zh/refusals";
+import type { FileRefusal } from "../../src/xlsx/refusals";
+import type { NotShown } from "../../src/xlsx/remarks";
 
 type Grown<Kinds> = Kinds | { readonly kind: "of another kind"; readonly leaves: number };
 
@@ -18,6 +22,12 @@ const being: (being: Grown<Being>) => string = chineseBeing;
 
 // @ts-expect-error Something that functions say, likewise.
 const phrase: (saying: Grown<Saying>) => string = chinesePhrase;
+
+// @ts-expect-error Why a file is not opened, likewise.
+const file: (refusal: Grown<FileRefusal>) => string = chineseFileRefusal;
+
+// @ts-expect-error And what of it is not shown.
+const unseen: (what: Grown<NotShown>) => string = chineseNotShown;
 
 // @ts-expect-error A switch that leaves kinds out, as a folder of words that was left behind.
 function doing(what: Exclude<Doing, string>): string {
@@ -62,6 +72,7 @@ test("no language reads a sentence back to rewrite it", () => {
 
 test("nothing but the compiler minds what was forgotten", () => {
   expect([being, phrase]).toEqual([chineseBeing, chinesePhrase]);
+  expect([file, unseen]).toEqual([chineseFileRefusal, chineseNotShown]);
   expect(doing({ kind: "room to change", argument: "moisture" })).toBeUndefined();
   expect(finding({ kind: "rise", step: 2, from: 0.3, to: 0.4 })).toBe("2 0.3 undefined");
   expect([fixedBeings, fixedSayings, pages, stale].map((texts) => Object.keys(texts).length)).toEqual([1, 1, 1, 1]);

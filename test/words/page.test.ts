@@ -70,7 +70,16 @@ test("what has numbers and names in it keeps them", () => {
     typed.staysText("31.2.2025", true),
     typed.staysText("X1", false),
     charts.points("X1", "dots", 40, "2", "9"),
-    ownFile.question("X1", ["X2", "X3"], { keptSince: "4", canSaveInto: true }).join(" "),
+    ownFile
+      .question(
+        "X1",
+        [
+          { kind: "part", path: "X2" },
+          { kind: "part", path: "X3" },
+        ],
+        { keptSince: "4", canSaveInto: true },
+      )
+      .join(" "),
     ownFile.savedInto("X1", "9:30"),
     ownFile.askIntoFile("X1"),
     ...(["not allowed", "changed", "gone"] as const).map((because) => ownFile.notInto("X1", because)),

@@ -3,10 +3,18 @@ import { describe, expect, it, test } from "vitest";
 import type { Cell } from "../../src/workbook/workbook";
 import { Archive } from "../../src/xlsx/container/archive";
 import { rewriteArchive } from "../../src/xlsx/container/rewrite-archive";
+import { englishFileRefusal } from "../../src/xlsx/english-refusals";
+import { englishSavingRemark } from "../../src/xlsx/english-remarks";
 import type { Content, Edit } from "../../src/xlsx/patch/edit";
 import { PatchableBook } from "../../src/xlsx/patch/patchable-book";
 import { readWorkbook } from "../../src/xlsx/read-workbook";
 import { type Handwritten, handwritten, partsOf } from "./handwritten-book";
+
+/** Why the file does not take an edit, in English. */
+function refusalIn(book: PatchableBook, edit: Edit): string | undefined {
+  const refusal = book.refusal(edit);
+  return refusal && englishFileRefusal(refusal);
+}
 
 const sheetPath = "xl/worksheets/sheet1.xml";
 const textIn = (bytes: Uint8Array, path = sheetPath): string => strFromU8(unzipSync(bytes)[path] ?? new Uint8Array());
@@ -188,7 +196,7 @@ describe("what cannot be changed alone is refused in a sentence, and nothing is 
     ["Shed!A1", "The file has no sheet Shed of cells."],
   ])("%s", (address, sentence) => {
     const edit = at(address, constant(1));
-    expect(book.refusal(edit)).toContain(sentence);
+    expect(refusalIn(book, edit)).toContain(sentence);
     expect(() => book.saved([at("B20", constant(1)), edit])).toThrow(sentence);
   });
 
@@ -205,13 +213,13 @@ describe("what cannot be changed alone is refused in a sentence, and nothing is 
     [`=${"1+".repeat(4096)}1`, "is longer than 8,192 characters"],
     ["=LET(x,lots!A1,x*2)", undefined],
   ])("a formula that a file cannot hold: %#", (text, words) => {
-    const refusal = book.refusal(at("B20", formula(text)));
+    const refusal = refusalIn(book, at("B20", formula(text)));
     if (words === undefined) expect(refusal).toBeUndefined();
     else expect(refusal).toContain(words);
   });
 
   it("a text that is longer than a cell holds", () => {
-    expect(book.refusal(at("B20", constant("x".repeat(32_768))))).toContain("32,768 characters");
+    expect(refusalIn(book, at("B20", constant("x".repeat(32_768))))).toContain("32,768 characters");
   });
 
   it("the cells of a spill are blank when its formula is typed over", () => {
@@ -415,6 +423,6 @@ test("what will be out of date is said before saving", () => {
       "xl/charts/chart1.xml": "application/vnd.openxmlformats-officedocument.drawingml.chart+xml",
       "xl/pivotTables/pivotTable1.xml": "application/vnd.openxmlformats-officedocument.spreadsheetml.pivotTable+xml",
       "_xmlsignatures/sig1.xml": "application/vnd.openxmlformats-package.digital-signature-xmlsignature+xml",
-    }).map((sentence) => sentence.split(":")[0]),
+    }).map((remark) => englishSavingRemark(remark).split(":")[0]),
   ).toEqual(["The file is signed", "The file has charts", "The file has pivot tables"]);
 });

@@ -8,6 +8,7 @@ import { editsBetween } from "../../xlsx/patch/edits-between";
 import { PatchableBook } from "../../xlsx/patch/patchable-book";
 import { readWorkbook } from "../../xlsx/read-workbook";
 import { Refusal } from "../../xlsx/refusal";
+import type { SavingRemark } from "../../xlsx/remarks";
 import { editFrom, withEdits } from "./set-cells";
 import { workedOut } from "./worked-out";
 
@@ -15,7 +16,7 @@ export interface Recalculated {
   readonly sheets: readonly RecalculatedSheet[];
   /** With every change; undefined where nothing changes. */
   readonly bytes: Uint8Array | undefined;
-  readonly warnings: readonly string[];
+  readonly warnings: readonly SavingRemark[];
 }
 
 export interface RecalculatedSheet {

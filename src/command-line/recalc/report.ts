@@ -1,6 +1,7 @@
 /** What became of a file, by sheets, to read on a screen. */
 import type { Cell } from "../../workbook/workbook";
-import { listed } from "../../xlsx/read/listed";
+import { englishFew, englishSavingRemark } from "../../xlsx/english-remarks";
+import { few } from "../../xlsx/remarks";
 import type { Options } from "./options";
 import type { Recalculated, RecalculatedSheet } from "./recalculated";
 
@@ -13,7 +14,7 @@ export function report(file: string, { sheets, bytes, warnings }: Recalculated, 
   return [
     `${file}: ${summary}`,
     ...sheets.filter(({ formulas: own }) => own > 0).flatMap((sheet) => linesOf(sheet, check)),
-    ...(check ? [] : warnings),
+    ...(check ? [] : warnings.map(englishSavingRemark)),
   ].join("\n");
 }
 
@@ -31,7 +32,7 @@ function linesOf({ name, formulas, changed, left }: RecalculatedSheet, check: bo
     ...(check
       ? changed.map(({ at, stored, now }) => `    ${at} holds ${shown(stored)} and comes to ${shown(now)}`)
       : []),
-    ...[...reasons].map(([why, cells]) => `    not worked out because of ${why}: ${listed(cells)}`),
+    ...[...reasons].map(([why, cells]) => `    not worked out because of ${why}: ${englishFew(few(cells))}`),
   ];
 }
 

@@ -1,6 +1,7 @@
 /** What a screen is told of a season. */
 import { CellError, type Grid } from "../../cells/values";
-import { listed } from "../../xlsx/read/listed";
+import { englishFew } from "../../xlsx/english-remarks";
+import { few } from "../../xlsx/remarks";
 import { writtenAnswer } from "../written-answer";
 import type { NotCounted, Season } from "./season";
 import { namesPlots, plotOf, tableBy, tableColumns } from "./tables";
@@ -78,7 +79,7 @@ function takenLines({ columns }: Season): string[] {
     const key = words.join(", ");
     byWords.set(key, [...(byWords.get(key) ?? []), file]);
   }
-  return [...byWords].map(([words, files]) => `${listed(files)}: ${words}`);
+  return [...byWords].map(([words, files]) => `${englishFew(few(files))}: ${words}`);
 }
 
 /** What has the same reason shares a line: the cells of a sheet, or else whole files. */
@@ -92,7 +93,7 @@ function notCountedLines(notCounted: readonly NotCounted[]): string[] {
     else if (cell !== undefined) group.named.push(cell);
   }
   return [...groups.values()].map(({ where, named, why }) => {
-    const places = [where, named.length > 0 ? listed(named) : ""].filter((each) => each !== "").join(", ");
+    const places = [where, named.length > 0 ? englishFew(few(named)) : ""].filter((each) => each !== "").join(", ");
     return `${places}: ${why}`;
   });
 }

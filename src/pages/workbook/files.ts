@@ -1,6 +1,7 @@
 import { handOut } from "../../pane/hand-out";
 import type { Workbook } from "../../workbook/workbook";
 import { xlsxMediaType } from "../../xlsx/media-type";
+import type { SavingRemark } from "../../xlsx/remarks";
 import type { Original } from "./kept-work";
 
 // What writes .xlsx is large: each part is fetched when it is first wanted, or before that (fetch-ahead.ts).
@@ -46,7 +47,7 @@ export async function savedOwn(original: Original, now: Workbook): Promise<Saved
 
 export interface SavedOwn {
   readonly bytes: Uint8Array;
-  readonly warnings: readonly string[];
+  readonly warnings: readonly SavingRemark[];
 }
 
 export const downloadBytes = (bytes: Uint8Array, fileName: string): void =>

@@ -2,9 +2,8 @@
 import { ownNames } from "../../named-formulas/own-names";
 import type { Workbook } from "../../workbook/workbook";
 import { mostUnpacked } from "../../xlsx/container/limits";
-import { listed } from "../../xlsx/read/listed";
 import type { ReadFile } from "../../xlsx/read-workbook";
-import { Refusal } from "../../xlsx/refusal";
+import { few, type NotShown } from "../../xlsx/remarks";
 import { ask, choose } from "./ask";
 import { type Chosen, checksumOf, writeInto } from "./file-access";
 import { downloadBytes, type SavedOwn, savedOwn } from "./files";
@@ -14,7 +13,7 @@ import { canLeave } from "./leave-page";
 import { readElsewhere } from "./reading";
 import { showStatus, showWaiting } from "./show";
 import { isTooLarge } from "./too-large";
-import { dayInWords, timeInWords, words } from "./words";
+import { dayInWords, problemInWords, timeInWords, words } from "./words";
 
 /** Ends the reading of a file that another one is chosen after. */
 let reading: AbortController | undefined;
@@ -55,10 +54,10 @@ export async function openOwn({ file, handle }: Chosen, keepShown: () => Promise
 type Found = Pick<ReadFile, "workbook" | "notShown"> & { readonly bytes: Uint8Array };
 
 /** Named formulas of ours are worked out as the functions that they are. */
-function notShownHere({ workbook, notShown, notWorkedOut }: ReadFile): readonly string[] {
+function notShownHere({ workbook, notShown, notWorkedOut }: ReadFile): readonly NotShown[] {
   const { ours } = ownNames(workbook.names ?? []);
   const names = notWorkedOut.filter((name) => !ours.has(name.toUpperCase()));
-  return [...notShown, ...(names.length > 0 ? [`working out of the names ${listed(names)}`] : [])];
+  return names.length > 0 ? [...notShown, { kind: "names worked out", found: few(names) }] : notShown;
 }
 
 /** undefined where it cannot be read, which is said, and where the maker ended it. */
@@ -85,7 +84,7 @@ async function read(file: File): Promise<Found | undefined> {
     case "ended":
       return undefined;
     case "refused":
-      return void refuse(answer.why);
+      return void refuse(words().file.refused(answer.why));
     case "too large":
       return void refuse(tooLarge);
     case "too slow":
@@ -117,11 +116,11 @@ export async function saveOwn(key: string, original: Original, now: Workbook): P
   try {
     saved = await savedOwn(original, now);
   } catch (problem) {
-    const reason = problem instanceof Refusal ? problem.message : String(problem);
-    showStatus(words().ownFile.notSaved(reason), "warning");
+    showStatus(words().ownFile.notSaved(problemInWords(problem)), "warning");
     return original;
   }
-  const { bytes, warnings } = saved;
+  const { bytes } = saved;
+  const warnings = saved.warnings.map(words().file.onSaving);
   const { save, intoFile, asDownload, askIntoFile } = words().ownFile;
   const { fileName, handle } = original;
   if (!handle) {

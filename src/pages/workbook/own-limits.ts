@@ -1,6 +1,7 @@
 /** What is not offered for a file of the maker's own, since only cells are changed in it, and why. */
 import type { ICellData, IExecutionOptions } from "@univerjs/core";
 import { type ISetRangeValuesMutationParams, SetRangeValuesMutation } from "@univerjs/preset-sheets-core";
+import type { FileRefusal } from "../../xlsx/refusals";
 import type { Api } from "./grid";
 import type { Original } from "./kept-work";
 import { showStatus } from "./show";
@@ -19,7 +20,7 @@ const ofPage =
   /^sheet\.command\.(?:delta-(?:row-height|column-width)|set-(?:row-height|worksheet-col-width|col-auto-width|row-is-auto-height|col-is-auto-width|col-hidden|rows-hidden|selected-\w+-visible|specific-rows-visible|col-visible-on-cols|frozen|selection-frozen|row-frozen|col-frozen|first-row-frozen|first-column-frozen|tab-color|worksheet-hidden|worksheet-show)|hide-(?:row|col)-confirm|cancel-frozen|toggle-gridlines|paste-col-width)$/;
 
 /** Why a cell of a sheet cannot be changed alone in the file; undefined where it can. */
-export type RefusalAt = (sheet: string, row: number, column: number) => string | undefined;
+export type RefusalAt = (sheet: string, row: number, column: number) => FileRefusal | undefined;
 
 /** What the file that is opened says of its cells. */
 export async function refusalIn({ bytes }: Original): Promise<RefusalAt> {
@@ -40,12 +41,12 @@ export function keepInPlace(api: Api, refusalAt: RefusalAt): void {
     if (unsavedLooks.test(event.id)) return refuse(event, looksNotSaved);
     if (ofPage.test(event.id)) return showStatus(onPageOnly, "answer");
     const why = event.id === SetRangeValuesMutation.id ? refusalOf(event, api, refusalAt) : undefined;
-    if (why !== undefined) refuse(event, why);
+    if (why !== undefined) refuse(event, words().file.refused(why));
   });
   // Before anything is typed: what was typed would be lost.
   api.addEvent(api.Event.BeforeSheetEditStart, (event) => {
     const why = refusalAt(event.worksheet.getSheetName(), event.row, event.column);
-    if (why !== undefined) refuse(event, why);
+    if (why !== undefined) refuse(event, words().file.refused(why));
   });
 }
 
@@ -54,7 +55,7 @@ function refusalOf(
   { params, options }: { readonly params?: unknown; readonly options?: IExecutionOptions | undefined },
   api: Api,
   refusalAt: RefusalAt,
-): string | undefined {
+): FileRefusal | undefined {
   if (options?.fromFormula) return undefined;
   const { subUnitId, cellValue } = params as ISetRangeValuesMutationParams;
   const sheet = api.getActiveWorkbook()?.getSheetBySheetId(subUnitId)?.getSheetName();

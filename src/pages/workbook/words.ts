@@ -5,6 +5,7 @@ import { type Language, languageOf, languages } from "../../words/languages";
 import type { Fault, PageWords } from "../../words/page";
 import { pageWordsIn } from "../../words/page-in";
 import { addressOf } from "../../workbook/addresses";
+import { Refusal } from "../../xlsx/refusal";
 import type { Hindrance } from "./hindrances";
 import { keyOf, type Spot } from "./known-workbook";
 import { byId } from "./show";
@@ -25,6 +26,12 @@ export function speak(other: Language): void {
   if (other === spoken) return;
   spoken = other;
   sayHeader();
+}
+
+/** Why something could not be done with a file. */
+export function problemInWords(problem: unknown): string {
+  if (problem instanceof Refusal) return words().file.refused(problem.why);
+  return problem instanceof Error ? problem.message : String(problem);
 }
 
 export const dayInWords = (moment: Date): string => moment.toLocaleDateString([], { dateStyle: "medium" });

@@ -42,7 +42,7 @@ import { byId, showNotice, showStatus } from "./show";
 import { keepShownSheet } from "./shown-sheet";
 import { prepareSortEntry } from "./sort-entry";
 import { isTooLarge } from "./too-large";
-import { cardWithoutNumbers, sayHeader, words } from "./words";
+import { cardWithoutNumbers, problemInWords, sayHeader, words } from "./words";
 
 const key = new URLSearchParams(location.search).get("workbook") ?? sampleWorkbooks[0].key;
 const sample = sampleWorkbooks.find((each) => each.key === key);
@@ -167,8 +167,7 @@ function prepareActions(grid: Grid, problems: Problems, hasOwn: boolean, opened:
     try {
       await downloadXlsx(grid.workbook(), `${name} ${new Date().toLocaleDateString("sv")}.xlsx`);
     } catch (problem) {
-      const reason = problem instanceof Error ? problem.message : String(problem);
-      showStatus(words().keeping.notMade(reason), "warning");
+      showStatus(words().keeping.notMade(problemInWords(problem)), "warning");
     }
   });
   onClick("download-named", true, async () => {
@@ -179,7 +178,7 @@ function prepareActions(grid: Grid, problems: Problems, hasOwn: boolean, opened:
       const left = await downloadWithoutAddIn(grid.workbook(), original, `${name} ${today} without the add-in.xlsx`);
       showStatus(madeWithoutAddIn(left.map((id) => `${namespace}.${id}`)), "answer");
     } catch (problem) {
-      showStatus(notMade(problem instanceof Error ? problem.message : String(problem)), "warning");
+      showStatus(notMade(problemInWords(problem)), "warning");
     }
   });
   onClick("back", sample !== undefined, async () => {

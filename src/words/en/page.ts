@@ -1,4 +1,6 @@
 import { englishReason } from "../../core/english-refusals";
+import { englishFileRefusal } from "../../xlsx/english-refusals";
+import { englishNotShown, englishSavingRemark } from "../../xlsx/english-remarks";
 import type { Fault, PageWords } from "../page";
 
 const meanings: Readonly<Record<string, string>> = {
@@ -136,12 +138,13 @@ export const englishPage: PageWords = {
     failed: "The workbook could not be opened. Is the program that serves this page still running?",
     paneFailed: "The pane could not be fetched. Is the program that serves this page still running?",
   },
+  file: { refused: englishFileRefusal, onSaving: englishSavingRemark },
   ownFile: {
     question: (name, notShown, { keptSince, canSaveInto }) => [
       `Open “${name}” here? The page works on a copy that it keeps; the file itself is not changed${canSaveInto ? " until you save into it" : ""}.`,
       "Saving gives the same file back: the cells that you changed, what follows from them, and every other part as it was, byte for byte, whether it can be seen here or not. Only cells are changed: rows, columns and sheets stay where they are.",
       notShown.length > 0
-        ? `Kept in the file, but not shown here: ${notShown.join("; ")}.`
+        ? `Kept in the file, but not shown here: ${notShown.map(englishNotShown).join("; ")}.`
         : "All that is in this file is shown here.",
       ...(keptSince === undefined
         ? []

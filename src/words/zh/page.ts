@@ -1,4 +1,6 @@
 import type { Fault, PageWords } from "../page";
+import { chineseFileRefusal } from "./file-refusals";
+import { chineseNotShown, chineseSavingRemark } from "./file-remarks";
 import { chineseReason } from "./refusals";
 
 const meanings: Readonly<Record<string, string>> = {
@@ -127,11 +129,14 @@ export const chinesePage: PageWords = {
     failed: "工作簿打不开。提供此页面的程序还在运行吗？",
     paneFailed: "面板取不到。提供此页面的程序还在运行吗？",
   },
+  file: { refused: chineseFileRefusal, onSaving: chineseSavingRemark },
   ownFile: {
     question: (name, notShown, { keptSince, canSaveInto }) => [
       `在这里打开“${name}”？页面用的是它自己保存的副本，${canSaveInto ? "在你保存到文件之前，" : ""}文件本身不会改变。`,
       "保存时交还同一个文件：改过的单元格、随之变化的结果，以及一个字节都不变的其他部分，无论这里是否显示。只改单元格：行、列和工作表都留在原处。",
-      notShown.length > 0 ? `文件中保留、但这里不显示的：${notShown.join("；")}。` : "此文件中的内容这里全部显示。",
+      notShown.length > 0
+        ? `文件中保留、但这里不显示的：${notShown.map(chineseNotShown).join("；")}。`
+        : "此文件中的内容这里全部显示。",
       ...(keptSince === undefined
         ? []
         : [`这里已经保存着同名的文件，上次改动于 ${keptSince}：它保持不变，这个文件放在它旁边。`]),

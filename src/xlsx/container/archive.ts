@@ -22,7 +22,7 @@ export class Archive {
     // Node's own kind of bytes takes a slice for a view: a plain one leaves the original alone.
     const bytes = new Uint8Array(given.buffer, given.byteOffset, given.byteLength);
     const end = directoryEnd(bytes);
-    if (!end) throw damaged("its end is missing");
+    if (!end) throw damaged("end missing");
     this.bytes = bytes;
     this.end = end;
     const records = directoryRecords(bytes, end);
@@ -31,7 +31,7 @@ export class Archive {
     this.entries = records.map((record) => ({ ...record, path: pathOf(record), dataAt: dataAt(bytes, record) }));
     for (const entry of this.entries) {
       const key = keyOf(entry.path);
-      if (this.#byPath.has(key)) throw damaged(`it holds two parts named ${entry.path}`);
+      if (this.#byPath.has(key)) throw damaged({ kind: "two parts named", path: entry.path });
       this.#byPath.set(key, entry);
     }
     refuseOverlaps(this.entries, end.start);
@@ -46,9 +46,7 @@ export class Archive {
   unpack(entry: Entry, take: (piece: Uint8Array) => void): void {
     if ((entry.flags & 1) !== 0) throw locked();
     if (entry.method !== 0 && entry.method !== 8) {
-      throw new Refusal(
-        `The file is packed in a way that is not known here (method ${entry.method}). Save it once in your spreadsheet program.`,
-      );
+      throw new Refusal({ kind: "packed in another way", method: entry.method });
     }
     const packed = this.bytes.subarray(entry.dataAt, entry.dataAt + entry.packedSize);
     unpack(packed, entry, take);
@@ -66,24 +64,17 @@ export class Archive {
   }
 }
 
-export const locked = (): Refusal =>
-  new Refusal(
-    "The file is locked with a password. Take the password off in the program that made it, and open the file again.",
-  );
+export const locked = (): Refusal => new Refusal("password");
 
 export const tooLarge = (total: number): Refusal =>
-  new Refusal(
-    `The file holds ${Math.ceil(total / 1024 / 1024).toLocaleString("en")} MB when it is unpacked, and 256 MB are read at most. Delete sheets or pictures that you do not need, or split it.`,
-  );
+  new Refusal({ kind: "large when unpacked", megabytes: Math.ceil(total / 1024 / 1024) });
 
 const keyOf = (path: string): string => path.toLowerCase();
 
 function pathOf({ name }: DirectoryRecord): string {
   const path = name.replaceAll("\\", "/").replace(/^\/+/, "");
   if (path.split("/").includes("..") || path.includes("\0")) {
-    throw new Refusal(
-      `The file holds a part whose name leads out of it (${name.slice(0, 60)}), as no spreadsheet program writes it. Do not open it; ask whoever sent it for another.`,
-    );
+    throw new Refusal({ kind: "leads out of it", name: name.slice(0, 60) });
   }
   return path;
 }
@@ -92,10 +83,10 @@ function pathOf({ name }: DirectoryRecord): string {
 function dataAt(bytes: Uint8Array, { localAt, packedSize, name }: DirectoryRecord): number {
   const view = viewOf(bytes);
   if (localAt + 30 > bytes.length || view.getUint32(localAt, true) !== signatures.local) {
-    throw damaged(`${name.slice(0, 60)} is not where its directory says`);
+    throw damaged({ kind: "not where it should be", path: name.slice(0, 60) });
   }
   const at = localAt + 30 + view.getUint16(localAt + 26, true) + view.getUint16(localAt + 28, true);
-  if (at + packedSize > bytes.length) throw damaged(`${name.slice(0, 60)} is cut off`);
+  if (at + packedSize > bytes.length) throw damaged({ kind: "cut off", path: name.slice(0, 60) });
   return at;
 }
 
@@ -103,6 +94,6 @@ function refuseOverlaps(entries: readonly Entry[], directoryStart: number): void
   const inOrder = [...entries].sort((one, other) => one.localAt - other.localAt);
   inOrder.forEach(({ dataAt, packedSize, path }, index) => {
     const next = inOrder[index + 1]?.localAt ?? directoryStart;
-    if (dataAt + packedSize > next) throw damaged(`${path.slice(0, 60)} lies over what follows it`);
+    if (dataAt + packedSize > next) throw damaged({ kind: "over another", path: path.slice(0, 60) });
   });
 }

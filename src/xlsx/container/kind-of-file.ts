@@ -2,29 +2,24 @@
 import { damaged, Refusal } from "../refusal";
 import { Archive, locked } from "./archive";
 
-const saveAs = "Save it as an .xlsx workbook in the program that made it, and open that.";
-
 /** The archive of an .xlsx; refuses other files by what they are. */
 export function openArchive(bytes: Uint8Array): Archive {
-  if (bytes.length === 0)
-    throw new Refusal("The file is empty: it has no bytes. Open the one that it was copied from.");
+  if (bytes.length === 0) throw new Refusal("empty");
   if (startsWith(bytes, [0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1])) throw ofCompoundFile(bytes);
   if (!startsWith(bytes, [0x50, 0x4b])) {
-    throw new Refusal(`The file is not an .xlsx workbook. ${saveAs}`);
+    throw new Refusal("no .xlsx");
   }
   const archive = new Archive(bytes);
   const mimetype = archive.entry("mimetype");
   if (mimetype && archive.entry("META-INF/manifest.xml")) {
-    throw new Refusal(`The file is an OpenDocument file. ${saveAs}`);
+    throw new Refusal("OpenDocument");
   }
-  if (archive.entry("xl/workbook.bin")) throw new Refusal(`The file is a binary .xlsb workbook. ${saveAs}`);
+  if (archive.entry("xl/workbook.bin")) throw new Refusal("binary .xlsb");
   if (archive.entry("word/document.xml") || archive.entry("ppt/presentation.xml")) {
-    throw new Refusal("The file is a text or a presentation, not a workbook.");
+    throw new Refusal("text or presentation");
   }
   if (!archive.entry("[Content_Types].xml")) {
-    throw archive.entry("xl/workbook.xml")
-      ? damaged("the list of its parts, [Content_Types].xml, is missing")
-      : new Refusal(`The file is an archive, but not an .xlsx workbook. ${saveAs}`);
+    throw archive.entry("xl/workbook.xml") ? damaged("list of parts missing") : new Refusal("some archive");
   }
   return archive;
 }
@@ -37,8 +32,8 @@ function ofCompoundFile(bytes: Uint8Array): Refusal {
       [...name].flatMap((letter) => [letter.charCodeAt(0), 0]),
     ) >= 0;
   if (holds("EncryptedPackage")) return locked();
-  if (holds("Workbook") || holds("Book")) return new Refusal(`The file is an old .xls workbook. ${saveAs}`);
-  return new Refusal(`The file is not an .xlsx workbook. ${saveAs}`);
+  if (holds("Workbook") || holds("Book")) return new Refusal("old .xls");
+  return new Refusal("no .xlsx");
 }
 
 const startsWith = (bytes: Uint8Array, start: readonly number[]): boolean =>

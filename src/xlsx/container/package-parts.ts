@@ -49,7 +49,7 @@ export class PackageParts {
 
   entryOf(path: string): Entry {
     const entry = this.archive.entry(path);
-    if (!entry) throw damaged(`${path} is missing`);
+    if (!entry) throw damaged({ kind: "missing", path });
     return entry;
   }
 

@@ -55,14 +55,13 @@ function wideEnd(view: DataView, endAt: number): number | undefined {
   const locator = endAt - locatorLength;
   if (locator < 0 || view.getUint32(locator, true) !== signatures.wideEndLocator) return undefined;
   const at = wideNumber(view, locator + 8);
-  if (at + 56 > locator || view.getUint32(at, true) !== signatures.wideEnd)
-    throw damaged("its directory cannot be found");
+  if (at + 56 > locator || view.getUint32(at, true) !== signatures.wideEnd) throw damaged("directory not found");
   return at;
 }
 
 function wideNumber(view: DataView, at: number): number {
   const number = Number(view.getBigUint64(at, true));
-  if (!Number.isSafeInteger(number)) throw damaged("a length in it makes no sense");
+  if (!Number.isSafeInteger(number)) throw damaged("senseless length");
   return number;
 }
 
@@ -89,12 +88,12 @@ export interface Place {
 export function directoryRecords(bytes: Uint8Array, { start, length, entries }: DirectoryEnd): DirectoryRecord[] {
   const view = viewOf(bytes);
   const end = start + length;
-  if (end > bytes.length) throw damaged("its directory lies outside it");
+  if (end > bytes.length) throw damaged("directory outside");
   const records: DirectoryRecord[] = [];
   let at = start;
   while (records.length < entries) {
     if (at + centralLength > end || view.getUint32(at, true) !== signatures.central) {
-      throw damaged("its directory breaks off");
+      throw damaged("directory broken off");
     }
     const record = recordAt(bytes, view, at, end);
     records.push(record);
@@ -108,7 +107,7 @@ function recordAt(bytes: Uint8Array, view: DataView, at: number, limit: number):
   const extraLength = view.getUint16(at + 30, true);
   const extraAt = at + centralLength + nameLength;
   const end = extraAt + extraLength + view.getUint16(at + 32, true);
-  if (end > limit) throw damaged("its directory breaks off");
+  if (end > limit) throw damaged("directory broken off");
   const places = placesIn(view, at, extraAt, extraLength);
   const number = ({ at: place, isWide }: Place) => (isWide ? wideNumber(view, place) : view.getUint32(place, true));
   return {
@@ -131,7 +130,7 @@ function placesIn(view: DataView, at: number, extraAt: number, extraLength: numb
   const place = (narrow: number): Place => {
     if (view.getUint32(narrow, true) !== 0xffffffff) return { at: narrow, isWide: false };
     const wide = wideFields.shift();
-    if (wide === undefined) throw damaged("a length in it makes no sense");
+    if (wide === undefined) throw damaged("senseless length");
     return { at: wide, isWide: true };
   };
   // In this order.

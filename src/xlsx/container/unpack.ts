@@ -12,14 +12,14 @@ export function unpack(packed: Uint8Array, entry: Entry, take: (piece: Uint8Arra
   let checksum = 0;
   const receive = (piece: Uint8Array) => {
     size += piece.length;
-    if (size > entry.size) throw damaged(`${entry.path} holds more than it declares`);
+    if (size > entry.size) throw damaged({ kind: "more than declared", path: entry.path });
     checksum = checksumOf(piece, checksum);
     if (piece.length > 0) take(piece);
   };
   if (entry.method === 0) eachPiece(packed, receive);
   else inflate(packed, entry, receive);
-  if (size !== entry.size) throw damaged(`${entry.path} holds less than it declares`);
-  if (checksum !== entry.checksum) throw damaged(`${entry.path} is not what was written`);
+  if (size !== entry.size) throw damaged({ kind: "less than declared", path: entry.path });
+  if (checksum !== entry.checksum) throw damaged({ kind: "not what was written", path: entry.path });
 }
 
 function inflate(packed: Uint8Array, { path }: Entry, receive: (piece: Uint8Array) => void): void {
@@ -37,7 +37,7 @@ function inflate(packed: Uint8Array, { path }: Entry, receive: (piece: Uint8Arra
     eachPiece(packed, (piece, isLast) => inflater.push(piece, isLast));
   } catch (problem) {
     if (stopped !== undefined || problem instanceof Refusal) throw problem;
-    throw damaged(`${path} cannot be unpacked`);
+    throw damaged({ kind: "not unpacked", path });
   }
 }
 

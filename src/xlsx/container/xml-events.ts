@@ -29,9 +29,7 @@ export function parseXmlPieces(path: string, handler: XmlHandler, feed: (write: 
   let depth = 0;
   let run = 0;
   parser.on("doctype", () => {
-    throw new Refusal(
-      `The file declares a document type in ${path}, which can be used to do harm and which no spreadsheet program writes. Save it once in your spreadsheet program.`,
-    );
+    throw new Refusal({ kind: "document type", path });
   });
   parser.on("xmldecl", ({ encoding }) => {
     if (encoding !== undefined && !/^(?:utf-?8|us-ascii)$/i.test(encoding)) throw otherEncoding(path, encoding);
@@ -39,7 +37,7 @@ export function parseXmlPieces(path: string, handler: XmlHandler, feed: (write: 
   parser.on("opentag", ({ name, attributes }) => {
     run = 0;
     depth += 1;
-    if (depth > deepest) throw damaged(`${path} is nested more than ${deepest} deep`);
+    if (depth > deepest) throw damaged({ kind: "nested", path, deepest });
     handler.open?.(withoutPrefix(name), attributes as Attributes);
   });
   if (handler.text) parser.on("text", handler.text.bind(handler));
@@ -53,7 +51,7 @@ export function parseXmlPieces(path: string, handler: XmlHandler, feed: (write: 
       const piece = text.slice(at, at + pieceLength);
       run += piece.length;
       parser.write(piece);
-      if (run > longestRun) throw damaged(`${path} holds a text longer than a million characters`);
+      if (run > longestRun) throw damaged({ kind: "long text", path });
     }
   };
   try {
@@ -61,7 +59,7 @@ export function parseXmlPieces(path: string, handler: XmlHandler, feed: (write: 
     parser.close();
   } catch (problem) {
     if (problem instanceof Refusal) throw problem;
-    throw damaged(`${path} is not well-formed XML`);
+    throw damaged({ kind: "no XML", path });
   }
 }
 
@@ -83,9 +81,7 @@ function refuseUtf16([first, second]: Uint8Array, path: string): void {
 }
 
 const otherEncoding = (path: string, encoding: string): Refusal =>
-  new Refusal(
-    `The file is written in ${encoding.slice(0, 20)} (${path}), and only UTF-8 is read. Save it once in your spreadsheet program.`,
-  );
+  new Refusal({ kind: "encoding", encoding: encoding.slice(0, 20), path });
 
 export const withoutPrefix = (name: string): string => name.slice(name.indexOf(":") + 1);
 

@@ -29,9 +29,7 @@ function grown(path: string, read: (handler: XmlHandler) => void): XmlElement {
     open(name, attributes) {
       elements += 1;
       if (elements > mostElements) {
-        throw new Refusal(
-          `The file has more than ${mostElements.toLocaleString("en")} elements in ${path}, which is more than is read here. Save it once in your spreadsheet program, or split it.`,
-        );
+        throw new Refusal({ kind: "many elements", path, most: mostElements });
       }
       const element = { name, attributes: withoutPrefixes(attributes), children: [] as XmlElement[], text: "" };
       open.at(-1)?.children.push(element);

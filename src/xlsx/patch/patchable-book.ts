@@ -13,6 +13,8 @@ import { textOfCell } from "../read/shared-strings";
 import { readStyles } from "../read/styles";
 import { readFile } from "../read-workbook";
 import { Refusal } from "../refusal";
+import type { FileRefusal } from "../refusals";
+import type { SavingRemark } from "../remarks";
 import { type Edit, isByHand } from "./edit";
 import { withFullCalculation, withoutRelation, withoutType, withRelation, withType } from "./package-patch";
 import { SheetGuards } from "./sheet-guards";
@@ -29,6 +31,13 @@ export interface SaveOptions {
 
 const stylesType = "application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml";
 const stylesRelation = "http://schemas.openxmlformats.org/officeDocument/2006/relationships/styles";
+
+/** By the types of parts. */
+const savingRemarks: readonly (readonly [SavingRemark, RegExp])[] = [
+  ["signature", /digital-signature/],
+  ["charts", /drawingml\.chart\+xml|chartex\+xml/],
+  ["pivot tables", /pivotTable\+xml/],
+];
 
 export class PatchableBook {
   readonly #parts: PackageParts;
@@ -48,29 +57,20 @@ export class PatchableBook {
   }
 
   /** Why an edit cannot be saved into this file; undefined where it can. */
-  refusal(edit: Edit): string | undefined {
+  refusal(edit: Edit): FileRefusal | undefined {
     try {
       this.#checked(edit);
       return undefined;
     } catch (problem) {
-      if (problem instanceof Refusal) return problem.message;
+      if (problem instanceof Refusal) return problem.why;
       throw problem;
     }
   }
 
   /** What of the file will be out of date once it is saved with changes, for the maker to know before. */
-  warnings(): string[] {
+  warnings(): SavingRemark[] {
     const types = this.#parts.paths().map((path) => this.#parts.contentType(path));
-    const has = (pattern: RegExp) => types.some((type) => pattern.test(type));
-    return [
-      ...(has(/digital-signature/) ? ["The file is signed: the signature will not hold for what is saved."] : []),
-      ...(has(/drawingml\.chart\+xml|chartex\+xml/)
-        ? ["The file has charts: they show the new numbers once a spreadsheet program has opened it."]
-        : []),
-      ...(has(/pivotTable\+xml/)
-        ? ["The file has pivot tables: they keep the old numbers until they are refreshed in a spreadsheet program."]
-        : []),
-    ];
+    return savingRemarks.filter(([, pattern]) => types.some((type) => pattern.test(type))).map(([remark]) => remark);
   }
 
   /** The bytes of the file with these edits; throws a Refusal where one of them cannot be saved, and nothing is. */
@@ -103,7 +103,7 @@ export class PatchableBook {
     const { sheet, row, column, content } = edit;
     this.#sheet(sheet);
     if (!(row >= 0 && row < sheetRows && column >= 0 && column < sheetColumns)) {
-      throw new Refusal(`The cell lies outside a sheet of ${sheetRows} rows and ${sheetColumns} columns.`);
+      throw new Refusal({ kind: "cell outside", rows: sheetRows, columns: sheetColumns });
     }
     if (!isByHand(edit) || !content) return edit;
     const refusal = this.#guardsOf(sheet).refusal(row, column);
@@ -136,7 +136,7 @@ export class PatchableBook {
 
   #sheet(name: string): BookSheet {
     const sheet = this.#book.sheets.find((each) => each.name === name && isWorksheet(each));
-    if (!sheet) throw new Refusal(`The file has no sheet ${name} of cells.`);
+    if (!sheet) throw new Refusal({ kind: "no such sheet", sheet: name });
     return sheet;
   }
 

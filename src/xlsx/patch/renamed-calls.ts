@@ -208,8 +208,7 @@ class Calls {
       const name = (valueIn(text.slice(span.start, span.inside), "name") ?? "").toUpperCase();
       const old = plain(text.slice(span.inside, span.insideEnd));
       if (this.#renaming.isOurs(name)) {
-        if (!/^_xlfn\.LAMBDA\(/.test(old))
-          throw new Refusal(`The workbook has a name ${name} of its own: rename it first.`);
+        if (!/^_xlfn\.LAMBDA\(/.test(old)) throw new Refusal({ kind: "name of its own", name });
         ours.push({ name, span });
         continue;
       }

@@ -1,4 +1,4 @@
-/** Cells that cannot be changed alone, and why, in one sentence. */
+/** Cells that cannot be changed alone, and why. */
 import { addressOf } from "../../workbook/addresses";
 import { AreaIndex } from "../../workbook/area-index";
 import { sheetInFormula } from "../../workbook/references";
@@ -7,10 +7,11 @@ import type { PackageParts } from "../container/package-parts";
 import { elementAt } from "../container/xml-tree";
 import { areaIn } from "../read/cell-address";
 import { readTables } from "../read/tables";
+import type { CellBond, FileRefusal } from "../refusals";
 import type { AreaFormula, SheetPlaces } from "./sheet-places";
 import { childrenOf, valueIn } from "./tag-scanner";
 
-type Guarded = Area & { readonly why: (place: string) => string; readonly free?: { row: number; column: number } };
+type Guarded = Area & { readonly bond: CellBond; readonly free?: { row: number; column: number } };
 
 export class SheetGuards {
   readonly #sheet: string;
@@ -32,10 +33,10 @@ export class SheetGuards {
   }
 
   /** Why what is typed into a cell cannot be saved; undefined where it can. */
-  refusal(row: number, column: number): string | undefined {
+  refusal(row: number, column: number): FileRefusal | undefined {
     const found = this.#guarded.at(row, column);
     if (!found || (found.free?.row === row && found.free.column === column)) return undefined;
-    return found.why(`${sheetInFormula(this.#sheet)}!${addressOf(row, column)}`);
+    return { kind: "cell", place: `${sheetInFormula(this.#sheet)}!${addressOf(row, column)}`, bond: found.bond };
   }
 
   /** The area into which the formula in a cell spills. */
@@ -45,32 +46,21 @@ export class SheetGuards {
   }
 }
 
-const inTheProgram = "do that in your spreadsheet program";
-
 function guardedFormula({ is, row, column, area }: AreaFormula): Guarded {
-  const holder = addressOf(row, column);
-  if (is === "dataTable") {
-    return {
-      ...area,
-      why: (place) => `${place} belongs to a table of inputs, which is changed as a whole: ${inTheProgram}.`,
-    };
-  }
+  if (is === "dataTable") return { ...area, bond: "table of inputs" };
   // The formula of a spill may be changed, and one that has its area for itself.
   const isAlone = is === "dynamic" || (area.rows === 1 && area.columns === 1);
   return {
     ...area,
     ...(isAlone && { free: { row, column } }),
-    why: (place) =>
-      is === "dynamic"
-        ? `${place} is filled by the formula in ${holder}: change that one.`
-        : `${place} belongs to the array formula in ${holder}, which is changed as a whole: ${inTheProgram}.`,
+    bond: { kind: is === "dynamic" ? "spill" : "array formula", holder: addressOf(row, column) },
   };
 }
 
 const guardedMerge = (area: Area): Guarded => ({
   ...area,
   free: area,
-  why: (place) => `${place} lies under merged cells: change ${addressOf(area.row, area.column)}, the first of them.`,
+  bond: { kind: "merged", first: addressOf(area.row, area.column) },
 });
 
 function mergesIn(places: SheetPlaces): Area[] {
@@ -79,23 +69,21 @@ function mergesIn(places: SheetPlaces): Area[] {
   return childrenOf(places.text, list).map((merge) => areaIn(valueIn(places.tagOf(merge), "ref") ?? ""));
 }
 
+/** Headings and totals, which the file says twice. */
 function tableEdges(parts: PackageParts, path: string): Guarded[] {
   return readTables(parts, path).flatMap(({ name, area, hasTotals }): Guarded[] => {
-    const edge = (row: number, what: string): Guarded => ({
+    const edge = (row: number, kind: "heading" | "total"): Guarded => ({
       ...area,
       row,
       rows: 1,
-      why: (place) => `${place} is ${what} of the table ${name}, which the file says twice: ${inTheProgram}.`,
+      bond: { kind, table: name },
     });
-    return [edge(area.row, "a heading"), ...(hasTotals ? [edge(area.row + area.rows, "a total")] : [])];
+    return [edge(area.row, "heading"), ...(hasTotals ? [edge(area.row + area.rows, "total")] : [])];
   });
 }
 
 const pivots = (parts: PackageParts, path: string): Guarded[] =>
-  pivotAreas(parts, path).map((area) => ({
-    ...area,
-    why: (place) => `${place} belongs to a pivot table, which fills it: ${inTheProgram}.`,
-  }));
+  pivotAreas(parts, path).map((area) => ({ ...area, bond: "pivot table" }));
 
 /** The cells that the pivot tables of a sheet fill. */
 export const pivotAreas = (parts: PackageParts, path: string): Area[] =>

@@ -7,6 +7,7 @@ import { partsOf, sheetInFormula } from "../../workbook/references";
 import { type TableColumns, withAddresses } from "../../workbook/table-references";
 import { longestFormula } from "../read/limits";
 import { Refusal } from "../refusal";
+import type { FormulaProblem } from "../refusals";
 
 export interface FormulaPlace {
   readonly sheet: string;
@@ -23,29 +24,29 @@ export interface FormulaSurroundings {
 /** `=[@fresh]*2` becomes `=Lots[[#This Row],[fresh]]*2`. */
 export function typedFormula(formula: string, place: FormulaPlace, { sheets, tables }: FormulaSurroundings): string {
   const at = `${sheetInFormula(place.sheet)}!${addressOf(place.row, place.column)}`;
-  const refuse = (why: string) => new Refusal(`The formula in ${at} ${why}.`);
+  const refuse = (problem: FormulaProblem) => new Refusal({ kind: "formula", place: at, problem });
   const tokens: readonly Token[] = tokenize(formula, { withLocation: false });
-  if (!isWhole(tokens)) throw refuse("is not complete, or not written as spreadsheets read it");
+  if (!isWhole(tokens)) throw refuse("not whole");
   const written = tokens.map(({ type, value }) => {
     if (value === "@" || (value === "#" && type === "operator")) {
-      throw refuse(`has a ${value} that cannot be saved from here: write it in your spreadsheet program`);
+      throw refuse({ kind: "sign", sign: value });
     }
     if (type.startsWith("range") || type === "context") {
       const { sheet } = partsOf(value);
-      if (sheet?.includes("[")) throw refuse("names another workbook: write it in your spreadsheet program");
+      if (sheet?.includes("[")) throw refuse("another workbook");
       for (const name of sheet?.split(":") ?? []) {
-        if (!sheets.has(name.toUpperCase())) throw refuse(`names the sheet ${name}, which the file does not have`);
+        if (!sheets.has(name.toUpperCase())) throw refuse({ kind: "sheet", name });
       }
     }
     if (type !== "structured") return value;
     const whole = withTable(value, place, tables);
     if (whole === undefined || withAddresses(whole, place, tables) === undefined) {
-      throw refuse(`names ${value}, which no table of the file has`);
+      throw refuse({ kind: "table", reference: value });
     }
     return whole;
   });
   const result = written.join("");
-  if (toFileFormula(result).length > longestFormula + 1) throw refuse("is longer than 8,192 characters");
+  if (toFileFormula(result).length > longestFormula + 1) throw refuse("too long");
   return result;
 }
 

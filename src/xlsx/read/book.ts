@@ -28,22 +28,18 @@ export interface BookSheet {
 export function readBook(parts: PackageParts): Book {
   const path = mainPart(parts);
   const content = parts.tree(path);
-  if (!content) throw damaged(`${path} is missing`);
+  if (!content) throw damaged({ kind: "missing", path });
   const relations = parts.relations(path);
   const target = (kind: string) => relations.find((relation) => relation.kind === kind && !relation.isExternal)?.target;
   const byId = new Map(relations.map((relation) => [relation.id, relation]));
   const sheets = childrenAt(content, "sheets").flatMap(({ attributes }): BookSheet[] => {
     const relation = byId.get(attributes.id ?? "");
-    if (!relation || relation.isExternal) throw damaged(`the sheet ${attributes.name ?? ""} is missing`);
+    if (!relation || relation.isExternal) throw damaged({ kind: "sheet missing", sheet: attributes.name ?? "" });
     const isHidden = attributes.state === "hidden" || attributes.state === "veryHidden";
     return [{ name: attributes.name ?? "", path: relation.target, kind: relation.kind, isHidden }];
   });
   if (!sheets.some(isWorksheet)) {
-    throw new Refusal(
-      sheets.some(({ kind }) => /macrosheet/i.test(kind))
-        ? "The file holds macros alone, and no sheet of cells. Open the workbook that they belong to."
-        : "The file has no sheet of cells. Open the workbook that has them.",
-    );
+    throw new Refusal(sheets.some(({ kind }) => /macrosheet/i.test(kind)) ? "macros alone" : "no sheet of cells");
   }
   return {
     path,
@@ -67,11 +63,9 @@ function mainPart(parts: PackageParts): string {
       .find((each) =>
         /spreadsheetml\.(?:sheet|template)\.main\+xml|\.macroEnabled\.main\+xml/.test(parts.contentType(each)),
       );
-  if (path === undefined) throw new Refusal("The file is an archive, but not an .xlsx workbook.");
+  if (path === undefined) throw new Refusal("archive without a workbook");
   if (/sheet\.binary/.test(parts.contentType(path))) {
-    throw new Refusal(
-      "The file is a binary .xlsb workbook. Save it as an .xlsx workbook in the program that made it, and open that.",
-    );
+    throw new Refusal("binary .xlsb");
   }
   return path;
 }

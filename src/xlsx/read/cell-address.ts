@@ -2,6 +2,7 @@
 
 import type { Area } from "../../workbook/workbook";
 import { Refusal } from "../refusal";
+import type { PlaceInFile } from "../refusals";
 import { sheetColumns, sheetRows } from "./limits";
 
 export interface Place {
@@ -22,10 +23,11 @@ export function placeIn(address: string): Place {
   if (address.charCodeAt(at) === 36) at += 1;
   for (; at < address.length; at += 1) {
     const digit = address.charCodeAt(at) - 48;
-    if (digit < 0 || digit > 9 || row > sheetRows) throw outside(address);
+    if (digit < 0 || digit > 9 || row > sheetRows) throw outside({ address: address.slice(0, 30) });
     row = row * 10 + digit;
   }
-  if (row < 1 || row > sheetRows || column < 1 || column > sheetColumns) throw outside(address);
+  if (row < 1 || row > sheetRows || column < 1 || column > sheetColumns)
+    throw outside({ address: address.slice(0, 30) });
   return { row: row - 1, column: column - 1 };
 }
 
@@ -48,7 +50,5 @@ function between(one: Place, other: Place): Area {
   return { row, column, rows: Math.abs(one.row - other.row) + 1, columns: Math.abs(one.column - other.column) + 1 };
 }
 
-export const outside = (address: string): Refusal =>
-  new Refusal(
-    `The file has something at ${address.slice(0, 30)}, which lies outside a sheet of ${sheetRows.toLocaleString("en")} rows and ${sheetColumns.toLocaleString("en")} columns. Save it once in your spreadsheet program.`,
-  );
+export const outside = (place: PlaceInFile): Refusal =>
+  new Refusal({ kind: "place outside", place, rows: sheetRows, columns: sheetColumns });

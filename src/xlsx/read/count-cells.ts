@@ -47,9 +47,7 @@ class CellCounter {
   #add(): void {
     this.count += 1;
     if (this.count > mostCells) {
-      throw new Refusal(
-        "The file has more than a million cells, which is more than is read here. Move sheets that you do not need today into a file of their own.",
-      );
+      throw new Refusal("many cells");
     }
   }
 }

@@ -1,11 +1,12 @@
 /**
- * What a file has and the grid does not show, in words: told from the parts, what the file says that they are, and the
+ * What a file has and the grid does not show: told from the parts, what the file says that they are, and the
  * elements of its sheets. A part of a kind that is not known here is named as well: none is forgotten.
  */
 import type { PackageParts } from "../container/package-parts";
 import { elementsNamed, type XmlElement } from "../container/xml-tree";
-import { listedAreas } from "./listed";
+import { type FixedNotShown, few, type NotShown, type NotShownInAreas } from "../remarks";
 import type { SheetPart } from "./sheet";
+import { writtenAreas } from "./written-areas";
 
 export interface ReadSheetPart {
   readonly name: string;
@@ -14,53 +15,56 @@ export interface ReadSheetPart {
   readonly charts: number;
 }
 
-export function notShown(parts: PackageParts, sheets: readonly ReadSheetPart[], hasRichText: boolean): string[] {
+export function notShown(parts: PackageParts, sheets: readonly ReadSheetPart[], hasRichText: boolean): NotShown[] {
   const paths = parts.paths().filter((path) => !path.endsWith(".rels") && path !== "[Content_Types].xml");
   const kinds = paths.map((path) => kindOf(path, parts.contentType(path)));
-  const drawings = paths.filter((_, index) => kinds[index] === drawing).map((path) => parts.tree(path));
-  const chartParts = kinds.filter((kind) => kind === chart).length;
+  const drawings = paths.filter((_, index) => kinds[index] === "drawing").map((path) => parts.tree(path));
+  const chartParts = kinds.filter((kind) => kind === "chart").length;
   const chartsShown = sheets.reduce((sum, { charts }) => sum + charts, 0);
   const drawn = (...names: string[]) =>
     drawings.some((each) => names.some((name) => elementsNamed(name, each as XmlElement).length > 0));
-  const words = [
+  const found: NotShown[] = [
     ...ofSheets(sheets),
-    ...(hasRichText ? ["different looks of single words in a cell"] : []),
-    ...(drawn("pic") ? ["pictures"] : []),
-    ...(drawn("sp", "cxnSp") ? ["shapes"] : []),
-    ...(chartParts > chartsShown ? ["other kinds of charts"] : []),
-    ...kinds.filter((kind) => kind !== drawing && kind !== chart && kind !== ""),
+    ...(hasRichText ? ["looks of single words" as const] : []),
+    ...(drawn("pic") ? ["pictures" as const] : []),
+    ...(drawn("sp", "cxnSp") ? ["shapes" as const] : []),
+    ...(chartParts > chartsShown ? ["other charts" as const] : []),
+    ...kinds.filter((kind) => kind !== "drawing" && kind !== "chart" && kind !== "shown"),
   ];
-  return [...new Set(words)];
+  return [...new Map(found.map((each) => [JSON.stringify(each), each])).values()];
 }
 
-const [drawing, chart] = ["drawing", "chart"];
+/** `shown`: or what says nothing to a maker. */
+type KindOfPart = FixedNotShown | "drawing" | "chart" | "shown";
 
-/** The words for a part; empty for what is shown, or says nothing to a maker. */
-function kindOf(path: string, contentType: string): string {
-  for (const [words, type, place] of kindsOfParts) if (type.test(contentType) || place?.test(path)) return words;
+function kindOf(path: string, contentType: string): KindOfPart | NotShown {
+  for (const [kind, type, place] of kindsOfParts) if (type.test(contentType) || place?.test(path)) return kind;
   const isPlain = contentType === "" || /^application\/(?:xml|octet-stream)$/.test(contentType);
-  return isPlain ? `the part ${path}` : `parts of the kind ${contentType}`;
+  return isPlain ? { kind: "part", path } : { kind: "parts of a type", type: contentType };
 }
 
 /** The first that fits counts. A path speaks for parts of which the file says nothing but that they are XML. */
-const kindsOfParts: readonly (readonly [words: string, type: RegExp, path?: RegExp])[] = [
+const kindsOfParts: readonly (readonly [kind: KindOfPart, type: RegExp, path?: RegExp])[] = [
   ["macros", /vbaProject|vba|macrosheet/i, /^xl\/(?:vbaProject\.bin|macrosheets\/)/],
   ["chart sheets", /\.chartsheet\+xml$/, /^xl\/chartsheets\/[^/]+$/],
   ["dialog sheets", /\.dialogsheet\+xml$/, /^xl\/dialogsheets\/[^/]+$/],
-  ["", /spreadsheetml\.(?:sheet|template)\.main\+xml$|ms-excel\.(?:sheet|template|addin)\.macroEnabled\.main\+xml$/],
   [
-    "",
+    "shown",
+    /spreadsheetml\.(?:sheet|template)\.main\+xml$|ms-excel\.(?:sheet|template|addin)\.macroEnabled\.main\+xml$/,
+  ],
+  [
+    "shown",
     /spreadsheetml\.(?:worksheet|sharedStrings|styles|table|tableSingleCells|calcChain|sheetMetadata|comments)\+xml$/,
   ],
   [
-    "",
+    "shown",
     /\.theme\+xml$|themeOverride\+xml$|vmlDrawing$|core-properties\+xml$|extended-properties\+xml$/,
     /^(?:docProps\/thumbnail|xl\/theme\/)/,
   ],
-  [chart, /drawingml\.chart\+xml$|ms-office\.chartex\+xml$/, /^xl\/charts\/chart(?:Ex)?\d*\.xml$/],
-  ["", /chartstyle\+xml$|chartcolorstyle\+xml$|chartshapes\+xml$/, /^xl\/charts\//],
+  ["chart", /drawingml\.chart\+xml$|ms-office\.chartex\+xml$/, /^xl\/charts\/chart(?:Ex)?\d*\.xml$/],
+  ["shown", /chartstyle\+xml$|chartcolorstyle\+xml$|chartshapes\+xml$/, /^xl\/charts\//],
   ["shapes", /drawingml\.diagram|drawingml\.diagramDrawing|ms-office\.drawingml\.diagram/, /^xl\/diagrams\//],
-  [drawing, /officedocument\.drawing\+xml$/, /^xl\/drawings\/[^/]+\.xml$/],
+  ["drawing", /officedocument\.drawing\+xml$/, /^xl\/drawings\/[^/]+\.xml$/],
   ["pivot tables", /\.pivot(?:Table|CacheDefinition|CacheRecords)\+xml$/, /^xl\/pivot(?:Tables|Cache)\//],
   [
     "slicers and timelines",
@@ -76,15 +80,15 @@ const kindsOfParts: readonly (readonly [words: string, type: RegExp, path?: RegE
     /connections\+xml$|queryTable\+xml$|xmlMaps|\.model\+data$|volatileDependencies\+xml$/,
     /^xl\/(?:connections\.xml|queryTables\/|model\/|xmlMaps\.xml|volatileDependencies)/,
   ],
-  ["a record of who changed what", /revision(?:Headers|Log)\+xml$|userNames\+xml$/, /^xl\/revisions\//],
-  ["a signature", /digital-signature/, /^_xmlsignatures\//],
+  ["record of changes", /revision(?:Headers|Log)\+xml$|userNames\+xml$/, /^xl\/revisions\//],
+  ["signature", /digital-signature/, /^_xmlsignatures\//],
   ["cards and pictures in cells", /rdrichvalue|richvalue|rdsupportingpropertybag|richstyles/i, /^xl\/richData\//],
   ["check boxes in cells", /featurepropertybag/i],
   ["panes of add-ins", /webextension/i, /^xl\/webextensions\//],
   ["views of single people", /namedsheetviews\+xml$/i],
   ["drawings by pen", /inkml\+xml$/],
   [
-    "properties and labels of the file",
+    "properties and labels",
     /custom-properties\+xml$|customXmlProperties\+xml$|spreadsheetml\.customProperty$|docMetadata|LabelInfo/,
     /^(?:customXml|docMetadata|xl\/customProperty)/,
   ],
@@ -95,13 +99,13 @@ const kindsOfParts: readonly (readonly [words: string, type: RegExp, path?: RegE
 ];
 
 /** What sheets say beside their cells. */
-function ofSheets(sheets: readonly ReadSheetPart[]): string[] {
+function ofSheets(sheets: readonly ReadSheetPart[]): NotShown[] {
   const has = (...names: string[]) => sheets.some(({ part }) => names.some((name) => part.elements.has(name)));
-  const where = (words: string, areas: (part: SheetPart) => SheetPart["validations"]) => {
-    const listed = listedAreas(sheets.map(({ name, part }) => ({ name, areas: areas(part) })));
-    return listed === "" ? [] : [`${words} (${listed})`];
+  const where = (kind: NotShownInAreas, areas: (part: SheetPart) => SheetPart["validations"]): NotShown[] => {
+    const found = writtenAreas(sheets.map(({ name, part }) => ({ name, areas: areas(part) })));
+    return found.length === 0 ? [] : [{ kind, found: few(found) }];
   };
-  const all: readonly (readonly [words: string, found: boolean])[] = [
+  const all: readonly (readonly [kind: FixedNotShown, found: boolean])[] = [
     ["pictures", has("picture", "legacyDrawingHF", "drawingHF")],
     ["filters", has("autoFilter")],
     ["protection of sheets", has("sheetProtection", "protectedRanges")],
@@ -114,7 +118,7 @@ function ofSheets(sheets: readonly ReadSheetPart[]): string[] {
   return [
     ...where("data validation", ({ validations }) => validations),
     ...where("conditional formats", ({ conditionalFormats }) => conditionalFormats),
-    ...where("working out of tables of inputs", ({ dataTables }) => dataTables),
-    ...all.filter(([, found]) => found).map(([words]) => words),
+    ...where("tables of inputs", ({ dataTables }) => dataTables),
+    ...all.filter(([, found]) => found).map(([kind]) => kind),
   ];
 }

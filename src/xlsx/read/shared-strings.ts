@@ -26,7 +26,7 @@ export function sharedStrings(parts: PackageParts, path: string | undefined): Sh
     text: (given) => text.take(given),
     close(name) {
       if (name !== "si") return text.close(name);
-      if (strings.length === mostCells) throw new Refusal("The file has more than a million different texts.");
+      if (strings.length === mostCells) throw new Refusal("many texts");
       strings.push(text.end());
     },
   });
@@ -67,9 +67,7 @@ export class TextCollector {
 export function textOfCell(written: string): string {
   const text = unescaped(written);
   if (text.length > longestText) {
-    throw new Refusal(
-      `The file has a text of ${text.length.toLocaleString("en")} characters, and a cell holds ${longestText.toLocaleString("en")}. Shorten it in the program that made it.`,
-    );
+    throw new Refusal({ kind: "long text", length: text.length, most: longestText });
   }
   return text;
 }

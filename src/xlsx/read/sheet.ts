@@ -156,7 +156,7 @@ class SheetReader {
     this.#row = r === undefined ? this.#row + 1 : Number(r) - 1;
     this.#column = -1;
     if (!Number.isInteger(this.#row) || this.#row < 0 || this.#row >= sheetRows)
-      throw outside(`row ${r ?? this.#row + 1}`);
+      throw outside({ row: String(r ?? this.#row + 1) });
     if (ht !== undefined && Number(ht) > 0) {
       this.#count();
       this.#rowHeights[this.#row] = Number(ht);
@@ -214,9 +214,7 @@ class SheetReader {
   #takeFormula(cell: Building, { t: type, ref, si }: Attributes): boolean {
     const text = this.#formulaText;
     if (text.length > longestFormula) {
-      throw new Refusal(
-        `The file has a formula of ${text.length.toLocaleString("en")} characters, and a cell holds ${longestFormula.toLocaleString("en")}. Shorten it in the program that made it.`,
-      );
+      throw new Refusal({ kind: "long formula", length: text.length, most: longestFormula });
     }
     if (type === "dataTable") {
       if (ref !== undefined) this.#dataTables.push(areaIn(ref));
@@ -313,9 +311,7 @@ class SheetReader {
   #count(): void {
     this.#things += 1;
     if (this.#things > mostCells) {
-      throw new Refusal(
-        "The file has a sheet with more than a million merges, links, heights and the like. Move what you need into a new file.",
-      );
+      throw new Refusal("many merges and the like");
     }
   }
 }
