@@ -48,6 +48,7 @@ export default defineConfig({
     ],
   },
   test: {
+    setupFiles: ["src/build/with-quicker-engine.ts"],
     server: { deps: { external: [/@univerjs/] } },
     reporters: ["default", "./test/closing-line.ts"],
     testTimeout: 60_000,

@@ -12,6 +12,7 @@ import { buildFunctions } from "../build/add-in";
 import { growthOfFit } from "./balance-fit";
 import { compareDayPlan } from "./day-plan";
 import { callsInGoogleSheets, sheetRows } from "./google-sheets";
+import { compareEngines } from "./quicker-engine";
 import { compareRowsOfCells, growthOfRows } from "./rows-of-cells";
 import type { Comparison } from "./side-by-side";
 
@@ -61,6 +62,7 @@ async function measure() {
     ...(startUp?.ratios ?? []),
     await compareWithWorksheetFormulas(),
     ...(await compareColumnsOfCells()),
+    compareEngines(),
   ];
   return {
     ratios,

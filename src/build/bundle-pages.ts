@@ -3,6 +3,7 @@ import { basename, dirname, join } from "node:path";
 import { build, type Metafile, type OutputFile, type Plugin } from "esbuild";
 import { readWorkbook } from "../xlsx/read-workbook";
 import { pagesApart } from "./pages-apart";
+import { filesOfEngine, quicker } from "./quicker-engine";
 
 interface Page {
   readonly project: string;
@@ -38,7 +39,7 @@ export async function bundlePage({ project, folder, scripts }: Page): Promise<Bu
     entryNames: "[name].[hash]",
     chunkNames: "[name].[hash]",
     assetNames: "[name].[hash]",
-    plugins: [assetsByAddress, pagesApart],
+    plugins: [assetsByAddress, pagesApart, withQuickerEngine],
     metafile: true,
     write: false,
     logLevel: "silent",
@@ -110,5 +111,15 @@ const assetsByAddress: Plugin = {
       return { contents: JSON.stringify(workbook), loader: "file", resolveDir: dirname(file), watchFiles: [file] };
     });
     onLoad({ filter: /\.wasm$/ }, async ({ path }) => ({ contents: await readFile(path), loader: "file" }));
+  },
+};
+
+const withQuickerEngine: Plugin = {
+  name: "with a quicker engine",
+  setup({ onLoad }) {
+    onLoad({ filter: filesOfEngine }, async ({ path }) => ({
+      contents: quicker(await readFile(path, "utf8")),
+      loader: "js",
+    }));
   },
 };

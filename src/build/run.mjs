@@ -2,5 +2,6 @@
 import { spawnSync } from "node:child_process";
 import "./install-first.mjs";
 
-const { status } = spawnSync(process.execPath, ["--import", "tsx", ...process.argv.slice(2)], { stdio: "inherit" });
+const loaders = ["tsx", new URL("with-quicker-engine.ts", import.meta.url).href].flatMap((each) => ["--import", each]);
+const { status } = spawnSync(process.execPath, [...loaders, ...process.argv.slice(2)], { stdio: "inherit" });
 process.exitCode = status ?? 1;
