@@ -1,6 +1,8 @@
 /** The sheet check without a screen: over workbooks and folders, with the results that their files hold. */
 import { readFileSync } from "node:fs";
-import { type Language, languageIds } from "../words/languages";
+import type { CommandWords } from "../words/commands";
+import { commandWordsIn } from "../words/commands-in";
+import { type Language, languageIds, languages } from "../words/languages";
 import { messagesIn } from "../words/messages-in";
 import { sheetInFormula } from "../workbook/references";
 import { readWorkbook } from "../xlsx/read-workbook";
@@ -8,13 +10,15 @@ import { Refusal } from "../xlsx/refusal";
 import { type CheckedWorkbook, standingOut } from "./check/standing-out";
 import { booksAt } from "./files-in";
 
+const [first, ...others] = languageIds;
+
 const usage = `Looks through every sheet of workbooks for what deserves another look. Changes nothing, and works nothing out:
 it goes by the results that the files hold (npm run recalc brings those up to date).
 
   npm run check -- book.xlsx …        workbooks
   npm run check -- FOLDER             every .xlsx and .xlsm in it, folders inside included
   npm run check -- FOLDER --json      for another program
-  npm run check -- FOLDER --zh        in Chinese
+${others.map((id) => `  npm run check -- FOLDER --${id}        in ${languages[id].inEnglish}`).join("\n")}
 
 What stands out may well be true: nothing is said of what is right, or of tea that is safe or fit for sale.
 The exit status is 1 when something stands out, or a file could not be read.`;
@@ -30,22 +34,19 @@ async function checked(file: string, language: Language): Promise<CheckedFile> {
   try {
     return { file, found: await standingOut(readWorkbook(readFileSync(file)), await messagesIn[language]()) };
   } catch (problem) {
-    if (problem instanceof Refusal) return { file, refused: problem.message };
+    if (problem instanceof Refusal) return { file, refused: commandWordsIn[language].refused(problem.why) };
     throw problem;
   }
 }
 
 /** A line for each thing, under the name of its file; files with nothing to say of have one line. */
-function textOf({ file, found, refused }: CheckedFile): string {
-  if (!found) return `${file}: not looked through. ${refused ?? ""}`;
+function textOf({ file, found, refused }: CheckedFile, words: CommandWords["check"]): string {
+  if (!found) return words.notLookedThrough(file, refused ?? "");
   const lines = found.standingOut.map(
-    ({ sheet, cell, title, words }) => `  ${sheetInFormula(sheet)}!${cell}  ${title}: ${words}`,
+    ({ sheet, cell, title, words: what }) => `  ${words.thing(`${sheetInFormula(sheet)}!${cell}`, title, what)}`,
   );
-  const over = found.passedOver.map((sheet) => `  ${sheet}: not looked through, its cells lie too far apart`);
-  const count = found.standingOut.length;
-  const cells = `${found.cells.toLocaleString("en")} ${found.cells === 1 ? "cell" : "cells"}`;
-  const what = count === 0 ? "nothing stands out" : `${count} ${count === 1 ? "stands" : "stand"} out`;
-  return [`${file}: ${cells}, ${what}`, ...lines, ...over].join("\n");
+  const over = found.passedOver.map((sheet) => `  ${words.passedOver(sheet)}`);
+  return [words.found(file, found.cells, found.standingOut.length), ...lines, ...over].join("\n");
 }
 
 async function main(given: readonly string[]): Promise<number> {
@@ -68,18 +69,18 @@ async function main(given: readonly string[]): Promise<number> {
     console.error(files);
     return 2;
   }
-  const language = languageIds.find((id) => options.includes(`--${id}`)) ?? languageIds[0];
+  const language = languageIds.find((id) => options.includes(`--${id}`)) ?? first;
+  const words = commandWordsIn[language].check;
   const isJson = options.includes("--json");
   const all: CheckedFile[] = [];
   for (const file of files) {
     const one = await checked(file, language);
     all.push(one);
-    if (!isJson) console.log(textOf(one));
+    if (!isJson) console.log(textOf(one, words));
   }
   const count = all.reduce((sum, { found }) => sum + (found?.standingOut.length ?? 0), 0);
   if (isJson) console.log(JSON.stringify(all, null, 1));
-  else if (files.length > 1)
-    console.log(`${files.length} files, ${count} ${count === 1 ? "thing stands" : "things stand"} out`);
+  else if (files.length > 1) console.log(words.inAll(files.length, count));
   return count > 0 || all.some(({ refused }) => refused !== undefined) ? 1 : 0;
 }
 

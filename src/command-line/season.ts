@@ -2,7 +2,8 @@
 import { createHash } from "node:crypto";
 import { existsSync, readFileSync } from "node:fs";
 import { dirname, relative, resolve } from "node:path";
-import { englishFew } from "../xlsx/english-remarks";
+import type { SeasonCommandWords } from "../words/commands";
+import { commandWordsIn } from "../words/commands-in";
 import { readWorkbook } from "../xlsx/read-workbook";
 import { Refusal } from "../xlsx/refusal";
 import { few } from "../xlsx/remarks";
@@ -11,7 +12,7 @@ import { booksAt } from "./files-in";
 import { stampOf, writeInPlace, writeWhole } from "./recalc/in-place";
 import { csvOf } from "./season/csv";
 import { type Options, optionsIn, usage } from "./season/options";
-import { counted, report } from "./season/report";
+import { report } from "./season/report";
 import { type Season, SeasonOfBooks } from "./season/season";
 import { mostLots, seasonWorkbook } from "./season/season-workbook";
 import { namesPlots, plotOf, tableBy } from "./season/tables";
@@ -32,28 +33,20 @@ async function main(given: readonly string[]): Promise<number> {
     console.error(typeof found === "string" ? found : "there is no .xlsx file there but the one to be written");
     return 2;
   }
-  const books = read(files, options);
+  const words = commandWordsIn[options.language].season;
+  const books = read(files, options, words);
   const unknown = books.unknownHeadings();
   if (unknown.length > 0) {
-    for (const { as, heading, alike } of unknown) {
-      const found = few(
-        alike.map((each) => `"${each}"`),
-        5,
-      );
-      const hint = alike.length > 0 ? `; there is ${englishFew(found)}` : "";
-      console.error(`no book has the heading "${heading}" (--columns, ${as})${hint}`);
-    }
+    for (const { as, heading, alike } of unknown) console.error(words.unknownHeading(heading, as, few(alike, 5)));
     return 2;
   }
   const season = books.season();
   if (season.lots.length > mostLots) {
-    console.error(
-      `${season.lots.length.toLocaleString("en")} lots are more than a sheet has room for: take fewer books`,
-    );
+    console.error(words.tooMany(season.lots.length));
     return 2;
   }
-  console.log(options.json ? asJson(season) : report(season, files.length));
-  const isWritten = season.lots.length === 0 || (await write(season, options));
+  console.log(options.json ? asJson(season, words) : report(season, files.length, words));
+  const isWritten = season.lots.length === 0 || (await write(season, options, words));
   const isWhole = season.notCounted.every(({ isMeant }) => isMeant);
   return isWritten && season.lots.length > 0 && isWhole ? 0 : 1;
 }
@@ -65,7 +58,7 @@ function onceEach(found: readonly string[], { out }: Options): string[] {
   return [...files].flatMap(([path, file]) => (path === target ? [] : [file]));
 }
 
-function read(files: readonly string[], options: Options): SeasonOfBooks {
+function read(files: readonly string[], options: Options, words: SeasonCommandWords): SeasonOfBooks {
   const books = new SeasonOfBooks(options);
   const names = shortNames(files);
   const contents = new Map<string, string>();
@@ -74,7 +67,7 @@ function read(files: readonly string[], options: Options): SeasonOfBooks {
     const name = names[index] ?? file;
     if (Date.now() - saidAt > 5000) {
       saidAt = Date.now();
-      process.stderr.write(`${index} of ${files.length} files read\n`);
+      process.stderr.write(`${words.readSoFar(index, files.length)}\n`);
     }
     try {
       const bytes = readFileSync(file);
@@ -83,10 +76,10 @@ function read(files: readonly string[], options: Options): SeasonOfBooks {
       if (same === undefined) {
         contents.set(hash, name);
         books.add(name, readWorkbook(bytes));
-      } else books.refuse(name, `it is the same file as ${same}`);
+      } else books.refuse(name, { kind: "same file", as: same });
     } catch (problem) {
-      const reason = problem instanceof Error ? problem.message : String(problem);
-      books.refuse(name, problem instanceof Refusal ? reason : `it could not be read: ${reason}`);
+      if (problem instanceof Refusal) books.refuse(name, { kind: "refused", why: problem.why });
+      else books.refuse(name, { kind: "not read", problem: said(problem) });
     }
   }
   return books;
@@ -101,28 +94,29 @@ function shortNames(files: readonly string[]): string[] {
 }
 
 /** Whether all was written that was asked for; says what, and where it went. */
-async function write(season: Season, { out, csv, json }: Options): Promise<boolean> {
+async function write(season: Season, { out, csv, json }: Options, words: SeasonCommandWords): Promise<boolean> {
   const say = json ? console.error : console.log;
   if (out === undefined && csv === undefined) {
-    if (!json)
-      say("Nothing was written: --out season.xlsx writes a workbook with live formulas, --csv season.csv the lots.");
+    if (!json) say(words.nothingWritten);
     return true;
   }
   try {
     if (out !== undefined) {
-      writeOver(out, await writeWorkbook(seasonWorkbook(season)));
-      say(`Written to ${out}, with ${counted(season.lots.length, "lot", "lots")}`);
+      writeOver(out, await writeWorkbook(seasonWorkbook(season, words)));
+      say(words.written(out, season.lots.length));
     }
     if (csv !== undefined) {
       writeOver(csv, new TextEncoder().encode(csvOf(season)));
-      say(`Written to ${csv}`);
+      say(words.written(csv));
     }
     return true;
   } catch (problem) {
-    console.error(`it could not be written: ${problem instanceof Error ? problem.message : String(problem)}`);
+    console.error(words.notWritten(said(problem)));
     return false;
   }
 }
+
+const said = (problem: unknown): string => (problem instanceof Error ? problem.message : String(problem));
 
 /** What was there under that name is kept beside it. */
 function writeOver(path: string, bytes: Uint8Array): void {
@@ -130,9 +124,14 @@ function writeOver(path: string, bytes: Uint8Array): void {
   else writeWhole(path, bytes);
 }
 
-function asJson(season: Season): string {
-  const byPlot = namesPlots(season.lots) ? { byPlot: tableBy(season.lots, plotOf) } : {};
-  return JSON.stringify({ ...season, ...byPlot, byBook: tableBy(season.lots, ({ file }) => file) }, null, 1);
+function asJson(season: Season, words: SeasonCommandWords): string {
+  const byPlot = namesPlots(season.lots) ? { byPlot: tableBy(season.lots, plotOf(words.noPlot)) } : {};
+  const notCounted = season.notCounted.map((each) => ({ ...each, why: words.why(each.why) }));
+  return JSON.stringify(
+    { ...season, notCounted, ...byPlot, byBook: tableBy(season.lots, ({ file }) => file) },
+    null,
+    1,
+  );
 }
 
 main(process.argv.slice(2)).then((status) => {

@@ -1,4 +1,5 @@
 import { CellError, type CellValue, type Grid } from "../cells/values";
+import { shownWidth } from "../core/shown";
 
 export interface WrittenAnswer {
   /** For the standard output. */
@@ -46,7 +47,7 @@ function shown(value: CellValue): string {
 function alignedRows(grid: Grid): string {
   const columns = Array.from({ length: grid[0]?.length ?? 0 }, (_, column) => {
     const values = grid.map((row) => row[column] ?? "");
-    const width = Math.max(...values.map((value) => shown(value).length));
+    const width = Math.max(...values.map((value) => shownWidth(shown(value))));
     return { width, holdsNumbers: values.some((value) => typeof value === "number") };
   });
   return grid
@@ -54,7 +55,9 @@ function alignedRows(grid: Grid): string {
       columns
         .map(({ width, holdsNumbers }, column) => {
           const text = shown(row[column] ?? "");
-          return holdsNumbers ? text.padStart(width) : text.padEnd(width);
+          return holdsNumbers
+            ? " ".repeat(width - shownWidth(text)) + text
+            : text + " ".repeat(width - shownWidth(text));
         })
         .join("  ")
         .trimEnd(),

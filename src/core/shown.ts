@@ -35,6 +35,10 @@ export function shownBound(bound: number, is: "at least" | "at most" | "above" |
 export const looksLikeNumber = (value: string): boolean =>
   /[\d０-９]/.test(value) && /^[\d０-９\s.,'’%+\-−:/．，％：]+$/.test(value);
 
+/** In letters of the Latin alphabet: Chinese characters are two wide. */
+export const shownWidth = (text: string): number =>
+  [...text].reduce((sum, letter) => sum + (letter > "\u2e7f" ? 2 : 1), 0);
+
 /** A name of the maker's as a message quotes it. */
 export const quoted = (name: string): string => `"${shortened(name)}"`;
 

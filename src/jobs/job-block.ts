@@ -1,6 +1,7 @@
 import { type FunctionSpec, headers } from "../core/define";
 import { namespace } from "../core/namespace";
 import { isInHundredths, isWeight, type Quantity, text } from "../core/quantities";
+import { shownWidth } from "../core/shown";
 import { chartedColumn, ownRows } from "../core/tables";
 import type { Block, CellArea, CellContent, CellPlace, Chart, WrittenCell } from "../host/workbook-host";
 import { addressOf } from "../workbook/addresses";
@@ -98,7 +99,7 @@ class JobBlock {
     for (const { row, column, content, look } of this.#cells) {
       if (typeof content !== "string" || content.startsWith("=") || look === "heading") continue;
       const isBesideAnother = this.#cells.some((other) => other.row === row && other.column === column + 1);
-      if (isBesideAnother) widths[column] = Math.max(widths[column] ?? 0, Math.min(lengthOf(content), widest));
+      if (isBesideAnother) widths[column] = Math.max(widths[column] ?? 0, Math.min(shownWidth(content), widest));
     }
     return Array.from(widths, (width) => width ?? 0);
   }
@@ -317,6 +318,3 @@ class JobBlock {
 
 /** In characters. */
 const widest = 34;
-
-/** Chinese characters are two wide. */
-const lengthOf = (text: string): number => [...text].reduce((sum, letter) => sum + (letter > "\u2e7f" ? 2 : 1), 0);

@@ -1,18 +1,22 @@
 /**
  * THE list of languages. A further one is a folder with the same words, a line here, and one in each of messages-in.ts,
- * page-in.ts, phone-in.ts and samples-in.ts.
+ * page-in.ts, phone-in.ts, commands-in.ts and samples-in.ts.
  */
 interface LanguageOfWords {
   /** As those who speak it call it. */
   readonly name: string;
+  /** As a developer calls it. */
+  readonly inEnglish: string;
   /** As the attribute `lang` names it. */
   readonly tag: string;
+  /** As a browser names it that speaks it. */
+  readonly locale: string;
 }
 
 /** By the beginning of the name that a host gives its language: `zh-CN` is `zh`. The first stands in for any other. */
 export const languages = {
-  en: { name: "English", tag: "en" },
-  zh: { name: "中文", tag: "zh-Hans" },
+  en: { name: "English", inEnglish: "English", tag: "en", locale: "en-GB" },
+  zh: { name: "中文", inEnglish: "Chinese", tag: "zh-Hans", locale: "zh-CN" },
 } as const satisfies Readonly<Record<string, LanguageOfWords>>;
 
 export type Language = keyof typeof languages;

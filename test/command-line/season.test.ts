@@ -8,14 +8,17 @@ import { columnsIn } from "../../src/command-line/season/columns";
 import { csvOf } from "../../src/command-line/season/csv";
 import { optionsIn } from "../../src/command-line/season/options";
 import { report } from "../../src/command-line/season/report";
-import { SeasonOfBooks, seasonTitle, type Wanted } from "../../src/command-line/season/season";
+import { SeasonOfBooks, type Wanted } from "../../src/command-line/season/season";
 import { seasonWorkbook } from "../../src/command-line/season/season-workbook";
 import { isOfOthers } from "../../src/command-line/season/weights";
 import { openInNode } from "../../src/engine/node-workbook";
+import { commandWordsIn } from "../../src/words/commands-in";
 import type { Cell, Sheet, Workbook } from "../../src/workbook/workbook";
 import { readWorkbook } from "../../src/xlsx/read-workbook";
 import { writeWorkbook } from "../../src/xlsx/write-workbook";
 import { bookOfLots } from "../book-speed/books";
+
+const { season: words } = commandWordsIn.en;
 
 type Content = string | number | null | { readonly formula: string; readonly value: string | number };
 
@@ -152,7 +155,7 @@ describe("a season over books", () => {
       unit: "g",
       instead: ["fresh evening g"],
     });
-    expect(report(season, 1)).toContain(
+    expect(report(season, 1, words)).toContain(
       'fresh from "fresh morning g" (g); "fresh evening g" could be meant as well: say which with --columns',
     );
   });
@@ -171,7 +174,7 @@ describe("a season over books", () => {
     ]);
     const { season } = seasonOf({ "w.xlsx": bookOf(wrong) });
     expect(season.lots.map(({ lot }) => lot)).toEqual(["8"]);
-    expect(season.notCounted.map(({ cell, why }) => [cell, why])).toEqual([
+    expect(season.notCounted.map(({ cell, why }) => [cell, words.why(why)])).toEqual([
       ["B2", 'the fresh weight is the text "about 350": type a number'],
       ["C3", "more tea than leaf: 440 g finished from 200 g fresh"],
       ["B4", "no fresh weight"],
@@ -188,40 +191,43 @@ describe("a season over books", () => {
     ]);
     const books = { "a.xlsx": bookOf(grams), "p.xlsx": bookOf(plain) };
     expect(seasonOf(books).season.notCounted.map(({ file, cell }) => [file, cell])).toEqual([["p.xlsx", "B2"]]);
-    expect(seasonOf(books).season.notCounted[0]?.why).toContain("--unnamed g");
+    expect(words.why(seasonOf(books).season.notCounted[0]?.why ?? "hidden")).toContain("--unnamed g");
     const said = seasonOf(books, { unnamed: "kg" }).season;
     expect(said.lots.at(-1)).toMatchObject({ fresh: 700_000, finished: 154_000 });
     const alone = seasonOf({ "p.xlsx": bookOf(plain) }).season;
     expect([alone.unit, alone.lots[0]?.fresh]).toEqual([undefined, 700]);
-    expect(report(alone, 1)).toContain("weights as they stand, since no heading names a unit");
+    expect(report(alone, 1, words)).toContain("weights as they stand, since no heading names a unit");
   });
 
-  it("counts no lot twice: sheets that read others, copies, hidden sheets, its own answer", () => {
-    const restated = sheetOf("Card", [
-      ["lot", "fresh g", "finished g"],
-      ["a1", { formula: "=Lots!D2", value: 800 }, { formula: "=Lots!E2", value: 176 }],
-    ]);
-    const rows = [
-      ["lot", "fresh g", "finished g"],
-      ["x", 5, 1],
-    ];
-    const copy = sheetOf("Copy", rows, { isHidden: true });
-    const { season } = seasonOf({
-      "a.xlsx": bookOf(grams, restated, copy),
-      "season.xlsx": { ...bookOf(grams), name: seasonTitle },
-    });
-    expect(season.lots).toHaveLength(2);
-    expect(season.notCounted).toEqual([
-      { file: "season.xlsx", why: "it is a season that this command wrote", isMeant: true },
-      {
-        file: "a.xlsx",
-        sheet: "Card",
-        why: "1 row is worked out from other cells, which count already",
-        isMeant: true,
-      },
-      { file: "a.xlsx", sheet: "Copy", why: "the sheet is hidden" },
-    ]);
-  });
+  it.each(Object.values(commandWordsIn).map(({ season }) => season.workbook.title))(
+    "counts no lot twice, with %s among the books: sheets that read others, copies, hidden sheets, its own answer",
+    (title) => {
+      const restated = sheetOf("Card", [
+        ["lot", "fresh g", "finished g"],
+        ["a1", { formula: "=Lots!D2", value: 800 }, { formula: "=Lots!E2", value: 176 }],
+      ]);
+      const rows = [
+        ["lot", "fresh g", "finished g"],
+        ["x", 5, 1],
+      ];
+      const copy = sheetOf("Copy", rows, { isHidden: true });
+      const { season } = seasonOf({
+        "a.xlsx": bookOf(grams, restated, copy),
+        "season.xlsx": { ...bookOf(grams), name: title },
+      });
+      expect(season.lots).toHaveLength(2);
+      expect(season.notCounted).toEqual([
+        { file: "season.xlsx", why: "own season", isMeant: true },
+        { file: "a.xlsx", sheet: "Card", why: { kind: "rows of others", rows: 1 }, isMeant: true },
+        { file: "a.xlsx", sheet: "Copy", why: "hidden" },
+      ]);
+      expect(season.notCounted.map(({ why }) => words.why(why))).toEqual([
+        "it is a season that this command wrote",
+        "1 row is worked out from other cells, which count already",
+        "the sheet is hidden",
+      ]);
+    },
+  );
 
   it("asks about a book that holds the lots of another", () => {
     const lots = [1, 2, 3, 4].map((lot) => [`c${lot}`, 45_400 + lot, 500 + lot, 110]);
@@ -231,7 +237,7 @@ describe("a season over books", () => {
       "older c.xlsx": bookOf(sheetOf("Lots", [heads, ...lots.slice(0, 3)])),
     });
     expect(season.alike).toEqual([{ file: "older c.xlsx", as: "c.xlsx", lots: 3 }]);
-    expect(report(season, 2)).toContain("Counted twice?\n  older c.xlsx: 3 lots as in c.xlsx");
+    expect(report(season, 2, words)).toContain("Counted twice?\n  older c.xlsx: 3 lots as in c.xlsx");
   });
 });
 
@@ -260,7 +266,9 @@ test("what was typed is read, or refused with what to type", () => {
     "--columns",
     "fresh=Leaf; finished=Tea, dry",
   ]);
+  expect(optionsIn(["books", "--zh"])).toMatchObject({ language: "zh" });
   expect(options).toMatchObject({
+    language: "en",
     paths: ["books"],
     out: "s.xlsx",
     unit: "kg",
@@ -282,7 +290,7 @@ describe("what is written", () => {
 
   // Slope: 275 of 1250, one lot open; stream: 176 of 800.
   it("is a workbook whose formulas come to what stands in it, and follow a weight", async () => {
-    const workbook = readWorkbook(await writeWorkbook(seasonWorkbook(season)));
+    const workbook = readWorkbook(await writeWorkbook(seasonWorkbook(season, words)));
     expect(workbook.sheets.map(({ name }) => name)).toEqual(["By plot", "By book", "Lots", "Headings"]);
     const at = (sheet: string, row: number, column: number) =>
       workbook.sheets
@@ -311,6 +319,36 @@ describe("what is written", () => {
     } finally {
       book.close();
     }
+  });
+
+  it("is the same workbook in Chinese, with headings above what the function gives without its own", async () => {
+    const inChinese = commandWordsIn.zh.season;
+    const workbook = readWorkbook(await writeWorkbook(seasonWorkbook(season, inChinese)));
+    expect(workbook.sheets.map(({ name }) => name)).toEqual(["按地块", "按工作簿", "批次", "标题"]);
+    const texts = workbook.sheets.flatMap(({ name, cells }) =>
+      cells.flatMap(({ value, formula }) => (typeof value === "string" && !formula && name !== "标题" ? [value] : [])),
+    );
+    const ofBooks = /^(?:[ab]\.xlsx|[ab]\d|Lots|Spring|stream|slope|total)$/;
+    const names = /[（ ]g(?:）|。)|total/g;
+    for (const text of texts) if (!ofBooks.test(text)) expect(text.replaceAll(names, "")).not.toMatch(/[a-z]/i);
+    const book = openInNode(workbook);
+    try {
+      await book.calculate();
+      expect(["A4", "E4", "A5", "A7", "F6"].map((address) => book.value("按地块", address))).toEqual([
+        "地块",
+        "鲜叶",
+        "stream",
+        "total",
+        275,
+      ]);
+      book.set("批次", "H3", 198);
+      await book.calculate();
+      expect(book.value("按地块", "F6")).toBe(473);
+    } finally {
+      book.close();
+    }
+    expect(report(season, 2, inChinese)).toMatch(/^2 个工作簿的 3 批（读了 2 个文件），单位 g，1 批未完成\n/);
+    expect(report(season, 2, inChinese)).toMatch(/\n合计 +2 +1 +0 +2050 +451/);
   });
 
   it("is CSV with numbers in full, days as days, and nothing that a spreadsheet would run", () => {

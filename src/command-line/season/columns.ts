@@ -1,9 +1,8 @@
 /** Which headings say what a column holds: those that are usual, and those that are named on the command line. */
 import { type Role, type RoleOf, roleOfHeading } from "../../sheet-check/roles";
+import type { Taken } from "../../words/commands";
 
-/** What is taken of a lot. */
-export const taken = ["lot", "date", "plot", "fresh", "finished"] as const;
-export type Taken = (typeof taken)[number];
+const taken: readonly Taken[] = ["lot", "date", "plot", "fresh", "finished"];
 
 /** The headings that are meant, by what they hold; in small letters and without spaces around them. */
 export type NamedColumns = Readonly<Partial<Record<Taken, readonly string[]>>>;

@@ -1,6 +1,6 @@
-/** The lots as comma-separated values (RFC 4180), for other programs: numbers in full, with points, days as 2024-04-05. */
+/** The lots as comma-separated values (RFC 4180), for other programs: numbers in full, with points, days as 2024-04-05. The
+ * headings are the same in every language: programs go by them. */
 import { shownDay } from "../../core/shown";
-import { outturnHeading, weightHeading } from "./headings";
 import type { Season } from "./season";
 
 /** Without this mark in front, spreadsheet programs take the letters for those of another alphabet. */
@@ -14,9 +14,8 @@ export function csvOf({ lots, unit }: Season): string {
     "lot",
     "date",
     "plot",
-    weightHeading("fresh", unit),
-    weightHeading("finished", unit),
-    outturnHeading,
+    ...["fresh", "finished"].map((weight) => (unit === undefined ? weight : `${weight} ${unit}`)),
+    "outturn",
   ];
   const rows = lots.map(({ file, sheet, row, lot, date, plot, fresh, finished }) => [
     file,

@@ -5,10 +5,11 @@ import { headedLots } from "../../sheet-check/headed-lots";
 import type { KnownCell } from "../../sheet-check/known-cell";
 import type { Lot } from "../../sheet-check/lots";
 import type { WeightUnit } from "../../sheet-check/units";
+import type { Taken, TakenHeading, WhyNotCounted } from "../../words/commands";
 import { addressOf } from "../../workbook/addresses";
 import type { Workbook } from "../../workbook/workbook";
 import { FileHost } from "../check/file-host";
-import { type NamedColumns, SheetColumns, type Taken, textsIn } from "./columns";
+import { type NamedColumns, SheetColumns, textsIn } from "./columns";
 import { isOfOthers, whatIsWrong } from "./weights";
 
 export interface Place {
@@ -18,7 +19,7 @@ export interface Place {
 }
 
 export interface LeftOut extends Place {
-  readonly why: string;
+  readonly why: WhyNotCounted;
   /** Nothing is missing by it. */
   readonly isMeant?: true;
 }
@@ -44,19 +45,10 @@ export interface FoundLot {
   readonly finished: Weight | undefined;
 }
 
-/** What a column was taken for, by its heading. */
-export interface TakenColumn {
-  readonly as: Taken;
-  readonly heading: string;
-  readonly unit?: WeightUnit;
-  /** Headings that could have been meant as well. */
-  readonly instead?: readonly string[];
-}
-
 export interface LotsOfBook {
   readonly lots: readonly FoundLot[];
   readonly leftOut: readonly LeftOut[];
-  readonly columns: readonly TakenColumn[];
+  readonly columns: readonly TakenHeading[];
   /** Every text of it that may be a heading, as headings are compared. */
   readonly texts: ReadonlySet<string>;
 }
@@ -65,19 +57,19 @@ export function lotsIn(workbook: Workbook, named: NamedColumns): LotsOfBook {
   const host = new FileHost(workbook);
   const lots: FoundLot[] = [];
   const leftOut: LeftOut[] = [];
-  const columns = new Map<string, TakenColumn>();
+  const columns = new Map<string, TakenHeading>();
   const texts = new Set<string>();
   for (const { name: sheet, isHidden, cells } of workbook.sheets) {
     const area = host.used(sheet);
     if (!area) {
-      if (cells.some(({ value }) => value !== undefined)) leftOut.push({ sheet, why: "its cells lie too far apart" });
+      if (cells.some(({ value }) => value !== undefined)) leftOut.push({ sheet, why: "far apart" });
       continue;
     }
     const own = textsIn(area.values);
     for (const text of own) texts.add(text);
     const found = new SheetLots(area, host.spills(sheet), new SheetColumns(named, own));
     if (found.lots.length + found.leftOut.length === 0) continue;
-    if (isHidden) leftOut.push({ sheet, why: "the sheet is hidden" });
+    if (isHidden) leftOut.push({ sheet, why: "hidden" });
     else {
       lots.push(...found.lots);
       leftOut.push(...found.leftOut);
@@ -90,7 +82,7 @@ export function lotsIn(workbook: Workbook, named: NamedColumns): LotsOfBook {
 class SheetLots {
   readonly lots: FoundLot[] = [];
   readonly leftOut: LeftOut[] = [];
-  readonly columns: TakenColumn[] = [];
+  readonly columns: TakenHeading[] = [];
   readonly #area: ReadArea;
   readonly #columns: SheetColumns;
   readonly #inOrder = new Map<string, readonly { readonly heading: string; readonly right: number }[]>();
@@ -105,12 +97,7 @@ class SheetLots {
       else this.#read(lot);
     }
     if (others > 0) {
-      const rows = others === 1 ? "1 row is" : `${others.toLocaleString("en")} rows are`;
-      this.leftOut.push({
-        sheet: area.sheet,
-        why: `${rows} worked out from other cells, which count already`,
-        isMeant: true,
-      });
+      this.leftOut.push({ sheet: area.sheet, why: { kind: "rows of others", rows: others }, isMeant: true });
     }
     this.#noteWeights(cells);
   }

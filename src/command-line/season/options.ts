@@ -1,7 +1,10 @@
 import { isUnitAlone, unitIn, type WeightUnit } from "../../sheet-check/units";
+import { type Language, languageIds, languages } from "../../words/languages";
 import { wordsGiven } from "../words-given";
 import { columnsIn, type NamedColumns } from "./columns";
 import type { Wanted } from "./season";
+
+const [first, ...others] = languageIds;
 
 export const usage = `One season over many books: every lot with the file, the sheet and the row it came from, in one unit of weight.
 Changes none of the books. Lots are found by the headings over them, or by the words beside them in a form.
@@ -16,6 +19,7 @@ Changes none of the books. Lots are found by the headings over them, or by the w
   npm run season -- FOLDER --unit kg                    the unit of the season; else the one of most weights
   npm run season -- FOLDER --unnamed g                  the unit of weights whose heading names none
   npm run season -- FOLDER --json                       everything, for another program
+${others.map((id) => `  npm run season -- FOLDER --${id}                         in ${languages[id].inEnglish}, the workbook too`).join("\n")}
 
 Weights are taken as the files hold them (npm run recalc brings results up to date). What cannot be counted is left
 out and listed with the reason. The exit status is 1 when a book or a lot was left out.`;
@@ -26,6 +30,7 @@ export interface Options extends Wanted {
   readonly out: string | undefined;
   readonly csv: string | undefined;
   readonly json: boolean;
+  readonly language: Language;
 }
 
 const withValue = {
@@ -38,7 +43,7 @@ const withValue = {
 
 /** What is wrong with the words that were given, or what they say. */
 export function optionsIn(given: readonly string[]): Options | string {
-  const words = wordsGiven(given, { flags: ["--json"], valued: withValue });
+  const words = wordsGiven(given, { flags: ["--json", ...languageIds.map(flagOf)], valued: withValue });
   if (typeof words === "string") return words;
   const { help, paths, flags, values } = words;
   if (paths.length === 0 && !help) return usage;
@@ -68,8 +73,11 @@ export function optionsIn(given: readonly string[]): Options | string {
     unit: unit?.unit,
     unnamed: unnamed?.unit,
     json: flags.has("--json"),
+    language: languageIds.find((id) => flags.has(flagOf(id))) ?? first,
   };
 }
+
+const flagOf = (id: Language) => `--${id}` as const;
 
 type Named = { is: "unit"; unit: WeightUnit; text: string } | { is: "unknown"; unit: undefined; text: string };
 

@@ -1,8 +1,10 @@
 /** The lots of many books as one season: in one unit, each with the place it came from. */
 import { gramsIn, type WeightUnit } from "../../sheet-check/units";
+import type { Taken, TakenHeading, WhyNotCounted } from "../../words/commands";
+import { commandWordsIn } from "../../words/commands-in";
 import type { Workbook } from "../../workbook/workbook";
-import type { NamedColumns, Taken } from "./columns";
-import { type LotsOfBook, lotsIn, type TakenColumn, type Weight } from "./lots-in";
+import type { NamedColumns } from "./columns";
+import { type LotsOfBook, lotsIn, type Weight } from "./lots-in";
 
 export interface SeasonLot {
   readonly file: string;
@@ -20,7 +22,7 @@ export interface NotCounted {
   readonly file: string;
   readonly sheet?: string;
   readonly cell?: string;
-  readonly why: string;
+  readonly why: WhyNotCounted;
   /** Nothing is missing by it. */
   readonly isMeant?: true;
 }
@@ -30,7 +32,7 @@ export interface Season {
   /** Of all weights; undefined where no heading names one. */
   readonly unit: WeightUnit | undefined;
   readonly notCounted: readonly NotCounted[];
-  readonly columns: readonly (TakenColumn & { readonly file: string })[];
+  readonly columns: readonly (TakenHeading & { readonly file: string })[];
   /** Files with most of their lots in another one too. */
   readonly alike: readonly { readonly file: string; readonly as: string; readonly lots: number }[];
 }
@@ -43,8 +45,8 @@ export interface Wanted {
   readonly unnamed: WeightUnit | undefined;
 }
 
-/** The title of a written season, by which it is known when it lies among the books. */
-export const seasonTitle = "Season of several books";
+/** Titles of written seasons, by which they are known when they lie among the books. */
+const titles = new Set(Object.values(commandWordsIn).map(({ season }) => season.workbook.title));
 
 /** Takes books one by one, so that no two of them have to be in memory. */
 export class SeasonOfBooks {
@@ -58,22 +60,22 @@ export class SeasonOfBooks {
   }
 
   add(file: string, workbook: Workbook): void {
-    if (workbook.name === seasonTitle) {
-      this.#notCounted.push({ file, why: "it is a season that this command wrote", isMeant: true });
+    if (titles.has(workbook.name)) {
+      this.#notCounted.push({ file, why: "own season", isMeant: true });
       return;
     }
     const book = lotsIn(workbook, this.#wanted.columns);
     // They are many, and asked for only where headings are named.
     if (Object.keys(this.#wanted.columns).length > 0) for (const text of book.texts) this.#texts.add(text);
     if (book.lots.length + book.leftOut.length === 0) {
-      this.refuse(file, "no headings for a fresh and a finished weight were found in it");
+      this.refuse(file, "no headings");
       return;
     }
     this.#found.push({ file, book: { ...book, texts: new Set() } });
   }
 
   /** A file that is not read. */
-  refuse(file: string, why: string): void {
+  refuse(file: string, why: WhyNotCounted): void {
     this.#notCounted.push({ file, why });
   }
 
@@ -96,7 +98,7 @@ export class SeasonOfBooks {
       notCounted.push(...book.leftOut.map((each) => ({ file, ...each })));
       for (const { sheet, row, cell, lot, date, plot, ...own } of book.lots) {
         const namesNone = weightsOf(own).some((weight) => weight.unit === undefined && unnamed === undefined);
-        if (namesNone && unit !== undefined) notCounted.push({ file, sheet, cell, why: noUnit });
+        if (namesNone && unit !== undefined) notCounted.push({ file, sheet, cell, why: "no unit" });
         else {
           const inUnit = ({ value, unit: from = unnamed }: Weight) => converted(value, from, unit);
           const [fresh, finished] = [inUnit(own.fresh), own.finished && inUnit(own.finished)];
@@ -118,8 +120,6 @@ function textsLike(heading: string, texts: ReadonlySet<string>): string[] {
   const isAlike = (text: string) => text.length <= longestHeading && words(text).some((word) => wanted.has(word));
   return [...texts].filter(isAlike).slice(0, mostAlike);
 }
-
-const noUnit = "its heading names no unit of weight: write it there, or say --unnamed g (or kg …)";
 
 const weightsOf = ({ fresh, finished }: { readonly fresh: Weight; readonly finished: Weight | undefined }) =>
   finished ? [fresh, finished] : [fresh];

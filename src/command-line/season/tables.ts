@@ -25,9 +25,10 @@ export const outturns = (lots: readonly SeasonLot[]): Grid =>
     lots.map(({ finished }) => [finished ?? null]),
   );
 
-/** What stands where a lot names no plot. */
-const noPlot = "not named";
-
-export const plotOf = ({ plot }: SeasonLot): string => plot || noPlot;
+/** `noPlot`: what stands where a lot names none. */
+export const plotOf =
+  (noPlot: string) =>
+  ({ plot }: SeasonLot): string =>
+    plot || noPlot;
 
 export const namesPlots = (lots: readonly SeasonLot[]): boolean => lots.some(({ plot }) => plot !== "");

@@ -3,6 +3,7 @@ import { outsideTexts } from "../../cells/formula-text";
 import type { CellContent } from "../../host/workbook-host";
 import type { KnownCell } from "../../sheet-check/known-cell";
 import { inOneUnit } from "../../sheet-check/units";
+import type { Weighed, WhyNotCounted } from "../../words/commands";
 import { isErrorAnswer } from "../../workbook/workbook";
 
 /**
@@ -18,7 +19,7 @@ export function isOfOthers(formula: string): boolean {
 }
 
 /** The cell that keeps a lot from being counted, and why; undefined where nothing does. */
-export function whatIsWrong(fresh: KnownCell, finished: KnownCell): { at: KnownCell; why: string } | undefined {
+export function whatIsWrong(fresh: KnownCell, finished: KnownCell): { at: KnownCell; why: WhyNotCounted } | undefined {
   const isOpen = finished.value === "" || (typeof finished.value === "string" && finished.value.trim() === "");
   const ofFresh = whatIsWrongWith("fresh", fresh.value);
   if (ofFresh !== undefined) return { at: fresh, why: ofFresh };
@@ -27,15 +28,14 @@ export function whatIsWrong(fresh: KnownCell, finished: KnownCell): { at: KnownC
   const asNumber = ({ value, unit }: KnownCell) => ({ value: value as number, unit });
   const [leaf, tea] = isOpen ? [1, 0] : inOneUnit(asNumber(fresh), asNumber(finished));
   if (tea <= leaf) return undefined;
-  return { at: finished, why: `more tea than leaf: ${withUnit(finished)} finished from ${withUnit(fresh)} fresh` };
+  return { at: finished, why: { kind: "more tea than leaf", finished: withUnit(finished), fresh: withUnit(fresh) } };
 }
 
-function whatIsWrongWith(which: "fresh" | "finished", value: CellContent): string | undefined {
-  if (typeof value === "string" && value.trim() === "") return `no ${which} weight`;
-  if (isErrorAnswer(value)) return `the ${which} weight is the error ${value}`;
-  if (typeof value !== "number")
-    return `the ${which} weight is the text "${String(value).slice(0, 40)}": type a number`;
-  return value > 0 ? undefined : `the ${which} weight is ${value}: it must be above 0`;
+function whatIsWrongWith(which: Weighed, value: CellContent): WhyNotCounted | undefined {
+  if (typeof value === "string" && value.trim() === "") return { kind: "no weight", which };
+  if (isErrorAnswer(value)) return { kind: "error", which, code: value };
+  if (typeof value !== "number") return { kind: "text", which, text: String(value).slice(0, 40) };
+  return value > 0 ? undefined : { kind: "not above 0", which, value: String(value) };
 }
 
 const withUnit = ({ value, unit }: KnownCell): string => `${value}${unit === undefined ? "" : ` ${unit}`}`;
