@@ -17,17 +17,21 @@ const leafGreen: Colour = [62, 124, 66];
 const paleGreen: Colour = [226, 240, 217];
 const beamBrown: Colour = [122, 84, 48];
 
+/** A leaf is where two discs overlap; it has an axis of its own, which leans to the right. */
+const [middleX, middleY, lean] = [0.5, 0.37, Math.PI / 3.4];
+const [sine, cosine] = [Math.sin(lean), Math.cos(lean)];
+const [radius, offset] = [0.46, 0.24];
+
 /** The colour at a point of the unit square, or undefined where the icon is clear. */
 function colourAt(x: number, y: number): Colour | undefined {
+  // Around it lies most of an icon of the phone page.
+  if (x < 0 || x > 1 || y < 0 || y > 1) return undefined;
   if (insideBeam(x, y)) return beamBrown;
-  // Along the leaf's own axis, which leans to the right.
-  const [middleX, middleY, lean] = [0.5, 0.37, Math.PI / 3.4];
-  const along = (x - middleX) * Math.cos(lean) - (y - middleY) * Math.sin(lean);
-  const across = (x - middleX) * Math.sin(lean) + (y - middleY) * Math.cos(lean);
-  // A leaf is where two discs overlap.
-  const [radius, offset] = [0.46, 0.24];
-  const inside = Math.hypot(along, across - offset) < radius && Math.hypot(along, across + offset) < radius;
-  if (!inside) return undefined;
+  const along = (x - middleX) * cosine - (y - middleY) * sine;
+  const across = (x - middleX) * sine + (y - middleY) * cosine;
+  // What lies in the farther disc lies in both.
+  const fromFarther = Math.abs(across) + offset;
+  if (along * along + fromFarther * fromFarther >= radius * radius) return undefined;
   return Math.abs(across) < 0.025 && along < 0.3 ? paleGreen : leafGreen;
 }
 
@@ -54,19 +58,18 @@ function pixelsOf(size: number, colourOf: (x: number, y: number) => Colour | und
   const pixels = new Uint8Array(size * size * 4);
   for (let row = 0; row < size; row += 1) {
     for (let column = 0; column < size; column += 1) {
-      const sum = [0, 0, 0];
-      let covered = 0;
+      let [red, green, blue, covered] = [0, 0, 0, 0];
       for (let point = 0; point < points * points; point += 1) {
         const x = (column + ((point % points) + 0.5) / points) / size;
         const y = (row + (Math.floor(point / points) + 0.5) / points) / size;
         const colour = colourOf(x, y);
         if (colour === undefined) continue;
         covered += 1;
-        colour.forEach((part, index) => {
-          sum[index] = (sum[index] ?? 0) + part;
-        });
+        red += colour[0];
+        green += colour[1];
+        blue += colour[2];
       }
-      const mean = sum.map((part) => (covered === 0 ? 0 : Math.round(part / covered)));
+      const mean = [red, green, blue].map((part) => (covered === 0 ? 0 : Math.round(part / covered)));
       pixels.set([...mean, Math.round((255 * covered) / (points * points))], (row * size + column) * 4);
     }
   }

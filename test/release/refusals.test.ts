@@ -35,7 +35,8 @@ beforeAll(() => {
   for (const path of copied) cpSync(path, join(project, path), { recursive: true });
   symlinkSync(resolve("node_modules"), join(project, "node_modules"), "dir");
   write("docs/changelog.md", "# Changelog\n\n## 1.2.3\n");
-  const compilerOptions = { composite: true, emitDeclarationOnly: true, lib: ["ES2023"], types: [] };
+  // The least of the language: most of what the compiler reads here is its own description of that.
+  const compilerOptions = { composite: true, emitDeclarationOnly: true, lib: ["ES5"], skipLibCheck: true, types: [] };
   const room = { compilerOptions, files: ["leaf.ts"], references: [], packages: [] };
   for (const path of rooms) {
     write(`${path}/tsconfig.json`, JSON.stringify(room));
