@@ -87,8 +87,14 @@ export async function bundleForNode({ project, from, to }: Script): Promise<void
 
 const compress = { passes: 3, pure_getters: true, unsafe_arrows: true, keep_fargs: false };
 
+/** By the scripts that they were: the tests of one process build the same ones again and again. */
+const madeSmall = new Map<string, string>();
+
 async function small(script: string): Promise<string> {
+  const made = madeSmall.get(script);
+  if (made !== undefined) return made;
   const { code } = await minify(script, { ecma: 2018, toplevel: true, compress });
   if (code === undefined) throw new Error("the minifier gave no script");
+  madeSmall.set(script, code);
   return code;
 }

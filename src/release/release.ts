@@ -15,6 +15,7 @@ import { buildPage } from "../build/workbook-page-build";
 import { catalogue } from "../core/catalogue";
 import type { Lockfile } from "../generate/dependencies";
 import { signatureRecord } from "../generate/signatures";
+import { sampleBooks } from "../sample-books/sample-books";
 import { billOfMaterials } from "./bill-of-materials";
 import { lastRelease, recordRelease } from "./last-release";
 import { licenceTexts } from "./licence-texts";
@@ -41,9 +42,10 @@ async function release(): Promise<void> {
   // An archive of an earlier run must not pass for this one's.
   rmSync(`${folder}.zip`, { force: true });
   const inAddIn = await buildAddIn({ origin, folder });
-  await writeSite(folder, project, version);
-  const samples = await staleSamples(join(project, "sample-workbooks"), join(folder, "sample-workbooks"));
-  stopFor("Stale, run npm run samples", samples);
+  await writeSite(folder, project, version, sampleBooks);
+  const [committed, built] = [join(project, "sample-workbooks"), join(folder, "sample-workbooks")];
+  const stale = await staleSamples(Object.keys(sampleBooks), { committed, built });
+  stopFor("Stale, run npm run samples", stale);
   await buildGoogleSheets(join(folder, "google-sheets"));
   const inPage = await buildPage(join(folder, "workbook"));
   const { packages: inPhone } = await buildPhonePage(join(folder, phoneFolder));

@@ -1,25 +1,9 @@
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
-import { dirname, join } from "node:path";
-import { calculated, sampleBooks, sampleFile, withoutAddIn, withoutNeedOfAddIn } from "../sample-books/sample-books";
+import { existsSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { filesIn } from "../build/folders";
+import { calculated } from "../sample-books/sample-books";
 import type { Sheet, Workbook } from "../workbook/workbook";
 import { readWorkbook } from "../xlsx/read-workbook";
-
-/** Builds the sample workbooks into a folder, as the sources make them today. Gives the names of the files. */
-export async function writeSamples(folder: string): Promise<readonly string[]> {
-  const written: string[] = [];
-  const write = (name: string, bytes: Uint8Array): void => {
-    mkdirSync(dirname(join(folder, name)), { recursive: true });
-    writeFileSync(join(folder, name), bytes);
-    written.push(name);
-  };
-  for (const [name, build] of Object.entries(sampleBooks)) {
-    const bytes = await sampleFile(build);
-    write(name, bytes);
-    const named = withoutNeedOfAddIn(bytes);
-    if (named) write(`${withoutAddIn}/${name}`, named);
-  }
-  return written;
-}
 
 /** Numbers at ten decimals, so that the last bit of another machine's arithmetic does not count. */
 const rounded = (_: string, value: unknown) => (typeof value === "number" ? Number(value.toFixed(10)) : value);
@@ -27,13 +11,28 @@ const contentOf = async (file: string): Promise<string> =>
   JSON.stringify(readWorkbook(new Uint8Array(readFileSync(file))), rounded);
 
 /** Committed samples, which the workbook page is built with, that hold something else than those just built. */
-export async function staleSamples(committed: string, built: string): Promise<string[]> {
+export async function staleSamples(
+  names: readonly string[],
+  { committed, built }: { readonly committed: string; readonly built: string },
+): Promise<string[]> {
   const stale: string[] = [];
-  for (const name of Object.keys(sampleBooks)) {
+  for (const name of names) {
     const file = join(committed, name);
     if (!existsSync(file) || (await contentOf(file)) !== (await contentOf(join(built, name)))) stale.push(name);
   }
   return stale;
+}
+
+/** What is wrong with the workbooks of an unpacked release. */
+export async function faultsOfSamples(folder: string): Promise<string[]> {
+  const samples = filesIn(folder).filter((path) => path.endsWith(".xlsx"));
+  if (!samples.some((path) => path.startsWith("sample-workbooks/"))) return ["there are no sample workbooks"];
+  const faults: string[] = [];
+  for (const path of samples) {
+    const found = await faultsOfSample(new Uint8Array(readFileSync(join(folder, path))));
+    faults.push(...found.map((fault) => `${path}: ${fault}`));
+  }
+  return faults;
 }
 
 /** What is wrong with a workbook as a maker gets it: it has to open, and to calculate without a new error. */

@@ -4,7 +4,8 @@ import { marked } from "marked";
 import { catalogue } from "../core/catalogue";
 import { asHtml, htmlDocument } from "../generate/blocks";
 import { checksPage } from "../generate/checks-page";
-import { writeSamples } from "./samples";
+import { writeSamples } from "../sample-books/write-samples";
+import type { Workbook } from "../workbook/workbook";
 
 const functionsStyle = "functions/page.css";
 
@@ -24,7 +25,12 @@ const guides = [
  * Adds to a build what makes it a site: a first page, the guides, what the numbers are checked against, the samples. Of
  * the guides, dependencies.md is generated; a release has made sure by then that it is not stale.
  */
-export async function writeSite(folder: string, project: string, version: string): Promise<void> {
+export async function writeSite(
+  folder: string,
+  project: string,
+  version: string,
+  samples: Readonly<Record<string, () => Workbook>>,
+): Promise<void> {
   const docs = join(folder, "docs");
   mkdirSync(docs, { recursive: true });
   writeFileSync(join(docs, "checks.html"), asHtml(checksPage(catalogue), functionsStyle));
@@ -36,8 +42,8 @@ export async function writeSite(folder: string, project: string, version: string
     );
   }
   cpSync(join(project, "docs", "guide"), join(docs, "guide"), { recursive: true });
-  const samples = await writeSamples(join(folder, "sample-workbooks"));
-  writeFileSync(join(folder, "index.html"), firstPage(version, samples));
+  const written = await writeSamples(join(folder, "sample-workbooks"), samples);
+  writeFileSync(join(folder, "index.html"), firstPage(version, written));
 }
 
 /** Texts name each other as files; in the site they are pages. */

@@ -1,33 +1,43 @@
-import { cpSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { faultsOfSample, staleSamples, writeSamples } from "../../src/release/samples";
-import { sampleBooks } from "../../src/sample-books/sample-books";
-import type { Cell } from "../../src/workbook/workbook";
+import { afterAll, expect, test } from "vitest";
+import { faultsOfSample, staleSamples } from "../../src/release/samples";
+import { writeSamples } from "../../src/sample-books/write-samples";
+import type { Cell, Workbook } from "../../src/workbook/workbook";
+import { readWorkbook } from "../../src/xlsx/read-workbook";
 import { writeWorkbook } from "../../src/xlsx/write-workbook";
 
 const built = mkdtempSync(join(tmpdir(), "tea-samples-"));
 const committed = mkdtempSync(join(tmpdir(), "tea-committed-"));
 
-const bookOf = (...cells: Cell[]): Promise<Uint8Array> =>
-  writeWorkbook({
-    name: "Sample",
-    sheets: [{ name: "Lot", cells, columnWidths: {}, rowHeights: {}, merges: [] }],
-  });
+const workbook = (...cells: Cell[]): Workbook => ({
+  name: "Sample",
+  sheets: [{ name: "Lot", cells, columnWidths: {}, rowHeights: {}, merges: [] }],
+});
+const bookOf = (...cells: Cell[]): Promise<Uint8Array> => writeWorkbook(workbook(...cells));
 
-beforeAll(() => writeSamples(built));
 afterAll(() => {
   rmSync(built, { recursive: true });
   rmSync(committed, { recursive: true });
 });
 
 test("the samples are built, and those that were committed otherwise, or not at all, are named", async () => {
-  expect(await staleSamples(committed, built)).toEqual(Object.keys(sampleBooks));
+  const names = ["lot.xlsx", "zh/season.xlsx"];
+  const written = await writeSamples(built, {
+    "lot.xlsx": () => workbook({ row: 0, column: 0, formula: "=TEA.TARGETWEIGHT(320,0.75,0.6)" }),
+    // Calls a function that has no named formula: there is none of it without the add-in.
+    "zh/season.xlsx": () => workbook({ row: 0, column: 0, formula: "=TEA.PACKPLAN(500,100)" }),
+  });
+  expect(written).toEqual(["lot.xlsx", "without-the-add-in/lot.xlsx", "zh/season.xlsx"]);
+  const [sheet] = readWorkbook(new Uint8Array(readFileSync(join(built, "lot.xlsx")))).sheets;
+  expect(sheet?.cells[0]?.value).toBeCloseTo(200, 9);
+
+  expect(await staleSamples(names, { committed, built })).toEqual(names);
   cpSync(built, committed, { recursive: true });
-  expect(await staleSamples(committed, built)).toEqual([]);
-  writeFileSync(join(committed, "season.xlsx"), await bookOf({ row: 0, column: 0, value: 1 }));
-  expect(await staleSamples(committed, built)).toEqual(["season.xlsx"]);
+  expect(await staleSamples(names, { committed, built })).toEqual([]);
+  writeFileSync(join(committed, "zh/season.xlsx"), await bookOf({ row: 0, column: 0, value: 1 }));
+  expect(await staleSamples(names, { committed, built })).toEqual(["zh/season.xlsx"]);
 });
 
 test("a sample opens and calculates, also with functions of ours and with errors that it shows", async () => {
