@@ -1,6 +1,8 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { wordsInEveryLanguage } from "../src/generate/in-every-language";
 import { packagesImportedBy, roomsImportedBy, roomsOf } from "../src/generate/rooms";
+import { languageIds, languages } from "../src/words/languages";
 
 const rooms = roomsOf(".");
 const files = rooms.flatMap((room) => room.files);
@@ -77,4 +79,35 @@ test("a function is one file in its group's folder", () => {
     expect([...text.matchAll(/= defineFunction\(/g)].length, path).toBe(1);
   }
   expect(functionFiles.length).toBeGreaterThan(0);
+});
+
+describe("a language is named in its folder and in the list of languages alone", () => {
+  const [first, ...others] = languageIds;
+  const generated = [...wordsInEveryLanguage().keys()].map((path) => path.slice("src/".length));
+  const outside = files.filter(
+    ({ path }) =>
+      !languageIds.some((id) => path.startsWith(`words/${id}/`)) &&
+      path !== "words/languages.ts" &&
+      !generated.includes(path),
+  );
+  const withoutComments = (text: string) => text.replaceAll(/\/\*[\s\S]*?\*\/|^\s*\/\/.*$/gm, "");
+  const namesIn = (text: string, name: string) => new RegExp(`(?<![\\w$])${name}(?![\\w$])`).test(text);
+
+  test.each(others)("%s", (id) => {
+    const name = languages[id].inEnglish.toLowerCase();
+    const naming = outside.filter(({ text }) => {
+      const code = withoutComments(text);
+      return namesIn(code, id) || new RegExp(`\\b${name}`).test(code);
+    });
+    expect(naming.map(({ path }) => path)).toEqual([]);
+  });
+
+  // What is written in English counts as the English do, and says so where it is a page; what is played or asked of other
+  // programs is in American English.
+  test(`${first}, in which it is written first`, () => {
+    const ofTexts = /toLocaleString\("en"\)|<html lang="en">|\ben-US\b/g;
+    const naming = outside.filter(({ text }) => namesIn(withoutComments(text).replaceAll(ofTexts, ""), first));
+    // What sample workbooks say is as much as the English does.
+    expect(naming.map(({ path }) => path)).toEqual(["words/samples.ts"]);
+  });
 });

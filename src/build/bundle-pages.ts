@@ -91,7 +91,7 @@ const addressOfFile = /new URL\((["'])([^"']+)\1, import\.meta\.url\)/g;
 const assetsByAddress: Plugin = {
   name: "assets by address",
   setup({ onLoad, onResolve }) {
-    onLoad({ filter: /(?:sample-workbooks\.ts|wasm_xlsxwriter\.js)$/ }, async ({ path }) => {
+    onLoad({ filter: /(?:sample-files\.ts|wasm_xlsxwriter\.js)$/ }, async ({ path }) => {
       const imports: string[] = [];
       const text = (await readFile(path, "utf8")).replace(addressOfFile, (_, _quote, file: string) => {
         imports.push(

@@ -4,8 +4,8 @@ import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { escaped } from "../generate/blocks";
-import { englishPhone } from "../words/en/phone";
-import { languages } from "../words/languages";
+import { firstPhone } from "../words/in-every-language/phone";
+import { languageIds, languages } from "../words/languages";
 import { bundlePage } from "./bundle-pages";
 import { packagesOf } from "./bundled-packages";
 import { filesIn } from "./folders";
@@ -18,10 +18,10 @@ const source = (...path: string[]): string => join(project, "src/pages", ...path
 const installedIcons = [192, 512] as const;
 
 const webManifest = {
-  name: englishPhone.title,
+  name: firstPhone.phone.title,
   short_name: "Tea",
   description: "The guided jobs beside the pan, without a connection.",
-  lang: languages.en.tag,
+  lang: languages[languageIds[0]].tag,
   id: "./",
   start_url: "./",
   scope: "./",

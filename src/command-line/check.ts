@@ -1,9 +1,9 @@
 /** The sheet check without a screen: over workbooks and folders, with the results that their files hold. */
 import { readFileSync } from "node:fs";
 import type { CommandWords } from "../words/commands";
-import { commandWordsIn } from "../words/commands-in";
+import { commandWordsIn } from "../words/in-every-language/commands";
+import { messagesIn } from "../words/in-every-language/messages";
 import { type Language, languageIds, languages } from "../words/languages";
-import { messagesIn } from "../words/messages-in";
 import { sheetInFormula } from "../workbook/references";
 import { readWorkbook } from "../xlsx/read-workbook";
 import { Refusal } from "../xlsx/refusal";

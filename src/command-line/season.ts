@@ -3,7 +3,7 @@ import { createHash } from "node:crypto";
 import { existsSync, readFileSync } from "node:fs";
 import { dirname, relative, resolve } from "node:path";
 import type { SeasonCommandWords } from "../words/commands";
-import { commandWordsIn } from "../words/commands-in";
+import { commandWordsIn } from "../words/in-every-language/commands";
 import { readWorkbook } from "../xlsx/read-workbook";
 import { Refusal } from "../xlsx/refusal";
 import { few } from "../xlsx/remarks";

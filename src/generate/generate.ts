@@ -3,7 +3,7 @@
  * its pictures from what `npm run calibrate` measured, docs/named-formulas.md from the
  * named formulas, docs/dependencies.md from the lockfile, docs/rooms.svg from the
  * imports of the sources, the Fluent tokens that the pane uses, src/pane/fluent-tokens.css, src/words/released.ts from
- * last-release.json, and src/jobs/cautions-of-functions.ts from the catalogue; with `--check` it writes nothing and fails when one of them is stale.
+ * last-release.json, src/jobs/cautions-of-functions.ts from the catalogue, and what names every language from the list of them; with `--check` it writes nothing and fails when one of them is stale.
  */
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -17,6 +17,7 @@ import { dependenciesPage } from "./dependencies-page";
 import { fluentTokensFor } from "./fluent-tokens";
 import { functionPages } from "./function-pages";
 import { howSurePage, pictureOf } from "./how-sure-page";
+import { wordsInEveryLanguage } from "./in-every-language";
 import { measuredFile, measuredStudies, staleStudies } from "./measured";
 import { namedFormulasPage } from "./named-formulas-page";
 import { picture } from "./picture";
@@ -61,6 +62,7 @@ function generatedFiles(project: string): Map<string, string> {
     [tokensFile, tokens],
     [releasedFile, releasedFunctions(project)],
     [cautionsFile, cautionsOfFunctions()],
+    ...wordsInEveryLanguage(),
   ]);
 }
 
@@ -134,7 +136,7 @@ export function write(): void {
   for (const path of leftovers(".", files)) rmSync(path);
   for (const [path, text] of files) writeFileSync(path, text);
   console.log(
-    `Wrote ${files.size} files: ${[docsFolder, checksFile, howSureFile, picturesFolder, dependenciesFile, roomsFile, signaturesFile].join(", ")}, ${tokensFile}, ${releasedFile} and ${cautionsFile}.`,
+    `Wrote ${files.size} files: ${[docsFolder, checksFile, howSureFile, picturesFolder, dependenciesFile, roomsFile, signaturesFile].join(", ")}, ${tokensFile}, ${releasedFile}, ${cautionsFile}, and what names every language.`,
   );
 }
 

@@ -1,7 +1,7 @@
 import { type Group, groups } from "../core/define";
 import type { Entry } from "../core/entry";
 
-/** What a search looks through: the name, the summary, and the parameters with their meanings, in both languages. */
+/** What a search looks through: the name, the summary, and the parameters with their meanings, in the language that is spoken and in English. */
 function words({ spec, page }: Entry, says: (english: string) => string): string {
   const texts = [page.summary, ...Object.values(page.parameters)];
   const names = [spec.id, `tea.${spec.id}`, ...spec.parameters.map(({ name }) => name)];

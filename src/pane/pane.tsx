@@ -1,8 +1,8 @@
 import { type KeyboardEvent, type ReactNode, useEffect, useRef, useState } from "react";
 import type { WorkbookHost } from "../host/workbook-host";
+import { firstMessages, messagesIn } from "../words/in-every-language/messages";
 import { type Language, languageIds, languageOf, languages } from "../words/languages";
 import type { Messages } from "../words/messages";
-import { firstMessages, messagesIn } from "../words/messages-in";
 import { CautionsPage } from "./cautions-page";
 import { LanguageChoice, UnitChoice, WordsMissing } from "./choices";
 import { JobsPage } from "./jobs/jobs-page";

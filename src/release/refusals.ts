@@ -4,17 +4,30 @@ import { join } from "node:path";
 import { catalogue } from "../core/catalogue";
 import type { Correction } from "../generate/corrections";
 import { staleFiles } from "../generate/generate";
+import { messagesIn } from "../words/in-every-language/messages";
+import { type Language, languageIds, languages } from "../words/languages";
 import { untranslated } from "../words/untranslated";
 import { correctionsSince, type Release, reasonsAgainst } from "./last-release";
 
 /** What speaks against a release before anything is built: what is wrong, with a line for each case. */
-export const refusals = (project: string, next: Release, last: Release | undefined): [string, readonly string[]][] => [
+export const refusals = async (
+  project: string,
+  next: Release,
+  last: Release | undefined,
+): Promise<[string, readonly string[]][]> => [
   ["Workbooks that were saved with the last release would break", reasonsAgainst(next, last)],
   ["The changelog", changelogProblems(readFileSync(join(project, "docs", "changelog.md"), "utf8"), next.version)],
   ["The changelog lists no", unlisted(readFileSync(join(project, "docs", "changelog.md"), "utf8"), last)],
-  ["The pane has no Chinese for", untranslated(catalogue)],
+  ...(await Promise.all(others.map(lacking))),
   ["Stale, run npm run generate", staleFiles(project)],
   ["The types do not fit", typeProblems(project)],
+];
+
+const [, ...others] = languageIds;
+
+const lacking = async (language: Language): Promise<[string, readonly string[]]> => [
+  `The pane has no ${languages[language].inEnglish} for`,
+  untranslated(catalogue, await messagesIn[language]()),
 ];
 
 export const changelogProblems = (text: string, version: string): string[] =>

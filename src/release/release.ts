@@ -33,7 +33,7 @@ async function release(): Promise<void> {
   const origin = originFrom(process.argv.slice(2));
   const { name, version } = JSON.parse(text("package.json")) as { name: string; version: string };
   const next = { version, signatures: catalogue.map(({ spec }) => signatureRecord(spec)) };
-  for (const [what, problems] of refusals(project, next, lastRelease())) stopFor(what, problems);
+  for (const [what, problems] of await refusals(project, next, lastRelease())) stopFor(what, problems);
   const found = await findBrowser();
   if (found === undefined) throw new Error("A release is tried in a browser, and none was found.");
 

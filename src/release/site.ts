@@ -1,10 +1,11 @@
-import { cpSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { cpSync, existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { marked } from "marked";
 import { catalogue } from "../core/catalogue";
 import { asHtml, htmlDocument } from "../generate/blocks";
 import { checksPage } from "../generate/checks-page";
 import { writeSamples } from "../sample-books/write-samples";
+import { languageIds, languages } from "../words/languages";
 import type { Workbook } from "../workbook/workbook";
 
 const functionsStyle = "functions/page.css";
@@ -12,14 +13,23 @@ const functionsStyle = "functions/page.css";
 /** Texts of the repository that are served as pages. */
 const guides = [
   { file: "guide.md", title: "From picking to packing" },
-  { file: "guide.zh.md", title: "从采摘到装罐" },
   { file: "sheet-check.md", title: "What the sheet check finds" },
   { file: "without-the-add-in.md", title: "Without the add-in" },
   { file: "named-formulas.md", title: "The functions as named formulas" },
   { file: "excel-check.md", title: "Checking the functions in a real Excel" },
   { file: "changelog.md", title: "Changelog" },
   { file: "dependencies.md", title: "What it stands on" },
-] as const;
+];
+
+/** The guide in the other languages, by the title that each begins with. */
+const translatedGuides = (project: string) =>
+  languageIds.slice(1).flatMap((id) => {
+    const file = `guide.${id}.md`;
+    const path = join(project, "docs", file);
+    if (!existsSync(path)) return [];
+    const title = /^# (.+)$/m.exec(readFileSync(path, "utf8"))?.[1] ?? "";
+    return [{ file, title, language: languages[id].inEnglish }];
+  });
 
 /**
  * Adds to a build what makes it a site: a first page, the guides, what the numbers are checked against, the samples. Of
@@ -34,7 +44,8 @@ export async function writeSite(
   const docs = join(folder, "docs");
   mkdirSync(docs, { recursive: true });
   writeFileSync(join(docs, "checks.html"), asHtml(checksPage(catalogue), functionsStyle));
-  for (const { file, title } of guides) {
+  const translated = translatedGuides(project);
+  for (const { file, title } of [...guides, ...translated]) {
     const text = readFileSync(join(project, "docs", file), "utf8");
     writeFileSync(
       join(docs, file.replace(/md$/, "html")),
@@ -43,13 +54,17 @@ export async function writeSite(
   }
   cpSync(join(project, "docs", "guide"), join(docs, "guide"), { recursive: true });
   const written = await writeSamples(join(folder, "sample-workbooks"), samples);
-  writeFileSync(join(folder, "index.html"), firstPage(version, written));
+  writeFileSync(join(folder, "index.html"), firstPage(version, written, translated));
 }
 
 /** Texts name each other as files; in the site they are pages. */
 const linkedInSite = (text: string): string => text.replace(/\]\(([\w./-]+)\.md\)/g, "]($1.html)");
 
-const firstPage = (version: string, samples: readonly string[]): string => {
+const firstPage = (
+  version: string,
+  samples: readonly string[],
+  translated: ReturnType<typeof translatedGuides>,
+): string => {
   const link = (address: string, text: string, after = ""): string =>
     `<li><a href="${address}">${text}</a>${after}</li>`;
   return htmlDocument(
@@ -64,7 +79,9 @@ ${[
   link("google-sheets/index.html", "The functions in Google Sheets", ", by copying one script"),
   ...samples.map((sample) => link(`sample-workbooks/${sample}`, sample, ": a sample of an invented farm")),
   link("docs/guide.html", "From picking to packing", ": a guide in pictures"),
-  link("docs/guide.zh.html", "从采摘到装罐", "：图解"),
+  ...translated.map(({ file, title, language }) =>
+    link(`docs/${file.replace(/md$/, "html")}`, title, `: the same in ${language}`),
+  ),
   link("docs/functions/index.html", "Every function", " with its arguments, examples and checks"),
   link("docs/checks.html", "What the numbers are checked against"),
   link("docs/how-sure.html", "How sure the functions are"),

@@ -1,9 +1,9 @@
 import { leftFormulas } from "../engine/left-formulas";
 import { openInNode } from "../engine/node-workbook";
 import { callsByName } from "../named-formulas/calls";
+import { sampleWordsIn } from "../words/in-every-language/samples";
 import { languageIds } from "../words/languages";
 import type { SampleWords } from "../words/samples";
-import { sampleWordsIn } from "../words/samples-in";
 import type { Workbook } from "../workbook/workbook";
 import { withCalledNames, withNamedFunctions } from "../xlsx/named-functions";
 import { writeWorkbook } from "../xlsx/write-workbook";

@@ -1,6 +1,6 @@
 /**
- * THE list of languages. A further one is a folder with the same words, a line here, and one in each of messages-in.ts,
- * page-in.ts, phone-in.ts, commands-in.ts and samples-in.ts.
+ * THE list of languages. A further one is a folder with the same words and a line here; `npm run generate` then writes what
+ * names every language (in-every-language, and where the workbook page has its samples), and `npm run samples` those.
  */
 interface LanguageOfWords {
   /** As those who speak it call it. */

@@ -59,11 +59,18 @@ interface KnownOfFile {
   readonly canSaveInto: boolean;
 }
 
+/**
+ * The samples that the page offers, the first where its address names none. Their work is kept under these names: for ever
+ * once shipped.
+ */
+export const sampleKeys = ["one-lot", "season"] as const;
+export type SampleKey = (typeof sampleKeys)[number];
+
 /** Every word of the workbook page around its grid. */
 export interface PageWords {
   readonly parts: Readonly<Record<PagePart, string>>;
   /** By their keys. */
-  readonly samples: Readonly<Record<"one-lot" | "season", string>>;
+  readonly samples: Readonly<Record<SampleKey, string>>;
   readonly engine: Readonly<Record<EnginePart, string>>;
   /** While a calculation takes its time. */
   readonly progress: Readonly<Record<"looking" | "calculating" | "done", string>>;

@@ -2,7 +2,7 @@ import { checkedArguments } from "../cells/checked-arguments";
 import type { Step } from "../core/define";
 import { meaning } from "../core/describe";
 import type { Entry } from "../core/entry";
-import { chineseTexts } from "./zh/function-texts";
+import type { Messages } from "./messages";
 
 /** What the pane shows of a function and of its workings, in English. */
 export function textsOf(entry: Entry): readonly string[] {
@@ -20,9 +20,9 @@ export function textsOf(entry: Entry): readonly string[] {
 /** English beside symbols, numbers and what is called the same in every language. */
 const words = /(?<![\p{L}"])(?!(?:low|high|lowLoss|highLoss)(?!\p{L}))[a-z]{3}/u;
 
-/** Texts of these functions that the pane would show in English to a reader of Chinese. */
-export const untranslated = (entries: readonly Entry[]): readonly string[] =>
-  entries.flatMap(textsOf).filter((text) => chineseTexts[text] === undefined);
+/** Texts of these functions that the pane would show in English to a reader of another language, which says them so. */
+export const untranslated = (entries: readonly Entry[], { says }: Pick<Messages, "says">): readonly string[] =>
+  entries.flatMap(textsOf).filter((text) => says(text) === text);
 
 /** The steps to every worked-out call of a page. */
 const stepsOf = ({ spec, page }: Entry): readonly Step[] =>

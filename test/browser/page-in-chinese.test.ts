@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
+import { firstMessages } from "../../src/words/in-every-language/messages";
+import { pageWordsIn } from "../../src/words/in-every-language/page";
 import { languages } from "../../src/words/languages";
-import { firstMessages } from "../../src/words/messages-in";
-import { pageWordsIn } from "../../src/words/page-in";
 import { workbookVisits } from "./workbook-visits";
 
 const found = await findBrowser();

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
+import { pageWordsIn } from "../../src/words/in-every-language/page";
 import { languages } from "../../src/words/languages";
-import { pageWordsIn } from "../../src/words/page-in";
 import { shown, typeOver, untilReady } from "./workbook-driver";
 import { workbookVisits } from "./workbook-visits";
 

@@ -12,7 +12,7 @@ import { SeasonOfBooks, type Wanted } from "../../src/command-line/season/season
 import { seasonWorkbook } from "../../src/command-line/season/season-workbook";
 import { isOfOthers } from "../../src/command-line/season/weights";
 import { openInNode } from "../../src/engine/node-workbook";
-import { commandWordsIn } from "../../src/words/commands-in";
+import { commandWordsIn } from "../../src/words/in-every-language/commands";
 import type { Cell, Sheet, Workbook } from "../../src/workbook/workbook";
 import { readWorkbook } from "../../src/xlsx/read-workbook";
 import { writeWorkbook } from "../../src/xlsx/write-workbook";

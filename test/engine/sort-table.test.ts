@@ -5,7 +5,7 @@ import { springLots } from "../../src/sample-books/season/lots";
 import { firstLotRow, largestDifference } from "../../src/sample-books/season/places";
 import type { Direction } from "../../src/sorting/row-order";
 import { lookersByPlace, type Sorting } from "../../src/sorting/sorted-table";
-import { sampleWordsIn } from "../../src/words/samples-in";
+import { sampleWordsIn } from "../../src/words/in-every-language/samples";
 import { addressOf, placeOf } from "../../src/workbook/addresses";
 import type { Cell, Sheet, Workbook } from "../../src/workbook/workbook";
 

@@ -14,7 +14,7 @@ import { ChargesPicture } from "../../src/pane/pictures/charges-picture";
 import { LotPicture } from "../../src/pane/pictures/lot-picture";
 import { OutturnPicture } from "../../src/pane/pictures/outturn-picture";
 import { MessagesContext } from "../../src/pane/use-messages";
-import { messagesIn } from "../../src/words/messages-in";
+import { messagesIn } from "../../src/words/in-every-language/messages";
 
 const words = { en: await messagesIn.en(), zh: await messagesIn.zh() };
 

@@ -7,7 +7,7 @@ import { checkedSheet } from "../../src/pane/sheet-check/sheet-check";
 import { MessagesContext } from "../../src/pane/use-messages";
 import { type Finding, type Rule, rules } from "../../src/sheet-check/finding";
 import { findingsOf } from "../../src/sheet-check/findings-of";
-import { messagesIn } from "../../src/words/messages-in";
+import { messagesIn } from "../../src/words/in-every-language/messages";
 import { addressOf } from "../../src/workbook/addresses";
 import { FakeWorkbookHost } from "../host/fake-workbook-host";
 import { type Cell, type Rows, sheetOf } from "../sheet-check/sheet-of";

@@ -4,7 +4,7 @@ import { catalogue } from "../../src/core/catalogue";
 import { deferral } from "../../src/core/cautions";
 import { MessagesContext } from "../../src/pane/use-messages";
 import { ShownCellWorking } from "../../src/pane/working/shown-cell-working";
-import { messagesIn } from "../../src/words/messages-in";
+import { messagesIn } from "../../src/words/in-every-language/messages";
 import { type CellWorking, workingOf } from "../../src/working/working-of";
 import { type FakeCell, FakeWorkbookHost } from "../host/fake-workbook-host";
 

@@ -9,7 +9,7 @@ import { writeSite } from "../../src/release/site";
 import { excelCheck } from "../../src/sample-books/excel-check";
 import { moistureBench } from "../../src/sample-books/moisture-bench";
 import { withoutAddIn } from "../../src/sample-books/sample-books";
-import { sampleWordsIn } from "../../src/words/samples-in";
+import { sampleWordsIn } from "../../src/words/in-every-language/samples";
 
 const project = resolve();
 

@@ -2,7 +2,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest"
 import { type NodeWorkbook, openInNode } from "../../src/engine/node-workbook";
 import { day, drying, packing, picking } from "../../src/sample-books/day/places";
 import { dayAndPacking } from "../../src/sample-books/day-and-packing";
-import { sampleWordsIn } from "../../src/words/samples-in";
+import { sampleWordsIn } from "../../src/words/in-every-language/samples";
 import { addressOf, areaOf, placeOf } from "../../src/workbook/addresses";
 
 const book = dayAndPacking(sampleWordsIn.en);

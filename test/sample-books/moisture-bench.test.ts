@@ -2,7 +2,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { type NodeWorkbook, openInNode } from "../../src/engine/node-workbook";
 import { moistureBench } from "../../src/sample-books/moisture-bench";
 import { oven } from "../../src/sample-books/moisture-bench/places";
-import { sampleWordsIn } from "../../src/words/samples-in";
+import { sampleWordsIn } from "../../src/words/in-every-language/samples";
 
 let open: NodeWorkbook;
 const agrees = "every answer agrees to nine decimals";

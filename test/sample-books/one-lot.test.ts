@@ -6,7 +6,7 @@ import { pastLots as samplePastLots } from "../../src/sample-books/one-lot/past-
 import { found, given, planRow } from "../../src/sample-books/one-lot/places";
 import { firstValueRow, sampleCells } from "../../src/sample-books/one-lot/sample-values";
 import { fileOf } from "../../src/sample-books/sample-books";
-import { sampleWordsIn } from "../../src/words/samples-in";
+import { sampleWordsIn } from "../../src/words/in-every-language/samples";
 import { addressOf, placeOf } from "../../src/workbook/addresses";
 import { expectSample } from "./expect-sample";
 import { practiceWeights } from "./practice-weights";

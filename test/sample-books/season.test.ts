@@ -8,7 +8,7 @@ import { seasonBook } from "../../src/sample-books/season";
 import { openLots, planted, plots, springLots } from "../../src/sample-books/season/lots";
 import { fittedLot, verdictRow } from "../../src/sample-books/season/one-lot-sheet";
 import { firstLotRow, largestDifference, lastLotRow, season } from "../../src/sample-books/season/places";
-import { sampleWordsIn } from "../../src/words/samples-in";
+import { sampleWordsIn } from "../../src/words/in-every-language/samples";
 import { addressOf, areaOf, placeOf } from "../../src/workbook/addresses";
 import { readWorkbook } from "../../src/xlsx/read-workbook";
 import { expectSample } from "./expect-sample";

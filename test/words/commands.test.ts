@@ -1,7 +1,7 @@
 /** What the commands say, in every language. */
 import { describe, expect, test } from "vitest";
 import type { SeasonCommandWords, WhyNotCounted } from "../../src/words/commands";
-import { commandWordsIn } from "../../src/words/commands-in";
+import { commandWordsIn } from "../../src/words/in-every-language/commands";
 import { languageIds } from "../../src/words/languages";
 import { few } from "../../src/xlsx/remarks";
 

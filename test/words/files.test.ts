@@ -1,7 +1,7 @@
 /** What is said of files, in every language. */
 import { describe, expect, test } from "vitest";
+import { pageWordsIn } from "../../src/words/in-every-language/page";
 import type { PageWords } from "../../src/words/page";
-import { pageWordsIn } from "../../src/words/page-in";
 import { Refusal } from "../../src/xlsx/refusal";
 import type { FileRefusal } from "../../src/xlsx/refusals";
 import { everyRefusal, everyRemark, everythingUnseen } from "./sayings-of-files";

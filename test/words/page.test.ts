@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
+import { pageWordsIn } from "../../src/words/in-every-language/page";
 import type { Fault, PageWords } from "../../src/words/page";
-import { pageWordsIn } from "../../src/words/page-in";
 
 const fault = (is: Fault["is"], rest: Partial<Fault> = {}): Fault => ({
   ...{ is, value: undefined, label: undefined, reason: undefined, waiting: undefined },

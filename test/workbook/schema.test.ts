@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { oneLot } from "../../src/sample-books/one-lot";
 import { seasonBook } from "../../src/sample-books/season";
-import { sampleWordsIn } from "../../src/words/samples-in";
+import { sampleWordsIn } from "../../src/words/in-every-language/samples";
 import { workbook } from "../../src/workbook/schema";
 import type { Workbook } from "../../src/workbook/workbook";
 

@@ -1,9 +1,6 @@
 import type { Browser, Page } from "playwright-core";
-import type { Language } from "../../words/languages";
+import { type Language, languages } from "../../words/languages";
 import { type Scene, scenes, wordsIn } from "./scenes";
-
-/** How browsers of those who read the guide in a language name it. */
-const locales: Readonly<Record<Language, string>> = { en: "en-GB", zh: "zh-CN" };
 
 /** Scenes that one visit can show after each other. */
 export function visits(): Scene[][] {
@@ -26,7 +23,7 @@ export async function visit(
   const [first] = together;
   if (first === undefined) return;
   const { width, height, opens, ready } = first;
-  const visitor = await browser.newContext({ locale: locales[language], viewport: { width, height } });
+  const visitor = await browser.newContext({ locale: languages[language].locale, viewport: { width, height } });
   try {
     const page = await visitor.newPage();
     await page.goto(`${address}${opens}`);

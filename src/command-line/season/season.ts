@@ -1,7 +1,7 @@
 /** The lots of many books as one season: in one unit, each with the place it came from. */
 import { gramsIn, type WeightUnit } from "../../sheet-check/units";
 import type { Taken, TakenHeading, WhyNotCounted } from "../../words/commands";
-import { commandWordsIn } from "../../words/commands-in";
+import { commandWordsIn } from "../../words/in-every-language/commands";
 import type { Workbook } from "../../workbook/workbook";
 import type { NamedColumns } from "./columns";
 import { type LotsOfBook, lotsIn, type Weight } from "./lots-in";

@@ -1,7 +1,7 @@
 import { createContext, useContext } from "react";
 import type { Lot } from "../../lots/lot";
 import type { Language } from "../../words/languages";
-import type { PhoneSpeech } from "../../words/phone-in";
+import type { PhoneSpeech } from "../../words/phone-speech";
 import type { Settings } from "./settings";
 import type { Lots } from "./use-lots";
 

@@ -1,7 +1,7 @@
 import { createRoot } from "react-dom/client";
 import { firstSpoken } from "../../pane/spoken";
+import { firstPhone, phoneIn } from "../../words/in-every-language/phone";
 import { languageIds, languageOf } from "../../words/languages";
-import { firstPhone, phoneIn } from "../../words/phone-in";
 import { installWorker } from "./install-worker";
 import { keepAtLastMoment, readLots } from "./kept-lots";
 import { Phone } from "./phone";

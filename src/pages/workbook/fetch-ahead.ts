@@ -1,5 +1,5 @@
+import { messagesIn } from "../../words/in-every-language/messages";
 import { languageIds } from "../../words/languages";
-import { messagesIn } from "../../words/messages-in";
 
 /**
  * Fetches, once the sheet stands and nothing else is to be done, whatever the page needs later to show and save the work: the

@@ -1,5 +1,5 @@
+import { pageWordsIn } from "../../words/in-every-language/page";
 import { languageIds } from "../../words/languages";
-import { pageWordsIn } from "../../words/page-in";
 import type { Area, Cell, Sheet, Style } from "../../workbook/workbook";
 import type { Grid } from "./grid";
 import { words } from "./words";

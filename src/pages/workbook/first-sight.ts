@@ -2,14 +2,16 @@
  * What is seen of a workbook until the grid is there: the words of its first sheet, pale and without its numbers, so
  * that nobody takes it for the sheet itself. A small script of its own, as the grid's takes seconds.
  */
+
+import { sampleKeys } from "../../words/page";
 import type { Sheet, Workbook } from "../../workbook/workbook";
-import { fileOf, sampleWorkbooks } from "./sample-workbooks";
+import { fileOf } from "./sample-workbooks";
 
 const rows = 40;
 const columns = 12;
 
-const key = new URLSearchParams(location.search).get("workbook") ?? sampleWorkbooks[0].key;
-const sample = sampleWorkbooks.find((each) => each.key === key);
+const key = new URLSearchParams(location.search).get("workbook") ?? sampleKeys[0];
+const sample = sampleKeys.find((each) => each === key);
 const place = document.getElementById("first-sight");
 
 // Where this fails the page says why, as it reads the same.

@@ -1,9 +1,9 @@
 /** The words of the page, in the language that the pane is set to; until then in that of the browser. */
 import { keptSettings } from "../../pane/settings";
 import type { SortingRefusal } from "../../sorting/sorted-table";
-import { type Language, languageOf, languages } from "../../words/languages";
+import { pageWordsIn } from "../../words/in-every-language/page";
+import { type Language, languageIds, languageOf, languages } from "../../words/languages";
 import type { Fault, PageWords } from "../../words/page";
-import { pageWordsIn } from "../../words/page-in";
 import { addressOf } from "../../workbook/addresses";
 import { Refusal } from "../../xlsx/refusal";
 import type { Hindrance } from "./hindrances";
@@ -14,7 +14,7 @@ let spoken: Language | undefined;
 
 /** The language of the page. */
 export const language = (): Language => {
-  spoken ??= keptSettings.read().language ?? languageOf(globalThis.navigator?.language ?? "en");
+  spoken ??= keptSettings.read().language ?? languageOf(globalThis.navigator?.language ?? languageIds[0]);
   return spoken;
 };
 

@@ -2,6 +2,7 @@
 import "./workbook-page.css";
 import { namespace } from "../../core/namespace";
 import type { LeftFormulas } from "../../engine/left-formulas";
+import { type SampleKey, sampleKeys } from "../../words/page";
 import type { Workbook } from "../../workbook/workbook";
 import { ask } from "./ask";
 import { showCellLinks } from "./cell-links";
@@ -36,7 +37,7 @@ import { showOwnFiles } from "./own-list";
 import { preparePane } from "./pane-beside-grid";
 import type { Problems } from "./problems";
 import { readTyped } from "./read-typed";
-import { fileOf, type SampleWorkbook, sampleWorkbooks, titleOf } from "./sample-workbooks";
+import { fileOf, titleOf } from "./sample-workbooks";
 import { startSaving } from "./saving";
 import { byId, showNotice, showStatus } from "./show";
 import { keepShownSheet } from "./shown-sheet";
@@ -44,8 +45,8 @@ import { prepareSortEntry } from "./sort-entry";
 import { isTooLarge } from "./too-large";
 import { cardWithoutNumbers, problemInWords, sayHeader, words } from "./words";
 
-const key = new URLSearchParams(location.search).get("workbook") ?? sampleWorkbooks[0].key;
-const sample = sampleWorkbooks.find((each) => each.key === key);
+const key = new URLSearchParams(location.search).get("workbook") ?? sampleKeys[0];
+const sample = sampleKeys.find((each) => each === key);
 
 sayHeader();
 showStatus(words().opening.now);
@@ -62,7 +63,7 @@ async function open(): Promise<void> {
   const kept = await keptWork();
   const own = await readOwnWorks().catch(() => []);
   if (!sample && !kept) return location.replace(location.pathname);
-  const workbook = kept?.workbook ?? (await readSample(sample ?? sampleWorkbooks[0]));
+  const workbook = kept?.workbook ?? (await readSample(sample ?? sampleKeys[0]));
   showLinks(own);
   const original = isOwn(key) ? await readOriginal(key).catch(() => undefined) : undefined;
   const keys = prepareKeys();
@@ -114,7 +115,7 @@ async function keptWork(): Promise<KeptWork | undefined> {
   return undefined;
 }
 
-async function readSample(sample: SampleWorkbook): Promise<Workbook> {
+async function readSample(sample: SampleKey): Promise<Workbook> {
   const response = await fetch(fileOf(sample));
   if (!response.ok) throw new Error(`the sample workbook could not be fetched: ${response.status}`);
   return { ...(await response.json()), name: titleOf(sample) };
@@ -122,7 +123,7 @@ async function readSample(sample: SampleWorkbook): Promise<Workbook> {
 
 /** The samples, and of the maker's own files the one that is shown, or else the last changed; the menu has all. */
 function showLinks(own: readonly OwnWork[]): void {
-  const places = sampleWorkbooks.map((each) => ({ key: each.key as string, title: titleOf(each) }));
+  const places = sampleKeys.map((each) => ({ key: each as string, title: titleOf(each) }));
   const shown = own.find((each) => each.key === key) ?? own[0];
   if (shown) places.push({ key: shown.key, title: shown.name });
   byId("workbooks").replaceChildren(
@@ -146,7 +147,7 @@ function showLinks(own: readonly OwnWork[]): void {
 
 function prepareActions(grid: Grid, problems: Problems, hasOwn: boolean, opened: Original | undefined): void {
   let original = opened;
-  const name = sample?.key ?? grid.workbook().name;
+  const name = sample ?? grid.workbook().name;
   const hasCard = grid.workbook().sheets.some(isCard);
   onClick("print", hasCard, async () => {
     await grid.finishTyping();

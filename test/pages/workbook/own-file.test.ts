@@ -1,5 +1,5 @@
 import { afterAll, expect, test, vi } from "vitest";
-import type { pageWordsIn } from "../../../src/words/page-in";
+import type { pageWordsIn } from "../../../src/words/in-every-language/page";
 
 let language: keyof typeof pageWordsIn = "zh";
 const settings = "../../../src/pane/settings";

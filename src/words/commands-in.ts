@@ -1,7 +1,0 @@
-/** What the commands say, by language. */
-import type { CommandWords } from "./commands";
-import { englishCommands } from "./en/commands";
-import type { Language } from "./languages";
-import { chineseCommands } from "./zh/commands";
-
-export const commandWordsIn: Readonly<Record<Language, CommandWords>> = { en: englishCommands, zh: chineseCommands };

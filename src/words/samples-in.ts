@@ -1,7 +1,0 @@
-/** What the sample workbooks say, by language. */
-import { englishSamples } from "./en/samples/samples";
-import type { Language } from "./languages";
-import type { SampleWords } from "./samples";
-import { chineseSamples } from "./zh/samples/samples";
-
-export const sampleWordsIn: Readonly<Record<Language, SampleWords>> = { en: englishSamples, zh: chineseSamples };
