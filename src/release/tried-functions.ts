@@ -43,22 +43,24 @@ function differenceTo(ids: readonly string[]): string[] {
 }
 
 /**
- * Works out every call on the page. They go there as one text, since so many values one by one would take longer than
- * their answers. Errors come back as plain objects, since theirs would not.
+ * Works out every call on the page. Calls and answers go as one text, since so many values one by one would take longer
+ * than to work them out. Errors come back as plain objects, since theirs would not.
  */
-const answersOn = (page: Page, tried: readonly Trial[]): Promise<Answered[]> =>
-  page.evaluate(
-    (text) =>
-      (JSON.parse(text) as { id: string; given: unknown[] }[]).map(({ id, given }) => {
-        try {
-          const rows = associated[id]?.(...given) ?? [];
-          return rows.map((row) =>
-            row.map((value) => (value instanceof Error ? { ...value, message: value.message } : value)),
-          );
-        } catch (problem) {
-          const { code = "an exception", message } = problem as { code?: string; message: string };
-          return { code, message };
-        }
-      }),
-    JSON.stringify(tried.map(({ id, given }) => ({ id, given: given.map(asRows) }))),
-  );
+async function answersOn(page: Page, tried: readonly Trial[]): Promise<Answered[]> {
+  const calls = JSON.stringify(tried.map(({ id, given }) => ({ id, given: given.map(asRows) })));
+  const answers = await page.evaluate((text) => {
+    const answered = (JSON.parse(text) as { id: string; given: unknown[] }[]).map(({ id, given }) => {
+      try {
+        const rows = associated[id]?.(...given) ?? [];
+        return rows.map((row) =>
+          row.map((value) => (value instanceof Error ? { ...value, message: value.message } : value)),
+        );
+      } catch (problem) {
+        const { code = "an exception", message } = problem as { code?: string; message: string };
+        return { code, message };
+      }
+    });
+    return JSON.stringify(answered);
+  }, calls);
+  return JSON.parse(answers) as Answered[];
+}

@@ -112,7 +112,7 @@ describe.skipIf(found === undefined)("the proof of a release", () => {
     expect(await faultsOf(await pack(folder), origin, browser)).toEqual([]);
   });
 
-  /** One way to break each part, and how it shows. */
+  /** One way to break each part, and how it shows; the tests below break them in other ways. */
   const broken: Readonly<Record<Part, readonly [breaks: () => void, faults: readonly string[]]>> = {
     addresses: [() => write("manifest.xml", manifest("lost.html")), ["lost.html answers 404"]],
     references: [
@@ -153,11 +153,6 @@ describe.skipIf(found === undefined)("the proof of a release", () => {
         .flatMap(([, faults]) => faults)
         .toSorted(),
     );
-  });
-
-  test("finds an address of the manifest that nothing answers", async () => {
-    write("manifest.xml", manifest("lost.html"));
-    expect(await faults("addresses")).toEqual(["lost.html answers 404"]);
   });
 
   test("finds every reference of a page that leads nowhere, and lets a reader go elsewhere", async () => {
@@ -216,21 +211,15 @@ describe.skipIf(found === undefined)("the proof of a release", () => {
     expect(await faults("functions")).toEqual(["functions.json lacks DRYBASIS", "functions.js lacks WATER"]);
   });
 
-  test("finds a function for Google Sheets that calculates wrong, and a script that does not run", async () => {
+  test("finds a function for Google Sheets that calculates wrong", async () => {
     const script = `google-sheets/${sheetsScript}`;
     write(script, `${original(script)}\nTEA_WATER = () => 199;`);
     const found = await faults("Google Sheets");
     expect(found.length).toBeGreaterThan(0);
     for (const fault of found) expect(fault).toMatch(/^=TEA\.WATER\(.*\) gives \[\[199\]\] in Google Sheets$/);
-    write(script, "new URL('leaf');");
-    expect((await faults("Google Sheets")).join()).toMatch(
-      /^the script for Google Sheets does not run: ReferenceError/,
-    );
   });
 
-  test("finds a pane that fails, and one that is not there", async () => {
-    write("pane.js", 'throw new Error("no pane");');
-    expect(await faults("pane")).toEqual(["pane.html does not show its jobs", "pane.html: no pane"]);
+  test("finds a pane that is not there", async () => {
     remove("pane.html");
     expect(await faults("pane")).toContain("pane.html does not show its jobs");
   });
@@ -241,9 +230,7 @@ describe.skipIf(found === undefined)("the proof of a release", () => {
     expect((await faults("pane")).join()).toMatch(/^pane\.html: .*Content Security Policy/);
   });
 
-  test("finds a phone page without jobs, and one that nothing keeps on the phone", async () => {
-    write("phone/phone.js", 'throw new Error("no jobs");');
-    expect(await faults("phone")).toEqual(["phone/index.html does not show its jobs", "phone/index.html: no jobs"]);
+  test("finds a phone page that nothing keeps on the phone", async () => {
     write("phone/phone.js", `phone.innerHTML = '<p class="jobs">jobs</p>';`);
     // Nobody registers a worker, so none could come later.
     expect(await faults("phone", { keptWithin: 500 })).toEqual([
@@ -251,11 +238,9 @@ describe.skipIf(found === undefined)("the proof of a release", () => {
     ]);
   });
 
-  test("finds a sample that is no workbook, and that there is none", async () => {
+  test("finds a sample that is no workbook", async () => {
     write("sample-workbooks/one.xlsx", "no workbook");
     expect((await faults("samples")).join()).toMatch(/^sample-workbooks\/one\.xlsx: The file is /);
-    remove("sample-workbooks/one.xlsx");
-    expect(await faults("samples")).toEqual(["there are no sample workbooks"]);
   });
 
   test("finds a sample that calculates to an error where it shows a number, and lets stand an error that it shows", async () => {
@@ -269,11 +254,9 @@ describe.skipIf(found === undefined)("the proof of a release", () => {
     ]);
   });
 
-  test("finds an error in the sample, and a sample without functions", async () => {
+  test("finds an error in the sample", async () => {
     write("workbook/workbook.js", workbookScript([...sampleCells, { formula: "=TEA.WATER(A1,B1)", value: "#NAME?" }]));
     expect(await faults("workbook")).toEqual(["=TEA.WATER(A1,B1) shows #NAME?"]);
-    write("workbook/workbook.js", workbookScript([]));
-    expect(await faults("workbook")).toEqual(["the sample shows 0 cells with functions"]);
   });
 
   test("finds a script that fails", async () => {
