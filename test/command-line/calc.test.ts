@@ -1,6 +1,8 @@
 import { spawn } from "node:child_process";
 import { resolve } from "node:path";
+import { Readable } from "node:stream";
 import { beforeAll, describe, expect, it } from "vitest";
+import * as command from "../../src/command-line/calc/command";
 
 interface Ended {
   readonly status: number | null;
@@ -8,8 +10,24 @@ interface Ended {
   readonly problems: string;
 }
 
+/** What the command says, in this process: one of its own takes seconds to start. */
+async function calc(given: readonly string[], typed = ""): Promise<Ended> {
+  let [out, problems] = ["", ""];
+  const status = await command.calc(given, {
+    input: Readable.from([typed]),
+    terminal: undefined,
+    say: (line) => {
+      out += `${line}\n`;
+    },
+    complain: (line) => {
+      problems += `${line}\n`;
+    },
+  });
+  return { status, out, problems };
+}
+
 /** Runs the real command in a process of its own. */
-function calc(given: readonly string[], typed = ""): Promise<Ended> {
+function inItsOwnProcess(given: readonly string[], typed = ""): Promise<Ended> {
   const runner = resolve("node_modules/tsx/dist/cli.mjs");
   const child = spawn(process.execPath, [runner, "src/command-line/calc.ts", ...given]);
   let out = "";
@@ -34,11 +52,9 @@ describe("the command line", () => {
 
   it("says what is wrong on the standard error, with exit status 1", async () => {
     const message = "moisture must be from 0 up to, not including, 1 (76% or 0.76); got 76";
-    expect(await calc(["=TEA.TARGETWEIGHT(320, 76, 0.6)"])).toEqual({
-      status: 1,
-      out: "",
-      problems: `#VALUE! ${message}\n`,
-    });
+    const ended = { status: 1, out: "", problems: `#VALUE! ${message}\n` };
+    expect(await calc(["=TEA.TARGETWEIGHT(320, 76, 0.6)"])).toEqual(ended);
+    expect(await inItsOwnProcess(["=TEA.TARGETWEIGHT(320, 76, 0.6)"])).toEqual(ended);
   });
 
   it("answers another program in JSON", async () => {
@@ -143,7 +159,7 @@ describe("a talk with the command line", () => {
       "quit",
       "=1+1",
     ];
-    ended = await calc([], `${typed.join("\n")}\n`);
+    ended = await inItsOwnProcess([], `${typed.join("\n")}\n`);
     answers = ended.out.split("\n");
   });
 
