@@ -31,20 +31,28 @@ class FormulaView {
   readonly #kinds: ReturnType<typeof rowKinds>;
   /** The cells that a formula of the sheet names one by one. */
   readonly #read = new Set<string>();
+  readonly #rows: readonly number[];
+  readonly #columns: readonly number[];
+  /** Of each cell the form of its formula, relative to its place, and "" where it has none: asked for again and again. */
+  readonly #forms: readonly (readonly string[])[];
 
   constructor(sheet: KnownSheet) {
+    const { area } = sheet;
     this.#sheet = sheet;
-    this.#kinds = rowKinds(sheet.area);
-    for (const formula of sheet.area.formulas.flat()) {
+    this.#kinds = rowKinds(area);
+    this.#rows = Array.from({ length: area.rows }, (_, down) => area.row + down);
+    this.#columns = Array.from({ length: area.columns }, (_, right) => area.column + right);
+    this.#forms = this.#rows.map((row) => this.#columns.map((column) => formAt(sheet, { row, column })));
+    for (const formula of area.formulas.flat()) {
       if (formula !== "") for (const at of cellsIn(formula)) this.#read.add(keyOf(at));
     }
   }
 
   /** One number in a row of formulas that are alike. */
   inRows(): Overwritten[] {
-    return this.#rows().flatMap((row) =>
+    return this.#rows.flatMap((row) =>
       this.#runsOf(
-        this.#columns().map((column) => ({ row, column })),
+        this.#columns.map((column) => ({ row, column })),
         this.#form,
       ),
     );
@@ -70,10 +78,16 @@ class FormulaView {
 
   /** One number in a column of long formulas that are alike in their words; nothing on the sheet calculates from it. */
   amongWords(): Overwritten[] {
-    const form = (at: At) => formByWords(this.#sheet.formulaAt(at)) ?? "";
-    return this.#columns().flatMap((column) =>
+    const forms = new Map<string, string>();
+    const form = (at: At) => {
+      const formula = this.#sheet.formulaAt(at);
+      const known = forms.get(formula) ?? formByWords(formula) ?? "";
+      forms.set(formula, known);
+      return known;
+    };
+    return this.#columns.flatMap((column) =>
       this.#runsOf(
-        this.#rows().map((row) => ({ row, column })),
+        this.#rows.map((row) => ({ row, column })),
         form,
       ).filter((at) => !this.#read.has(keyOf(at))),
     );
@@ -98,9 +112,9 @@ class FormulaView {
 
   /** A number beside a formula, in two columns whose formulas are alike row by row. */
   besidePartners(): Overwritten[] {
-    return this.#columns().flatMap((column) =>
+    return this.#columns.flatMap((column) =>
       [1, 2].flatMap((step) => {
-        const rows = this.#rows().map(
+        const rows = this.#rows.map(
           (row) =>
             [
               { row, column },
@@ -125,8 +139,8 @@ class FormulaView {
 
   /** A number in a row of its own, in a column whose formulas are all alike and read their own rows. */
   alone(): Overwritten[] {
-    return this.#columns().flatMap((column) => {
-      const cells = this.#rows().map((row) => ({ row, column }));
+    return this.#columns.flatMap((column) => {
+      const cells = this.#rows.map((row) => ({ row, column }));
       const byForm = new Map<string, At[]>();
       for (const at of cells) {
         const form = this.#form(at);
@@ -162,20 +176,13 @@ class FormulaView {
     { ...at, formula: like ? this.#sheet.formulaAt(like) : "" },
   ];
 
-  #rows = (): number[] => Array.from({ length: this.#sheet.area.rows }, (_, down) => this.#sheet.area.row + down);
-
-  #columns = (): number[] =>
-    Array.from({ length: this.#sheet.area.columns }, (_, right) => this.#sheet.area.column + right);
-
   #numbers = (): At[] =>
-    this.#rows().flatMap((row) =>
-      this.#columns().flatMap((column) => (this.#isTyped({ row, column }) ? [{ row, column }] : [])),
+    this.#rows.flatMap((row) =>
+      this.#columns.flatMap((column) => (this.#isTyped({ row, column }) ? [{ row, column }] : [])),
     );
 
-  #form = (at: At): string => {
-    const formula = this.#sheet.isSpilled(at) ? "" : this.#sheet.formulaAt(at);
-    return formula === "" ? "" : relativeForm(formula, at);
-  };
+  #form = ({ row, column }: At): string =>
+    this.#forms[row - this.#sheet.area.row]?.[column - this.#sheet.area.column] ?? "";
 
   #isNumber = (at: At): boolean =>
     this.#sheet.formulaAt(at) === "" && typeof this.#sheet.valueAt(at) === "number" && !this.#sheet.isSpilled(at);
@@ -203,6 +210,11 @@ class FormulaView {
     return cells.length > 0 && cells.every(({ row }) => row === at.row);
   }
 }
+
+const formAt = (sheet: KnownSheet, at: At): string => {
+  const formula = sheet.isSpilled(at) ? "" : sheet.formulaAt(at);
+  return formula === "" ? "" : relativeForm(formula, at);
+};
 
 const keyOf = ({ row, column }: At): string => `${row} ${column}`;
 

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { compileFunction } from "node:vm";
 import { transformSync } from "esbuild";
 import { expect, test } from "vitest";
-import { filesOfEngine, mends, quicker } from "../../src/build/quicker-engine";
+import { filesOfEngine, mends, pauseForTyping, quicker } from "../../src/build/quicker-engine";
 
 /** As it comes: a new version of it may no longer say what is put right. */
 const fileOf = (form: string) => `node_modules/@univerjs/engine-formula/lib/${form}/index.js`;
@@ -17,6 +17,12 @@ test.each(["cjs", "es"])("the engine's file for %s still holds what is put right
   expect(mended).not.toContain('_defineProperty(this, "');
   expect(mended.split("\n")).toHaveLength(text.split("\n").length + 2);
   expect(() => compileFunction(transformSync(mended, { format: "cjs" }).code)).not.toThrow();
+});
+
+test("the engine's file for Node still has its pause, and once only", () => {
+  const file = "node_modules/@univerjs/sheets-formula/lib/cjs/index.js";
+  expect(`/${file}`).toMatch(filesOfEngine);
+  expect(readFileSync(file, "utf8").match(pauseForTyping.before)).toHaveLength(1);
 });
 
 test("nothing but the engine's packages is changed", () => {
