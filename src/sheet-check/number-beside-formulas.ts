@@ -15,6 +15,7 @@ const outweigh = 4;
 
 /** Numbers typed over formulas as the cells beside them show it, where no column of formulas does. */
 export function numbersBesideFormulas(sheet: KnownSheet): Overwritten[] {
+  if (sheet.area.formulas.every((row) => row.every((formula) => formula === ""))) return [];
   const view = new FormulaView(sheet);
   return [
     ...view.inRows(),
@@ -35,6 +36,8 @@ class FormulaView {
   readonly #columns: readonly number[];
   /** Of each cell the form of its formula, relative to its place, and "" where it has none: asked for again and again. */
   readonly #forms: readonly (readonly string[])[];
+  /** Where somebody typed a number. */
+  readonly #numbers: readonly At[];
 
   constructor(sheet: KnownSheet) {
     const { area } = sheet;
@@ -43,6 +46,9 @@ class FormulaView {
     this.#rows = Array.from({ length: area.rows }, (_, down) => area.row + down);
     this.#columns = Array.from({ length: area.columns }, (_, right) => area.column + right);
     this.#forms = this.#rows.map((row) => this.#columns.map((column) => formAt(sheet, { row, column })));
+    this.#numbers = this.#rows.flatMap((row) =>
+      this.#columns.map((column) => ({ row, column })).filter((at) => this.#isTyped(at)),
+    );
     for (const formula of area.formulas.flat()) {
       if (formula !== "") for (const at of cellsIn(formula)) this.#read.add(keyOf(at));
     }
@@ -60,15 +66,13 @@ class FormulaView {
 
   /** A number before the first or behind the last of a row of formulas that are alike and read their own columns. */
   atRowEnds(): Overwritten[] {
-    return this.#numbers().flatMap((at) =>
+    return this.#numbers.flatMap((at) =>
       [1, -1].flatMap((step) => {
-        const beside = Array.from({ length: fewestAlike }, (_, index) => ({
-          row: at.row,
-          column: at.column + step * (index + 1),
-        }));
-        const [near] = beside;
-        const form = near === undefined ? "" : this.#form(near);
-        if (near === undefined || form === "" || beside.some((each) => this.#form(each) !== form)) return [];
+        const near = { row: at.row, column: at.column + step };
+        const form = this.#form(near);
+        if (form === "") return [];
+        const beside = Array.from({ length: fewestAlike }, (_, index) => at.column + step * (index + 1));
+        if (beside.some((column) => this.#form({ row: at.row, column }) !== form)) return [];
         const own = cellsIn(this.#sheet.formulaAt(near)).filter(({ isColumnFixed }) => !isColumnFixed);
         const readsOwn = own.length > 0 && own.every(({ column }) => column === near.column);
         return readsOwn && this.#wouldCalculate(at, near) ? this.#found(at, near) : [];
@@ -95,7 +99,7 @@ class FormulaView {
 
   /** A number between, above or below two formulas that are alike, where there are no more. */
   betweenTwo(): Overwritten[] {
-    return this.#numbers().flatMap((at) => {
+    return this.#numbers.flatMap((at) => {
       const { row, column } = at;
       const [above2, above, below, below2] = [row - 2, row - 1, row + 1, row + 2].map((near) => ({
         row: near,
@@ -175,11 +179,6 @@ class FormulaView {
   #found = (at: At, like: At | undefined): Overwritten[] => [
     { ...at, formula: like ? this.#sheet.formulaAt(like) : "" },
   ];
-
-  #numbers = (): At[] =>
-    this.#rows.flatMap((row) =>
-      this.#columns.flatMap((column) => (this.#isTyped({ row, column }) ? [{ row, column }] : [])),
-    );
 
   #form = ({ row, column }: At): string =>
     this.#forms[row - this.#sheet.area.row]?.[column - this.#sheet.area.column] ?? "";

@@ -17,7 +17,7 @@ import { english } from "../../src/words/en/messages";
 import { languageIds } from "../../src/words/languages";
 import { chinese } from "../../src/words/zh/messages";
 import { addressOf } from "../../src/workbook/addresses";
-import type { Area, Cell } from "../../src/workbook/workbook";
+import type { Area, Cell, Sheet } from "../../src/workbook/workbook";
 import { readWorkbook } from "../../src/xlsx/read-workbook";
 
 /** A sheet as a host would read it, and the spills that a host would tell. */
@@ -72,7 +72,13 @@ const planted: Readonly<Record<string, readonly string[]>> = {
 };
 
 describe("the sheet check on the sample workbooks", () => {
-  const sheetsOf = (name: string) => readWorkbook(readFileSync(resolve(folder, name))).sheets;
+  const known = new Map<string, readonly Sheet[]>();
+  /** Each file is read once for all tests. */
+  const sheetsOf = (name: string): readonly Sheet[] => {
+    const sheets = known.get(name) ?? readWorkbook(readFileSync(resolve(folder, name))).sheets;
+    known.set(name, sheets);
+    return sheets;
+  };
 
   test.each([...inFirstLanguage, ...inEnglishAlone])("finds in %s what is planted there, and nothing else", (name) => {
     const sheets = sheetsOf(name);
