@@ -13,8 +13,9 @@ export const addressOf = (row: number, column: number): string => `${columnName(
 export function placeOf(address: string): { row: number; column: number } {
   const [, letters, digits] = /^\$?([A-Z]{1,3})\$?([1-9]\d*)$/i.exec(address.trim()) ?? [];
   if (letters === undefined || digits === undefined) throw new Error(`"${address}" is not the address of a cell`);
-  const column = [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
-  return { row: Number(digits) - 1, column };
+  let count = 0;
+  for (const letter of letters.toUpperCase()) count = count * 26 + letter.charCodeAt(0) - 64;
+  return { row: Number(digits) - 1, column: count - 1 };
 }
 
 /** `A1:C7`; a single cell is an area of one. */

@@ -384,6 +384,14 @@ describe("a formula that reads another row", () => {
     expect(found(outturns([2, 3, 4, 5, 6, 7]))).toEqual([]);
   });
 
+  test("takes no name for a reference", () => {
+    const named = [2, 3, 4, 4, 6, 7].map((row, at): Cell[] => [
+      ...[`L${at}`, 1000, 215],
+      { formula: `=C${row}/B${row}*X0`, value: 0.215 },
+    ]);
+    expect(found([["lot", "fresh g", "finished g", "outturn"], ...named])).toEqual([`${rule}: D5`]);
+  });
+
   test("is found across a row, and across the headings of the next page", () => {
     const across = (columns: string): Rows => [
       ["Fresh, g", 1200, 840, 1000, 600, 1500],

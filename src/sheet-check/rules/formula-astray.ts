@@ -17,7 +17,7 @@ interface Line {
 interface Pointing {
   readonly at: At;
   readonly formula: string;
-  /** The formula with its references along the line as steps from its own cell. */
+  /** What its references are along the line, as steps from its own cell. */
   readonly points: string;
 }
 
@@ -34,10 +34,11 @@ export function formulaAstray(sheet: KnownSheet): Finding[] {
       };
       for (const at of formulas) {
         const formula = sheet.formulaAt(at);
-        const own = pointsOf(formula, along, () => "#");
+        const steps: number[] = [];
+        const own = shapeOf(formula, along, (to) => steps.push(to - at[along]));
         if (own !== shape) end();
         shape = own;
-        run.push({ at, formula, points: pointsOf(formula, along, (to) => `[${to - at[along]}]`) });
+        run.push({ at, formula, points: steps.join(" ") });
       }
       end();
     }
@@ -81,19 +82,19 @@ function astrayIn(run: readonly Pointing[]): Finding[] {
   });
 }
 
-/** A formula with the rows, or the columns, of its references exchanged; those held fast by a dollar stay, and so does text. */
-const pointsOf = (formula: string, along: Line["along"], stepTo: (to: number) => string): string =>
+/** A formula without the rows, or the columns, of its references, which are told; those held fast by a dollar stay, and so does text. */
+const shapeOf = (formula: string, along: Line["along"], tell: (to: number) => void): string =>
   formula
     .split(/("[^"]*")/)
     .map((part, index) =>
       index % 2 === 1
         ? part
         : part.replace(
-            /(?<![\w$.])(\$?)([A-Z]{1,3})(\$?)(\d{1,7})(?![\w(.])/gi,
+            /(?<![\w$.])(\$?)([A-Z]{1,3})(\$?)([1-9]\d{0,6})(?![\w(.])/gi,
             (whole, heldColumn, letters, heldRow, row) => {
-              const to = placeOf(`${letters}${row}`);
-              if (along === "row") return heldRow ? whole : `${heldColumn}${letters}${stepTo(to.row)}`;
-              return heldColumn ? whole : `${stepTo(to.column)}${heldRow}${row}`;
+              if (along === "row" ? heldRow : heldColumn) return whole;
+              tell(placeOf(`${letters}${row}`)[along]);
+              return along === "row" ? `${heldColumn}${letters}#` : `#${heldRow}${row}`;
             },
           ),
     )
