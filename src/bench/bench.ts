@@ -9,6 +9,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { buildFunctions } from "../build/add-in";
+import { mostFunctionsBytes } from "../generate/size-limit";
 import { growthOfFit } from "./balance-fit";
 import { compareDayPlan } from "./day-plan";
 import { callsInGoogleSheets, sheetRows } from "./google-sheets";
@@ -21,6 +22,8 @@ const baselineFile = "src/bench/baseline.json";
 
 const counts = [1_000, 10_000, 100_000, 1_000_000];
 const stages = [5, 20, 100];
+/** The longest that one call may take in Google Sheets, which stops it after thirty seconds on a slower machine. */
+const mostSheetMilliseconds = 5000;
 
 /** Largest resident memory of a process that does this and nothing else, in megabytes. */
 function peakMemory(contestant: string): number {
@@ -138,9 +141,11 @@ function print({
       : `pane usable after its script, ms      ${line([pane.best, pane.middle], 0)}  (best, middle; goal: under 1000)`,
   );
   console.log(
-    `Google Sheets, ${sheetRows} rows, ms        ${slowestInGoogleSheets?.milliseconds.toFixed(0)}  (the slowest, ${slowestInGoogleSheets?.name}; goal: under 5000)`,
+    `Google Sheets, ${sheetRows} rows, ms        ${slowestInGoogleSheets?.milliseconds.toFixed(0)}  (the slowest, ${slowestInGoogleSheets?.name}; goal: under ${mostSheetMilliseconds})`,
   );
-  console.log(`functions script, bytes gzip          ${functionsScriptBytesGzip}  (goal: at most 24,000)`);
+  console.log(
+    `functions script, bytes gzip          ${functionsScriptBytesGzip}  (goal: at most ${mostFunctionsBytes})`,
+  );
 }
 
 const memoryOf = process.argv.indexOf("--memory");
@@ -151,9 +156,11 @@ if (memoryOf > 0) {
   });
 } else if (process.argv.includes("--google-sheets")) {
   callsInGoogleSheets().then((calls) => {
-    console.log(`Milliseconds of one call on ${sheetRows} rows, the script read anew for each (goal: under 5000):`);
+    console.log(
+      `Milliseconds of one call on ${sheetRows} rows, the script read anew for each (goal: under ${mostSheetMilliseconds}):`,
+    );
     for (const { name, milliseconds } of calls) console.log(`${milliseconds.toFixed(0).padStart(6)}  ${name}`);
-    if (calls.some(({ milliseconds }) => milliseconds > 5000)) process.exitCode = 1;
+    if (calls.some(({ milliseconds }) => milliseconds > mostSheetMilliseconds)) process.exitCode = 1;
   });
 } else {
   measure().then((measures) => {

@@ -6,8 +6,11 @@ import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 
 const [major] = process.versions.node.split(".").map(Number);
-if (major < 20) {
-  console.error(`Tea Mass Balance needs Node.js 20 or newer; this is ${process.version}. Get it from nodejs.org.`);
+const least = Number(/\d+/.exec(JSON.parse(readFileSync("package.json", "utf8")).engines.node)[0]);
+if (major < least) {
+  console.error(
+    `Tea Mass Balance needs Node.js ${least} or newer; this is ${process.version}. Get it from nodejs.org.`,
+  );
   process.exit(1);
 }
 

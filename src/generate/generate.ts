@@ -3,7 +3,8 @@
  * its pictures from what `npm run calibrate` measured, docs/named-formulas.md from the
  * named formulas, docs/dependencies.md from the lockfile, docs/rooms.svg from the
  * imports of the sources, the Fluent tokens that the pane uses, src/pane/fluent-tokens.css, src/words/released.ts from
- * last-release.json, src/jobs/cautions-of-functions.ts from the catalogue, and what names every language from the list of them; with `--check` it writes nothing and fails when one of them is stale.
+ * last-release.json, src/jobs/cautions-of-functions.ts from the catalogue, what names every language from the list of them,
+ * and the numbers in sentences of the README; with `--check` it writes nothing and fails when one of them is stale.
  */
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -12,6 +13,7 @@ import { catalogue } from "../core/catalogue";
 import { asMarkdown } from "./blocks";
 import { checksPage } from "./checks-page";
 import { corrections } from "./corrections";
+import { countsInDocuments, withCounts } from "./counts-in-documents";
 import type { Lockfile } from "./dependencies";
 import { dependenciesPage } from "./dependencies-page";
 import { fluentTokensFor } from "./fluent-tokens";
@@ -63,7 +65,24 @@ function generatedFiles(project: string): Map<string, string> {
     [releasedFile, releasedFunctions(project)],
     [cautionsFile, cautionsOfFunctions()],
     ...wordsInEveryLanguage(),
+    ...countedDocuments(project),
   ]);
+}
+
+/** The documents written by hand that count something, with the numbers of today. */
+function countedDocuments(project: string): readonly (readonly [string, string])[] {
+  const { engines } = JSON.parse(readFileSync(join(project, "package.json"), "utf8")) as { engines: { node: string } };
+  const counts = countsInDocuments(Number.parseInt(engines.node.replace(">=", ""), 10));
+  return [...new Set(counts.map(({ file }) => file))].map((file) => {
+    const text = textOf(join(project, file)) ?? "";
+    return [
+      file,
+      withCounts(
+        text,
+        counts.filter((each) => each.file === file),
+      ),
+    ];
+  });
 }
 
 /** The functions of the last release, as a type has to know them. */
@@ -136,7 +155,7 @@ export function write(): void {
   for (const path of leftovers(".", files)) rmSync(path);
   for (const [path, text] of files) writeFileSync(path, text);
   console.log(
-    `Wrote ${files.size} files: ${[docsFolder, checksFile, howSureFile, picturesFolder, dependenciesFile, roomsFile, signaturesFile].join(", ")}, ${tokensFile}, ${releasedFile}, ${cautionsFile}, and what names every language.`,
+    `Wrote ${files.size} files: ${[docsFolder, checksFile, howSureFile, picturesFolder, dependenciesFile, roomsFile, signaturesFile].join(", ")}, ${tokensFile}, ${releasedFile}, ${cautionsFile}, what names every language, and the numbers of the README.`,
   );
 }
 

@@ -27,7 +27,7 @@ export function namedFormulasPage(catalogue: readonly Entry[]): Page {
       { heading: "Where an answer may differ", level: 2 },
       {
         paragraph:
-          "Beyond what stands here no answer differs, to the last digit: held in a second, independent spreadsheet engine against the add-in's own arithmetic, over every example, check and call of the hosts' table and ten thousand random calls (`npm run names-agree`).",
+          "Beyond what stands here no answer differs, to the last digit: held in a second, independent spreadsheet engine against the add-in's own arithmetic, over every example, check and call of the hosts' table and random calls (`npm run names-agree`).",
       },
       {
         table: ["Function", "By how much", "Why"],
