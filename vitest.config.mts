@@ -20,6 +20,7 @@ const longest = [
   "browser/pane-access",
   "browser/embedded-host",
   "sample-books/season",
+  "planted/planted-slips",
   "sample-books/one-lot",
   "calibrate/how-sure",
   "sample-books/sample-books",

@@ -1,6 +1,6 @@
 /** Node is started with this before anything that calculates: the packages of the engine are put right as they are loaded. */
 import Module from "node:module";
-import { filesOfEngine, pauseForTyping, quicker } from "./quicker-engine";
+import { filesOfEngine, quickerInNode } from "./quicker-engine";
 
 type Compile = (this: unknown, text: string, file: string, ...others: unknown[]) => unknown;
 
@@ -8,10 +8,8 @@ type Compile = (this: unknown, text: string, file: string, ...others: unknown[])
 const loading = Module.prototype as unknown as { _compile: Compile };
 const compile = loading._compile;
 
-const mended = (text: string): string => quicker(text).replace(pauseForTyping.before, pauseForTyping.after);
-
 function compileQuicker(this: unknown, ...[text, file, ...others]: Parameters<Compile>): unknown {
-  return compile.call(this, filesOfEngine.test(file) ? mended(text) : text, file, ...others);
+  return compile.call(this, filesOfEngine.test(file) ? quickerInNode(text) : text, file, ...others);
 }
 
 // Each file of tests asks for it once more.

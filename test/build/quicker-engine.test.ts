@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { compileFunction } from "node:vm";
 import { transformSync } from "esbuild";
 import { expect, test } from "vitest";
-import { filesOfEngine, mends, pauseForTyping, quicker } from "../../src/build/quicker-engine";
+import { filesOfEngine, mends, mendsInNode, quicker, quickerInNode } from "../../src/build/quicker-engine";
 
 /** As it comes: a new version of it may no longer say what is put right. */
 const fileOf = (form: string) => `node_modules/@univerjs/engine-formula/lib/${form}/index.js`;
@@ -19,11 +19,17 @@ test.each(["cjs", "es"])("the engine's file for %s still holds what is put right
   expect(() => compileFunction(transformSync(mended, { format: "cjs" }).code)).not.toThrow();
 });
 
-test("the engine's file for Node still has its pause, and once only", () => {
-  const file = "node_modules/@univerjs/sheets-formula/lib/cjs/index.js";
-  expect(`/${file}`).toMatch(filesOfEngine);
-  expect(readFileSync(file, "utf8").match(pauseForTyping.before)).toHaveLength(1);
-});
+test.each(mendsInNode)(
+  "$file still holds what Node does without, once, and is sound without it",
+  ({ file, before }) => {
+    const path = `node_modules/@univerjs/${file}/lib/cjs/index.js`;
+    expect(`/${path}`).toMatch(filesOfEngine);
+    const text = readFileSync(path, "utf8");
+    expect(text.match(before)).toHaveLength(1);
+    expect(quickerInNode(text)).not.toMatch(before);
+    expect(() => compileFunction(quickerInNode(text))).not.toThrow();
+  },
+);
 
 test("nothing but the engine's packages is changed", () => {
   expect("/tea/node_modules/numfmt/dist/numfmt.js").not.toMatch(filesOfEngine);
