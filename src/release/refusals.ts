@@ -45,7 +45,7 @@ export const unlistedCorrections = (text: string, made: readonly Correction[]): 
 
 /** What the type check of every room says: the bundler reads the sources without it. */
 function typeProblems(project: string): string[] {
-  const compiler = join(project, "node_modules", "typescript", "bin", "tsc");
+  const compiler = join(project, "test", "node_modules", "native-typescript", "bin", "tsc");
   try {
     execFileSync(process.execPath, [compiler, "--build", "--pretty", "false"], { cwd: project, encoding: "utf8" });
     return [];

@@ -29,7 +29,7 @@ test("each runtime dependency has its reason, and each reason its dependency", (
 test("every version is exact", () => {
   const { dependencies, devDependencies } = manifest;
   for (const version of [dependencies, devDependencies, manifestOfTests.devDependencies].flatMap(Object.values)) {
-    expect(version).toMatch(/^\d+\.\d+\.\d+(-[\w.]+)?$/);
+    expect(version).toMatch(/^(npm:[\w@/-]+@)?\d+\.\d+\.\d+(-[\w.]+)?$/);
   }
 });
 

@@ -22,7 +22,18 @@ import { changelogProblems, refusals, unlistedCorrections } from "../../src/rele
 
 const project = mkdtempSync(join(tmpdir(), "tea-project-"));
 const next = { version: "1.2.3", signatures: catalogue.map(({ spec }) => signatureRecord(spec)) };
-const copied = ["docs", "last-release.json", "package-lock.json", "signatures.json", "src"];
+const copied = [
+  ...[
+    "CONTRIBUTING.md",
+    "DEVELOPERS.md",
+    "README.md",
+    "docs",
+    "last-release.json",
+    "package-lock.json",
+    "package.json",
+  ],
+  ...["signatures.json", "src"],
+];
 
 const rooms = ["src/core", "src/pages/leaf"];
 
@@ -34,6 +45,8 @@ function write(path: string, text: string): void {
 beforeAll(() => {
   for (const path of copied) cpSync(path, join(project, path), { recursive: true });
   symlinkSync(resolve("node_modules"), join(project, "node_modules"), "dir");
+  mkdirSync(join(project, "test"));
+  symlinkSync(resolve("test/node_modules"), join(project, "test", "node_modules"), "dir");
   write("docs/changelog.md", "# Changelog\n\n## 1.2.3\n");
   // The least of the language: most of what the compiler reads here is its own description of that.
   const compilerOptions = { composite: true, emitDeclarationOnly: true, lib: ["ES5"], skipLibCheck: true, types: [] };
