@@ -1,6 +1,8 @@
-/** The script of a page for tests: the pane beside a workbook in memory, reached as `host`; `fail` makes it refuse. */
+/** The script of a page for tests: the pane beside a workbook in memory, reached as `host`; `fail` makes it refuse,
+ * `fetchParts` fetches what the pane would otherwise fetch when it is wanted. */
 import { HostProblem, type Trouble } from "../../src/host/host-problem";
 import { mountPane } from "../../src/pane/mount-pane";
+import { fetchParts } from "../../src/pane/parts";
 import { FakeWorkbookHost } from "../host/fake-workbook-host";
 
 const host = new FakeWorkbookHost({
@@ -42,5 +44,5 @@ const host = new FakeWorkbookHost({
 const fail = (reason: HostProblem["reason"], trouble: Trouble) => {
   host.problem = new HostProblem(reason, trouble);
 };
-Object.assign(globalThis, { host, fail });
+Object.assign(globalThis, { host, fail, fetchParts });
 mountPane(document.getElementById("pane") as HTMLElement, host);
