@@ -3,7 +3,7 @@ import { existsSync } from "node:fs";
 import { mkdir } from "node:fs/promises";
 import { homedir } from "node:os";
 import { delimiter, join, resolve } from "node:path";
-import { type Browser, type BrowserContext, chromium } from "playwright-core";
+import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
 
 /** What a user would install; also said in the README. */
 const advice =
@@ -80,6 +80,14 @@ const strangersOf = new WeakMap<BrowserContext, string[]>();
 /** Fails, as the closing of the visit would, when a page has asked for what it may not; the visitor may come again. */
 export function endVisit(visitor: BrowserContext): void {
   failFor(strangersOf.get(visitor)?.splice(0) ?? []);
+}
+
+/** Leaves the page; nothing stays in the window of what it has kept there. */
+export async function forget(page: Page, address: string): Promise<void> {
+  await page.goto("about:blank");
+  const session = await page.context().newCDPSession(page);
+  await session.send("Storage.clearDataForOrigin", { origin: new URL(address).origin, storageTypes: "all" });
+  await session.detach();
 }
 
 /** Makes the closing of a visit, and of the browser, fail when a page has asked for what it may not. */

@@ -7,7 +7,7 @@ import { join, resolve } from "node:path";
 import { languageIds } from "../words/languages";
 import { findBrowser, openBrowser } from "./open-browser";
 import { pictureFile, recordFile, takenOf } from "./pictures/record";
-import { visit, visits } from "./pictures/visit";
+import { openWindow, visit, visits } from "./pictures/visit";
 import { serve } from "./serve";
 import { buildPageOnce, pageFolder } from "./workbook-page-build";
 
@@ -22,8 +22,9 @@ async function takePictures(): Promise<void> {
   const record: Record<string, ReturnType<typeof takenOf>> = {};
   try {
     for (const language of languageIds) {
+      const page = await openWindow(browser, language);
       for (const together of visits()) {
-        await visit(browser, address, together, language, async (scene, words, page) => {
+        await visit(page, address, together, async (scene, words) => {
           const file = pictureFile(scene, language);
           await page.waitForTimeout(1000);
           await page.locator(scene.part).screenshot({ path: join(project, file), animations: "disabled" });
@@ -31,6 +32,7 @@ async function takePictures(): Promise<void> {
           console.log(file);
         });
       }
+      await page.context().close();
     }
     writeFileSync(join(project, recordFile), `${JSON.stringify(record, null, 1)}\n`);
   } finally {

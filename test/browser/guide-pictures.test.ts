@@ -1,11 +1,11 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
-import type { Browser } from "playwright-core";
-import { beforeAll, describe, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
 import { pictureFile, recordFile, sumOf, type Taken } from "../../src/build/pictures/record";
 import { scenes } from "../../src/build/pictures/scenes";
-import { visit, visits } from "../../src/build/pictures/visit";
+import { openWindow, visit, visits } from "../../src/build/pictures/visit";
 import { languageIds } from "../../src/words/languages";
 import { servedPage, sharedBrowser } from "./shared-browser";
 
@@ -33,24 +33,25 @@ test.each([
 });
 
 describe.skipIf(!found)("the pages", () => {
-  let browser: Browser;
-  let address: string;
+  describe.each(languageIds)("still say in %s", (language) => {
+    let address: string;
+    let page: Page;
 
-  beforeAll(async () => {
-    address = await servedPage();
-    if (found) browser = await sharedBrowser(found);
-  });
-
-  const tours = languageIds.flatMap((language) =>
-    visits().map((together) => ({ language, together, names: together.map(({ name }) => name).join(", ") })),
-  );
-
-  test.each(tours)("still say in $language what is to be read in $names (else: npm run picture)", async (tour) => {
-    const read: Record<string, readonly string[]> = {};
-    await visit(browser, address, tour.together, tour.language, ({ name }, words) => {
-      read[name] = words;
+    beforeAll(async () => {
+      address = await servedPage();
+      if (found) page = await openWindow(await sharedBrowser(found), language);
     });
-    const taken = tour.together.map((scene) => [scene.name, record[pictureFile(scene, tour.language)]?.words]);
-    expect(read).toEqual(Object.fromEntries(taken));
+    afterAll(() => page?.context().close());
+
+    const tours = visits().map((together) => ({ together, names: together.map(({ name }) => name).join(", ") }));
+
+    test.each(tours)("what is to be read in $names (else: npm run picture)", async ({ together }) => {
+      const read: Record<string, readonly string[]> = {};
+      await visit(page, address, together, ({ name }, words) => {
+        read[name] = words;
+      });
+      const taken = together.map((scene) => [scene.name, record[pictureFile(scene, language)]?.words]);
+      expect(read).toEqual(Object.fromEntries(taken));
+    });
   });
 });

@@ -1,6 +1,6 @@
 import type { Browser, BrowserContextOptions, ConsoleMessage, Page, Request } from "playwright-core";
 import { beforeAll, expect } from "vitest";
-import { endVisit, type findBrowser } from "../../src/build/open-browser";
+import { endVisit, type findBrowser, forget } from "../../src/build/open-browser";
 import { servedPage, sharedBrowser } from "./shared-browser";
 import { openWorkbook } from "./workbook-driver";
 
@@ -63,10 +63,7 @@ export function workbookVisits(found: Awaited<ReturnType<typeof findBrowser>>): 
 
 /** Ends a visit in a window: nothing that the page kept stays, and nothing that the test changed about the screen. */
 async function leave(page: Page, address: string, screen: BrowserContextOptions): Promise<void> {
-  await page.goto("about:blank");
-  const session = await page.context().newCDPSession(page);
-  await session.send("Storage.clearDataForOrigin", { origin: new URL(address).origin, storageTypes: "all" });
-  await session.detach();
+  await forget(page, address);
   if (screen.viewport) await page.setViewportSize(screen.viewport);
   await page.emulateMedia({ media: null, colorScheme: screen.colorScheme ?? "light" });
   endVisit(page.context());

@@ -23,7 +23,7 @@ export interface Scene {
   /** Where it begins, under the address of the workbook page, and what is there once the page can be used. */
   readonly opens: string;
   readonly ready: string;
-  /** Leads up to what is shown, from a page that has just been opened or from any other scene of its size and address. */
+  /** Leads up to what is shown, from a page that has just been opened or from any scene before it of its address. */
   readonly act: (page: Page) => Promise<void>;
   /** The part of the page that is in the picture. */
   readonly part: string;
@@ -58,17 +58,18 @@ const showSheet = (page: Page, sheet: number): Promise<void> =>
   }, sheet);
 
 export const scenes: readonly Scene[] = [
-  { name: "charges", ...pane, part: "#pane form.job", act: (page) => openJob(page, "charges") },
-  { name: "meaning", ...pane, act: (page) => openJob(page, "scale", { loss: "30 %" }) },
-  { name: "ready", ...pane, act: (page) => openJob(page, "ready") },
-  { name: "finished", ...pane, act: (page) => openJob(page, "finished", { finishedWeight: "352" }) },
-  { name: "tins", ...pane, act: (page) => openJob(page, "tins") },
+  // Before the pane has been opened.
   {
     name: "lot",
     ...wide,
     act: async () => {},
     cells: [{ sheet: 0, rows: 28, columns: 10 }],
   },
+  { name: "charges", ...pane, part: "#pane form.job", act: (page) => openJob(page, "charges") },
+  { name: "meaning", ...pane, act: (page) => openJob(page, "scale", { loss: "30 %" }) },
+  { name: "ready", ...pane, act: (page) => openJob(page, "ready") },
+  { name: "finished", ...pane, act: (page) => openJob(page, "finished", { finishedWeight: "352" }) },
+  { name: "tins", ...pane, act: (page) => openJob(page, "tins") },
   {
     name: "check",
     ...season,
