@@ -4,8 +4,11 @@ import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { bundlePage } from "../../src/build/bundle-pages";
+import { forget } from "../../src/build/open-browser";
 
 const project = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
+
+const address = "http://localhost/";
 
 interface BuiltPane {
   readonly folder: string;
@@ -42,7 +45,17 @@ export async function openFakePane(browser: Browser, options: BrowserContextOpti
   });
   const page = await context.newPage();
   page.setDefaultTimeout(10_000);
-  await page.goto("http://localhost/");
-  await page.waitForSelector(".jobs");
+  await goToPane(page);
   return page;
+}
+
+/** The same beside a new workbook, in a window that has shown it before, where it starts sooner; nothing is kept. */
+export async function openFakePaneAnew(page: Page): Promise<void> {
+  await forget(page, address);
+  await goToPane(page);
+}
+
+async function goToPane(page: Page): Promise<void> {
+  await page.goto(address);
+  await page.waitForSelector(".jobs");
 }

@@ -1,4 +1,4 @@
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
 import type { HostProblem, Trouble } from "../../src/host/host-problem";
@@ -6,7 +6,7 @@ import { english } from "../../src/words/en/messages";
 import { languages } from "../../src/words/languages";
 import { chinese } from "../../src/words/zh/messages";
 import type { FakeWorkbookHost } from "../host/fake-workbook-host";
-import { openFakePane } from "./fake-pane";
+import { openFakePane, openFakePaneAnew } from "./fake-pane";
 import { sharedBrowser } from "./shared-browser";
 
 /** On the page. */
@@ -16,18 +16,14 @@ declare const fail: (reason: HostProblem["reason"], trouble: Trouble) => void;
 const found = await findBrowser();
 
 describe.skipIf(found === undefined)("the form of a job, beside a workbook in memory", () => {
-  let browser: Browser;
   let page: Page;
 
   beforeAll(async () => {
-    if (found) browser = await sharedBrowser(found);
+    if (found) page = await openFakePane(await sharedBrowser(found));
   });
   afterAll(() => page?.context().close());
 
-  beforeEach(async () => {
-    await page?.context().close();
-    page = await openFakePane(browser);
-  });
+  beforeEach(() => openFakePaneAnew(page));
 
   const select = (address: string) => page.evaluate((address) => host.select("Book", address), address);
   const said = (text: string) => page.waitForSelector(`.write [role="status"]:has-text(${JSON.stringify(text)})`);

@@ -4,7 +4,7 @@ import { extname, join } from "node:path";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { buildPane } from "../../src/build/add-in";
-import { findBrowser } from "../../src/build/open-browser";
+import { findBrowser, forget } from "../../src/build/open-browser";
 import { officeOrigin } from "../../src/build/page-policy";
 import { catalogue } from "../../src/core/catalogue";
 import { english } from "../../src/words/en/messages";
@@ -17,12 +17,13 @@ const folder = mkdtempSync(join(tmpdir(), "tea-pane-"));
 const kinds: Record<string, string> = { ".html": "text/html", ".js": "text/javascript", ".css": "text/css" };
 
 let browser: Browser;
+let shared: Page | undefined;
 /** Addresses that the page asked for, and what the browser complained about. */
 const asked: string[] = [];
 const complaints: string[] = [];
 
-/** The built pane at an address of its own, with nothing in the place of Office.js. */
-async function openPane(options: BrowserContextOptions = {}): Promise<Page> {
+/** A window with the built pane at an address of its own, with nothing in the place of Office.js. */
+async function openWindow(options: BrowserContextOptions = {}): Promise<Page> {
   const context = await browser.newContext({ viewport: { width: 320, height: 640 }, ...options });
   await context.route("**/*", (route) => {
     const url = new URL(route.request().url());
@@ -36,13 +37,30 @@ async function openPane(options: BrowserContextOptions = {}): Promise<Page> {
   const page = await context.newPage();
   page.on("console", (message) => complaints.push(message.text()));
   page.on("pageerror", (problem) => complaints.push(problem.message));
-  await page.goto("http://localhost/pane.html");
-  await page.waitForSelector(".jobs");
+  await goToPane(page);
   return page;
 }
 
-async function openFunctions(options: BrowserContextOptions = {}): Promise<Page> {
-  const page = await openPane(options);
+async function goToPane(page: Page): Promise<void> {
+  await page.goto("http://localhost/pane.html");
+  await page.waitForSelector(".jobs");
+}
+
+/** As a visitor finds it who has kept nothing, in the window that these tests share: it starts sooner there. */
+async function openPane(): Promise<Page> {
+  if (shared === undefined) {
+    shared = await openWindow();
+  } else {
+    await shared.unrouteAll();
+    await shared.emulateMedia({ colorScheme: "light", forcedColors: "none" });
+    await forget(shared, "http://localhost/");
+    await goToPane(shared);
+  }
+  return shared;
+}
+
+async function openFunctions(): Promise<Page> {
+  const page = await openPane();
   await page.click("#tab-functions");
   await page.waitForSelector("summary");
   return page;
@@ -59,14 +77,16 @@ describe.skipIf(found === undefined)("the pane in a browser", () => {
     await buildPane(folder);
     if (found) browser = await sharedBrowser(found, [officeOrigin]);
   });
-  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+  afterAll(async () => {
+    rmSync(folder, { recursive: true, force: true });
+    await shared?.context().close();
+  });
 
   test("lists every function, under its policy, and asks nobody but its host and Microsoft", async () => {
     const page = await openFunctions();
     expect(await page.locator("summary .name").allInnerTexts()).toEqual(catalogue.map(({ spec }) => spec.id));
     expect(complaints).toEqual([]);
     expect([...new Set(asked)].sort()).toEqual(["http://localhost", officeOrigin]);
-    await page.context().close();
   });
 
   test("is used with the keyboard alone, and shows where the focus is", async () => {
@@ -90,7 +110,6 @@ describe.skipIf(found === undefined)("the pane in a browser", () => {
     expect(await page.locator("details[open] pre").first().textContent()).toBe(
       "TEA.TARGETWEIGHT(weight, moisture, targetMoisture)",
     );
-    await page.context().close();
   });
 
   test("has its first job typed into while what draws pictures is still on its way", async () => {
@@ -110,7 +129,6 @@ describe.skipIf(found === undefined)("the pane in a browser", () => {
     expect(await page.locator(".picture").count()).toBe(0);
     letGo();
     await page.waitForSelector(".picture svg");
-    await page.context().close();
   });
 
   test("says of a part that cannot be fetched that it cannot, and goes on, until it is opened anew", async () => {
@@ -131,18 +149,16 @@ describe.skipIf(found === undefined)("the pane in a browser", () => {
     await page.click(`text=${languages.zh.name}`);
     await page.waitForSelector(`h1 >> text=${chinese.tabs.functions}`);
     complaints.length = 0;
-    await page.context().close();
   });
 
   test("says so when a search finds nothing", async () => {
     const page = await openFunctions();
     await page.fill('input[type="search"]', "zebra");
     expect(await page.locator('[role="status"]').textContent()).toMatch(/^No function/);
-    await page.context().close();
   });
 
   test("speaks the language of its reader, and the other one at the press of a button, also after a reload", async () => {
-    const page = await openPane({ locale: "zh-CN" });
+    const page = await openWindow({ locale: "zh-CN" });
     expect(await page.locator("h1").textContent()).toBe(chinese.tabs.jobs);
     await page.click(`text=${languages.en.name}`);
     await page.waitForSelector(`h1 >> text=${english.tabs.jobs}`);
@@ -163,21 +179,21 @@ describe.skipIf(found === undefined)("the pane in a browser", () => {
     await page.waitForSelector("#turns-interval");
     expect(await page.inputValue("#turns-interval")).toBe("0:4");
     expect(await page.getAttribute("#turns-interval", "aria-invalid")).toBe("true");
-    await page.context().close();
   });
 
   test("is light or dark as the system is, and keeps to the system's colours in a contrast mode", async () => {
-    const colours = async (options: BrowserContextOptions) => {
-      const page = await openPane(options);
-      const answer = await page.evaluate(() => {
+    const page = await openPane();
+    const colours = async (media: Parameters<Page["emulateMedia"]>[0]) => {
+      await page.emulateMedia(media);
+      await page.reload();
+      await page.waitForSelector(".jobs");
+      return page.evaluate(() => {
         const { backgroundColor, color } = getComputedStyle(document.getElementById("pane") as HTMLElement);
         const canvas = document.createElement("div");
         canvas.style.color = "CanvasText";
         document.body.append(canvas);
         return { backgroundColor, color, system: getComputedStyle(canvas).color };
       });
-      await page.context().close();
-      return answer;
     };
     expect(await colours({ colorScheme: "light" })).toMatchObject({ backgroundColor: "rgb(255, 255, 255)" });
     expect(await colours({ colorScheme: "dark" })).toMatchObject({ backgroundColor: "rgb(41, 41, 41)" });
