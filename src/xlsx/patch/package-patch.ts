@@ -35,6 +35,12 @@ function withLast(text: string, element: string): string {
   return replaced(text, [{ start: at, end: at, text: element }]);
 }
 
+/** Where an element begins that has to stand behind all of these, in the part of a workbook. */
+export const placeBehind = (text: string, before: readonly string[]): number =>
+  childrenOf(text)
+    .filter(({ name }) => before.includes(name))
+    .at(-1)?.end ?? 0;
+
 const beforeCalculation = ["sheets", "functionGroups", "externalReferences", "definedNames"];
 
 /** The workbook's part, asking the next program to work everything out when it opens the file. */
@@ -45,6 +51,6 @@ export function withFullCalculation(text: string): string {
     const tag = text.slice(there.start, there.inside);
     return replaced(text, [{ start: there.start, end: there.inside, text: withAttribute(tag, "fullCalcOnLoad", "1") }]);
   }
-  const at = children.filter(({ name }) => beforeCalculation.includes(name)).at(-1)?.end ?? 0;
+  const at = placeBehind(text, beforeCalculation);
   return replaced(text, [{ start: at, end: at, text: `<${rootPrefix(text)}calcPr fullCalcOnLoad="1"/>` }]);
 }

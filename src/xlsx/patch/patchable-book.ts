@@ -5,7 +5,7 @@
 import { strToU8 } from "fflate";
 import { type TableColumns, tablesIn } from "../../workbook/table-references";
 import { openArchive } from "../container/kind-of-file";
-import { PackageParts, relationsOf } from "../container/package-parts";
+import { PackageParts } from "../container/package-parts";
 import { rewriteArchive } from "../container/rewrite-archive";
 import { type Book, type BookSheet, isWorksheet, readBook } from "../read/book";
 import { sheetColumns, sheetRows } from "../read/limits";
@@ -16,11 +16,12 @@ import { Refusal } from "../refusal";
 import type { FileRefusal } from "../refusals";
 import type { SavingRemark } from "../remarks";
 import { type Edit, isByHand } from "./edit";
-import { withFullCalculation, withoutRelation, withoutType, withRelation, withType } from "./package-patch";
+import { withFullCalculation } from "./package-patch";
+import { PackageText, textOf } from "./package-text";
 import { SheetGuards } from "./sheet-guards";
 import { patchedSheet } from "./sheet-patch";
 import { SheetPlaces } from "./sheet-places";
-import { metadataRelation, metadataType, spillMetadata } from "./spill-metadata";
+import { SpillsPatch } from "./spills-patch";
 import { emptyStyles, StylesPatch } from "./styles-patch";
 import { typedFormula } from "./typed-formula";
 
@@ -78,7 +79,7 @@ export class PatchableBook {
     const contents = new Map<string, Uint8Array | undefined>();
     const all = this.#withEmptiedSpills(oneForEachCell(edits).map((edit) => this.#checked(edit)));
     const looks = this.#stylesPatch();
-    const spills = this.#spills();
+    const spills = new SpillsPatch(this.#parts, this.#book);
     let formulasCameOrWent = false;
     for (const [name, inSheet] of bySheet(all)) {
       const { path } = this.#sheet(name);
@@ -182,66 +183,6 @@ export class PatchableBook {
       },
     };
   }
-
-  /** Reads metadata.xml only when a formula is to spill. */
-  #spills() {
-    const path = this.#parts.related(this.#book.path, "sheetMetadata");
-    let found: ReturnType<typeof spillMetadata> | undefined;
-    return {
-      number: () => {
-        found ??= spillMetadata(path === undefined ? undefined : textOf(this.#parts, path));
-        return found.number;
-      },
-      writeTo: (package_: PackageText, contents: Map<string, Uint8Array | undefined>) => {
-        if (found?.changed === undefined) return;
-        contents.set(path ?? package_.add("metadata.xml", metadataType, metadataRelation), strToU8(found.changed));
-      },
-    };
-  }
-}
-
-/** The list of parts and the relations of the workbook's part, as they come to be. */
-export class PackageText {
-  readonly #parts: PackageParts;
-  readonly #book: Book;
-  readonly #typesPath = "[Content_Types].xml";
-  readonly #relationsPath: string;
-  #types: string;
-  #relations: string;
-
-  constructor(parts: PackageParts, book: Book) {
-    this.#parts = parts;
-    this.#book = book;
-    this.#relationsPath = relationsOf(book.path);
-    this.#types = textOf(parts, this.#typesPath);
-    this.#relations = textOf(parts, this.#relationsPath);
-  }
-
-  /** Puts in a part beside the workbook's; gives its path. */
-  add(name: string, type: string, relation: string): string {
-    const folder = this.#book.path.slice(0, this.#book.path.lastIndexOf("/") + 1);
-    this.#types = withType(this.#types, `${folder}${name}`, type);
-    this.#relations = withRelation(this.#relations, relation, name);
-    return `${folder}${name}`;
-  }
-
-  /** The order in which cells were worked out: programs make it anew. */
-  dropCalculationOrder(contents: Map<string, Uint8Array | undefined>): void {
-    const path = this.#parts.related(this.#book.path, "calcChain");
-    if (path === undefined) return;
-    contents.set(path, undefined);
-    this.#types = withoutType(this.#types, path);
-    this.#relations = withoutRelation(this.#relations, "calcChain");
-  }
-
-  writeTo(contents: Map<string, Uint8Array | undefined>): void {
-    for (const [path, text] of [
-      [this.#typesPath, this.#types],
-      [this.#relationsPath, this.#relations],
-    ] as const) {
-      if (text !== textOf(this.#parts, path)) contents.set(path, strToU8(text));
-    }
-  }
 }
 
 /** Of several edits of a cell the last counts for what it holds, and the last for how it looks. */
@@ -263,7 +204,3 @@ function bySheet(edits: readonly Edit[]): Map<string, Edit[]> {
   }
   return sheets;
 }
-
-/** A mark at the beginning stays, so that what is not changed comes out as it went in. */
-export const textOf = (parts: PackageParts, path: string): string =>
-  new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(parts.archive.content(parts.entryOf(path)));

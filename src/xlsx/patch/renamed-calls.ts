@@ -11,10 +11,10 @@ import { PackageParts } from "../container/package-parts";
 import { rewriteArchive } from "../container/rewrite-archive";
 import { isWorksheet, readBook } from "../read/book";
 import { Refusal } from "../refusal";
-import { withFullCalculation } from "./package-patch";
-import { PackageText, textOf } from "./patchable-book";
+import { placeBehind, withFullCalculation } from "./package-patch";
+import { PackageText, textOf } from "./package-text";
 import { type CellPlace, type SharedFormula, SheetPlaces, writtenOut } from "./sheet-places";
-import { metadataRelation, metadataType, spillMetadata } from "./spill-metadata";
+import { SpillsPatch } from "./spills-patch";
 import {
   childrenOf,
   inAttribute,
@@ -57,22 +57,20 @@ export interface Renamed {
   readonly namesBefore: readonly string[];
 }
 
+/** What stands before the names in the part of a workbook (ECMA-376 part 1, 18.2.27). */
+const beforeNames = ["sheets", "functionGroups", "externalReferences"];
+
 export function withRenamedCalls(bytes: Uint8Array, renaming: Renaming): Renamed {
   const parts = new PackageParts(openArchive(bytes));
   const book = readBook(parts);
   const package_ = new PackageText(parts, book);
   const contents = new Map<string, Uint8Array | undefined>();
   const calls = new Calls(renaming);
+  const spills = new SpillsPatch(parts, book);
 
-  const metadataPath = parts.related(book.path, "sheetMetadata");
-  let spills: ReturnType<typeof spillMetadata> | undefined;
-  const spillNumber = (): number => {
-    spills ??= spillMetadata(metadataPath === undefined ? undefined : textOf(parts, metadataPath));
-    return spills.number;
-  };
   for (const sheet of book.sheets.filter(isWorksheet)) {
     const text = textOf(parts, sheet.path);
-    const changed = calls.ofElements(calls.ofSheet(text, spillNumber), /^(?:formula[12]?|f|cfvo)$/, "sheetData");
+    const changed = calls.ofElements(calls.ofSheet(text, spills.number), /^(?:formula[12]?|f|cfvo)$/, "sheetData");
     if (changed !== text) contents.set(sheet.path, strToU8(changed));
   }
   for (const path of parts.paths().filter((each) => /spreadsheetml\.table\+xml/.test(parts.contentType(each) ?? ""))) {
@@ -80,9 +78,7 @@ export function withRenamedCalls(bytes: Uint8Array, renaming: Renaming): Renamed
     const changed = calls.ofElements(text, /^(?:calculatedColumnFormula|totalsRowFormula)$/);
     if (changed !== text) contents.set(path, strToU8(changed));
   }
-  if (spills?.changed !== undefined) {
-    contents.set(metadataPath ?? package_.add("metadata.xml", metadataType, metadataRelation), strToU8(spills.changed));
-  }
+  spills.writeTo(package_, contents);
   const before = textOf(parts, book.path);
   const named = calls.withNames(before);
   if (named.text !== before || contents.size > 0) {
@@ -238,7 +234,7 @@ class Calls {
     }
     if (list && added !== "") replacements.push({ start: list.insideEnd, end: list.insideEnd, text: added });
     if (!list && added !== "") {
-      const at = placeOfNames(text);
+      const at = placeBehind(text, beforeNames);
       replacements.push({ start: at, end: at, text: `<${x}definedNames>${added}</${x}definedNames>` });
     }
     return {
@@ -247,16 +243,6 @@ class Calls {
       namesBefore: ours.map(({ name }) => name),
     };
   }
-}
-
-/** Behind the sheets and what may follow them (ECMA-376 part 1, 18.2.27). */
-function placeOfNames(text: string): number {
-  const before = ["sheets", "functionGroups", "externalReferences"];
-  return (
-    childrenOf(text)
-      .filter(({ name }) => before.includes(name))
-      .at(-1)?.end ?? 0
-  );
 }
 
 /**

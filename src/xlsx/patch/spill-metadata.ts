@@ -2,19 +2,8 @@
  * metadata.xml, which says of a formula that its answer spills: cells name the place of this in a list there
  * (ECMA-376 part 1, 18.9; [MS-XLSX] 2.2.4.3 for the property of dynamic arrays).
  */
-import {
-  childrenOf,
-  prefixAt,
-  type Replacement,
-  replaced,
-  type Span,
-  TagScanner,
-  valueIn,
-  withAttribute,
-} from "./tag-scanner";
-
-export const metadataType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheetMetadata+xml";
-export const metadataRelation = "http://schemas.openxmlformats.org/officeDocument/2006/relationships/sheetMetadata";
+import { grown, placed } from "./growing-lists";
+import { childrenOf, prefixAt, type Replacement, replaced, type Span, TagScanner, valueIn } from "./tag-scanner";
 
 const namespace = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const arrays = "http://schemas.microsoft.com/office/spreadsheetml/2017/dynamicarray";
@@ -57,12 +46,8 @@ export function spillMetadata(text: string | undefined): SpillMetadata {
   const replacements: Replacement[] = [];
   const append = (name: string, item: string) => {
     const span = list(name);
-    if (span) replacements.push(...appended(text, span, item, `${x}${name}`));
-    else {
-      const behind = lists.find((each) => listOrder.indexOf(each.name) > listOrder.indexOf(name));
-      const at = behind?.start ?? text.lastIndexOf("</");
-      replacements.push({ start: at, end: at, text: `<${x}${name} count="1">${item}</${x}${name}>` });
-    }
+    if (span) replacements.push(...grown(text, span, item, itemsOf(span).length + 1, `${x}${name}`));
+    else replacements.push(placed(text, name, `<${x}${name} count="1">${item}</${x}${name}>`, listOrder));
   };
   if (known === 0) {
     append(
@@ -71,29 +56,13 @@ export function spillMetadata(text: string | undefined): SpillMetadata {
     );
   }
   // One list for each type: no type had one of this name.
-  const behind = lists.find((each) => listOrder.indexOf(each.name) > listOrder.indexOf("futureMetadata"));
-  const at = behind?.start ?? text.lastIndexOf("</");
   const hasFuture = lists.some((each) => each.name === "futureMetadata" && valueIn(tagOf(each), "name") === "XLDAPR");
   if (!hasFuture) {
     const property = `<xda:dynamicArrayProperties xmlns:xda="${arrays}" fDynamic="1" fCollapsed="0"/>`;
     const ext = `<${x}ext uri="${propertyId}">${property}</${x}ext>`;
-    replacements.push({
-      start: at,
-      end: at,
-      text: `<${x}futureMetadata name="XLDAPR" count="1"><${x}bk><${x}extLst>${ext}</${x}extLst></${x}bk></${x}futureMetadata>`,
-    });
+    const future = `<${x}futureMetadata name="XLDAPR" count="1"><${x}bk><${x}extLst>${ext}</${x}extLst></${x}bk></${x}futureMetadata>`;
+    replacements.push(placed(text, "futureMetadata", future, listOrder));
   }
   append("cellMetadata", `<${x}bk><${x}rc t="${type}" v="0"/></${x}bk>`);
   return { number: cells.length + 1, changed: replaced(text, replacements) };
-}
-
-function appended(text: string, { start, end, inside, insideEnd }: Span, item: string, name: string): Replacement[] {
-  const isEmpty = inside === end;
-  const count = isEmpty ? 1 : childrenOf(text, { start, end, inside, insideEnd, name }).length + 1;
-  const tag = withAttribute(text.slice(start, inside), "count", String(count));
-  if (isEmpty) return [{ start, end, text: `${tag.replace(/\s*\/>$/, ">")}${item}</${name}>` }];
-  return [
-    { start, end: inside, text: tag },
-    { start: insideEnd, end: insideEnd, text: item },
-  ];
 }

@@ -1,6 +1,7 @@
 /** styles.xml with the looks that it does not have yet: put behind the others, so that no number changes. */
 import type { Style } from "../../workbook/workbook";
 import { builtInFormats } from "../read/number-formats";
+import { grown, placed } from "./growing-lists";
 import {
   childrenOf,
   inAttribute,
@@ -96,15 +97,8 @@ export class StylesPatch {
       if (change && "text" in change) missing.push({ name, text: change.text });
       else if (change) replacements.push(...change);
     }
-    for (const { name, text } of missing) replacements.push(this.#placed(name, text));
+    for (const { name, text } of missing) replacements.push(placed(this.#text, name, text, listOrder));
     return replacements.length > 0 ? replaced(this.#text, replacements) : undefined;
-  }
-
-  /** A list that the part does not have yet, before the first one that comes behind it. */
-  #placed(name: string, text: string): Replacement {
-    const behind = childrenOf(this.#text).find((list) => listOrder.indexOf(list.name) > listOrder.indexOf(name));
-    const at = behind?.start ?? this.#text.lastIndexOf("</");
-    return { start: at, end: at, text };
   }
 
   #list(name: string): ItemList {
@@ -178,14 +172,14 @@ export class StylesPatch {
 /** The items of a list, and those that are to come behind them. */
 class ItemList {
   readonly items: string[];
+  readonly #text: string;
   readonly #span: Span | undefined;
-  readonly #tag: string;
   readonly #had: number;
   readonly #numbers = new Map<string, number>();
 
   constructor(text: string, span: Span | undefined) {
+    this.#text = text;
     this.#span = span;
-    this.#tag = span ? text.slice(span.start, span.inside) : "";
     this.items = span ? childrenOf(text, span).map(({ start, end }) => text.slice(start, end)) : [];
     this.#had = this.items.length;
     this.items.forEach((item, index) => {
@@ -206,17 +200,9 @@ class ItemList {
   written(name: string): readonly Replacement[] | { readonly text: string } | undefined {
     const added = this.items.slice(this.#had).join("");
     if (added === "") return undefined;
-    const count = String(this.items.length);
+    const count = this.items.length;
     if (!this.#span) return { text: `<${name} count="${count}">${added}</${name}>` };
-    const { start, end, inside, insideEnd } = this.#span;
-    const isEmpty = inside === end;
-    const open = withAttribute(isEmpty ? this.#tag.replace(/\s*\/>$/, ">") : this.#tag, "count", count);
-    return isEmpty
-      ? [{ start, end, text: `${open}${added}</${name}>` }]
-      : [
-          { start, end: inside, text: open },
-          { start: insideEnd, end: insideEnd, text: added },
-        ];
+    return grown(this.#text, this.#span, added, count, name);
   }
 }
 
