@@ -1,13 +1,13 @@
 import { bind } from "../cells/bind";
 import { CellError, type Grid } from "../cells/values";
-import { dayPlan } from "../core/time/day-plan";
+import { dayPlan, mostFirings } from "../core/time/day-plan";
 import { column } from "./season-rows";
 import { type Comparison, sideBySide } from "./side-by-side";
 
 const plan = bind(dayPlan);
 const minutes = (count: number): number => count / 1440;
 
-/** 500 firings, the most that a call takes: 100 charges of five rounds in three pans, with rests and a break at noon. */
+/** The most firings that a call takes: 100 charges of five rounds in three pans, with rests and a break at noon. */
 const day: readonly unknown[] = [
   minutes(360),
   100,
@@ -20,8 +20,6 @@ const day: readonly unknown[] = [
 
 /** The whole day, as a cell gets it. */
 export const plannedDay = (): Grid => plan(...day);
-
-const mostFirings = 500;
 
 /** The rows of the firings alone; throws unless the whole day was planned. */
 export function firingsOf(answer: Grid): Grid {

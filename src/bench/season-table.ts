@@ -1,12 +1,13 @@
 import { op, table } from "arquero";
 import { bind } from "../cells/bind";
 import { seasonTable } from "../core/season/season-table";
+import { sheetRows } from "../workbook/sheet-size";
 import { steadyTime } from "./rows-of-cells";
 import { column, type SeasonRows, seasonRows } from "./season-rows";
 import { type Comparison, sideBySide } from "./side-by-side";
 
 /** As many rows as a worksheet has below a heading. */
-const wholeSheet = 1_048_575;
+const wholeSheet = sheetRows - 1;
 export const groupCount = 40;
 
 const call = bind(seasonTable);

@@ -1,16 +1,15 @@
 import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { dirname, join, resolve as resolvePath } from "node:path";
-import { fileURLToPath } from "node:url";
+import { join } from "node:path";
 import { catalogue } from "../core/catalogue";
 import { escaped } from "../generate/blocks";
 import { functionsJson } from "../generate/functions-json";
 import { bundlePage } from "./bundle-pages";
 import { bundleFunctions } from "./bundle-script";
 import { packagesOf } from "./bundled-packages";
+import { project } from "./folders";
 import { writeFunctionSite } from "./function-site";
 import { officeOrigin } from "./page-policy";
 
-const project = resolvePath(dirname(fileURLToPath(import.meta.url)), "../..");
 const source = (...path: string[]): string => join(project, "src", ...path);
 
 /** The address that manifest.xml at the root holds. */

@@ -1,5 +1,9 @@
 import { readdirSync } from "node:fs";
-import { join, relative, sep } from "node:path";
+import { dirname, join, relative, resolve, sep } from "node:path";
+import { fileURLToPath } from "node:url";
+
+/** The folder of the project, from wherever a command is given. */
+export const project = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
 
 /** Where `npm run build` writes: what is copied to a host, and nothing else. */
 export const siteFolder = (project: string): string => join(project, "dist", "site");

@@ -1,14 +1,14 @@
 import { cpSync, mkdirSync, writeFileSync } from "node:fs";
-import { dirname, join, resolve } from "node:path";
-import { fileURLToPath } from "node:url";
+import { join } from "node:path";
 import { catalogue } from "../core/catalogue";
 import { asHtml } from "../generate/blocks";
 import { functionPages } from "../generate/function-pages";
 import { howSurePage, pictureOf } from "../generate/how-sure-page";
 import { measuredStudies } from "../generate/measured";
 import { picture } from "../generate/picture";
+import { project } from "./folders";
 
-const source = resolve(dirname(fileURLToPath(import.meta.url)), "..");
+const source = join(project, "src");
 const style = join(source, "generate/page.css");
 
 /**
@@ -18,7 +18,7 @@ const style = join(source, "generate/page.css");
 export function writeFunctionSite(folder: string): void {
   const docs = join(folder, "docs", "functions");
   mkdirSync(docs, { recursive: true });
-  const studies = measuredStudies(resolve(source, ".."));
+  const studies = measuredStudies(project);
   for (const functionPage of functionPages(catalogue, studies)) {
     writeFileSync(join(docs, `${functionPage.name}.html`), asHtml(functionPage));
   }

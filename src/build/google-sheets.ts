@@ -1,14 +1,13 @@
 import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { dirname, join, resolve } from "node:path";
-import { fileURLToPath } from "node:url";
+import { join } from "node:path";
 import { marked } from "marked";
 import { catalogue } from "../core/catalogue";
 import { htmlDocument } from "../generate/blocks";
 import { sheetDeclarations } from "../generate/sheet-declarations";
 import { functionsScript } from "./bundle-script";
+import { project } from "./folders";
 import { unfitWords } from "./plain-script";
 
-const project = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
 const text = (file: string): string => readFileSync(join(project, file), "utf8");
 
 export const sheetsScript = "tea-mass-balance.js";

@@ -1,17 +1,15 @@
 import { createHash } from "node:crypto";
 import { cp, readFile, writeFile } from "node:fs/promises";
-import { dirname, join, resolve } from "node:path";
-import { fileURLToPath } from "node:url";
+import { join } from "node:path";
 import { build } from "esbuild";
 import { escaped } from "../generate/blocks";
 import { firstPhone } from "../words/in-every-language/phone";
 import { languageIds, languages } from "../words/languages";
 import { bundlePage } from "./bundle-pages";
 import { packagesOf } from "./bundled-packages";
-import { filesIn } from "./folders";
+import { filesIn, project } from "./folders";
 import { phonePolicy } from "./page-policy";
 
-const project = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
 const source = (...path: string[]): string => join(project, "src/pages", ...path);
 
 /** The icons that the page is installed with, in pixels; the last one only where a phone asks for it by its name. */

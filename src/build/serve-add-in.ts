@@ -1,17 +1,9 @@
 import { readFileSync } from "node:fs";
 import { createServer, type Server } from "node:https";
-import { extname, join } from "node:path";
+import { join } from "node:path";
 import type { Certificate } from "./certificate";
 import { filesIn } from "./folders";
-
-const kinds: Readonly<Record<string, string>> = {
-  ".css": "text/css; charset=utf-8",
-  ".html": "text/html; charset=utf-8",
-  ".js": "text/javascript; charset=utf-8",
-  ".json": "application/json; charset=utf-8",
-  ".png": "image/png",
-  ".xml": "application/xml; charset=utf-8",
-};
+import { kindOf } from "./kinds-of-files";
 
 /**
  * Serves a built add-in over https to this computer alone. The files are read once: an address that is no file of
@@ -30,7 +22,7 @@ export function serveAddIn(folder: string, { key, chain }: Certificate, port: nu
     const path = new URL(request.url ?? "/", "https://localhost").pathname;
     const body = files.get(path);
     if (body === undefined) return void response.writeHead(404, headers).end("There is no such page.\n");
-    response.writeHead(200, { ...headers, "content-type": kinds[extname(path)] ?? "text/plain; charset=utf-8" });
+    response.writeHead(200, { ...headers, "content-type": kindOf(path) ?? "text/plain; charset=utf-8" });
     response.end(request.method === "HEAD" ? undefined : body);
   });
   return new Promise((done, failed) => {

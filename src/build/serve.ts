@@ -2,10 +2,11 @@ import { createReadStream } from "node:fs";
 import { readFile, stat } from "node:fs/promises";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
-import { extname, join, resolve, sep } from "node:path";
+import { join, resolve, sep } from "node:path";
 import { promisify } from "node:util";
 import { brotliCompress, constants } from "node:zlib";
 import { phoneFolder } from "./folders";
+import { kindOf } from "./kinds-of-files";
 import { pagePolicy, phonePolicy } from "./page-policy";
 
 /** Only this computer can reach the page. */
@@ -13,20 +14,6 @@ const host = "127.0.0.1";
 
 /** Tells a page of our own from another program at the same port. */
 export const serverName = "tea-mass-balance";
-
-const kinds: Readonly<Record<string, string>> = {
-  ".css": "text/css; charset=utf-8",
-  ".html": "text/html; charset=utf-8",
-  ".js": "text/javascript; charset=utf-8",
-  ".json": "application/json; charset=utf-8",
-  ".png": "image/png",
-  ".svg": "image/svg+xml",
-  ".ttf": "font/ttf",
-  ".wasm": "application/wasm",
-  ".webmanifest": "application/manifest+json",
-  ".woff2": "font/woff2",
-  ".xlsx": "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
-};
 
 /** The bundler writes a hash of the content into the name: the browser may keep the file, and what it compiled of it. */
 const isNamedByContent = /\.(?:[0-9a-f]{8}|[0-9A-Z]{8})\.\w+$/;
@@ -78,7 +65,7 @@ async function answer(
   const packed = /\bbr\b/.test(String(request.headers["accept-encoding"])) ? await compressed(file.path) : undefined;
   const counts = policy ?? (url.startsWith(`${path}${phoneFolder}/`) ? phonePolicy : pagePolicy);
   response.writeHead(200, {
-    "content-type": kinds[extname(file.path)] ?? "application/octet-stream",
+    "content-type": kindOf(file.path) ?? "application/octet-stream",
     "content-length": packed?.length ?? file.size,
     ...(isWorthCompressing(file.path) && { vary: "accept-encoding" }),
     ...(packed && { "content-encoding": "br" }),

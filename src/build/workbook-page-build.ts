@@ -1,17 +1,14 @@
 import { createHash } from "node:crypto";
 import { existsSync } from "node:fs";
 import { readdir, readFile, rm, writeFile } from "node:fs/promises";
-import { dirname, join, resolve, sep } from "node:path";
-import { fileURLToPath } from "node:url";
+import { join, sep } from "node:path";
 import { escaped } from "../generate/blocks";
 import { bundlePage } from "./bundle-pages";
 import { packagesOf } from "./bundled-packages";
-import { phoneFolder } from "./folders";
+import { phoneFolder, project } from "./folders";
 import { writeFunctionSite } from "./function-site";
 import { pagePolicy } from "./page-policy";
 import { buildPhonePage } from "./phone-page-build";
-
-const project = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
 
 /** Whatever a change of makes another page. */
 const sources = ["package-lock.json", "sample-workbooks", "src"];

@@ -5,20 +5,13 @@ import { namespace } from "../core/namespace";
 import { type WithoutAddIn, withAddInFunctions, withNamedFunctions } from "../xlsx/named-functions";
 import { Refusal } from "../xlsx/refusal";
 import { booksAt } from "./files-in";
-import { optionsIn, usage } from "./names/options";
+import { type Options, optionsIn, usage } from "./names/options";
 import { stampOf, writeInPlace, writeWhole } from "./recalc/in-place";
+import { withOptions } from "./with-options";
 
-function main(given: readonly string[]): number {
-  const options = optionsIn(given);
-  if (typeof options === "string") {
-    console.error(options);
-    return 2;
-  }
-  const { help, paths, out, back, backup } = options;
-  if (help) {
-    console.log(usage);
-    return 0;
-  }
+const main = (given: readonly string[]): number => withOptions(optionsIn(given), usage, work);
+
+function work({ paths, out, back, backup }: Options): number {
   const files = booksAt(paths);
   if (typeof files === "string" || (files.length > 1 && out !== undefined)) {
     console.error(typeof files === "string" ? files : "--out is for one file; got several");

@@ -6,17 +6,11 @@ import { stampOf, writeInPlace, writeWhole } from "./recalc/in-place";
 import { type Options, optionsIn, usage } from "./recalc/options";
 import { type Recalculated, recalculated } from "./recalc/recalculated";
 import { report } from "./recalc/report";
+import { withOptions } from "./with-options";
 
-async function main(given: readonly string[]): Promise<number> {
-  const options = optionsIn(given);
-  if (typeof options === "string") {
-    console.error(options);
-    return 2;
-  }
-  if (options.help) {
-    console.log(usage);
-    return 0;
-  }
+const main = async (given: readonly string[]): Promise<number> => withOptions(optionsIn(given), usage, work);
+
+async function work(options: Options): Promise<number> {
   const files = booksAt(options.paths);
   const why = typeof files === "string" ? files : whyNotTogether(files, options);
   if (typeof files === "string" || why !== undefined) {

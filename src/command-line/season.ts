@@ -16,17 +16,11 @@ import { report } from "./season/report";
 import { type Season, SeasonOfBooks } from "./season/season";
 import { mostLots, seasonWorkbook } from "./season/season-workbook";
 import { namesPlots, plotOf, tableBy } from "./season/tables";
+import { withOptions } from "./with-options";
 
-async function main(given: readonly string[]): Promise<number> {
-  const options = optionsIn(given);
-  if (typeof options === "string") {
-    console.error(options);
-    return 2;
-  }
-  if (options.help) {
-    console.log(usage);
-    return 0;
-  }
+const main = async (given: readonly string[]): Promise<number> => withOptions(optionsIn(given), usage, work);
+
+async function work(options: Options): Promise<number> {
   const found = booksAt(options.paths);
   const files = typeof found === "string" ? [] : onceEach(found, options);
   if (files.length === 0) {

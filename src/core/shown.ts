@@ -1,4 +1,6 @@
 /** How a value reads in a message, in whatever language. */
+
+import { dayZero, millisecondsInDay, wholeSeconds } from "./days";
 import type { Quantity } from "./quantities";
 import { isSheetError } from "./sheet-error";
 
@@ -55,7 +57,7 @@ export function span(seconds: number): string {
  * shows until it is over, as on a clock and in a cell: 13:04:59 is 13:04.
  */
 export function shownTime(days: number, { kind }: Quantity): string {
-  const minutes = Math.floor(Math.round(days * 86_400) / 60);
+  const minutes = Math.floor(wholeSeconds(days) / 60);
   const hours = Math.floor(minutes / 60);
   const shown = kind === "time of day" ? String(hours % 24).padStart(2, "0") : hours;
   return `${shown}:${String(minutes % 60).padStart(2, "0")}`;
@@ -63,4 +65,4 @@ export function shownTime(days: number, { kind }: Quantity): string {
 
 /** The day of a date or a moment as ISO 8601 writes it, 2024-04-05; the spreadsheet counts days from the last of 1899. */
 export const shownDay = (days: number): string =>
-  new Date(Date.UTC(1899, 11, 30) + Math.floor(days) * 86_400_000).toISOString().slice(0, 10);
+  new Date(dayZero + Math.floor(days) * millisecondsInDay).toISOString().slice(0, 10);

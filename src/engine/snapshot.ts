@@ -16,6 +16,7 @@ import {
 } from "@univerjs/core";
 import { LexerTreeBuilder } from "@univerjs/engine-formula";
 import { AreaIndex } from "../workbook/area-index";
+import { pixelsOfCharacters, pixelsOfPoints, pixelsPerCharacter } from "../workbook/sizes";
 import { type TableColumns, tablesIn, withAddresses } from "../workbook/table-references";
 import {
   type Area,
@@ -357,11 +358,8 @@ const areaOfRange = ({ startRow, startColumn, endRow, endColumn }: IRange): Area
   columns: endColumn - startColumn + 1,
 });
 
-// The engine counts pixels: a character is 7 of them, a point four thirds. Rounding loses a little,
-// so the exact size goes along, and holds until someone drags the column or row to another.
-const pixelsOfCharacters = (width: number): number => Math.round(width * 7);
-const pixelsOfPoints = (height: number): number => Math.round((height * 4) / 3);
-
+// The engine counts pixels. Rounding loses a little, so the exact size goes along, and holds until someone drags the
+// column or row to another.
 const columnDataOf = (width: number): Partial<IColumnData> => ({ w: pixelsOfCharacters(width), custom: { width } });
 const rowDataOf = (height: number): Partial<IRowData> => ({ h: pixelsOfPoints(height), ia: 0, custom: { height } });
 
@@ -381,7 +379,7 @@ const hiddenIn = (data: Readonly<Record<number, Partial<IRowData | IColumnData>>
 function characters({ w, custom }: Partial<IColumnData>): number | undefined {
   if (w === undefined) return undefined;
   const exact = custom?.width as number | undefined;
-  return exact !== undefined && pixelsOfCharacters(exact) === w ? exact : w / 7;
+  return exact !== undefined && pixelsOfCharacters(exact) === w ? exact : w / pixelsPerCharacter;
 }
 
 function points({ h, custom }: Partial<IRowData>): number | undefined {

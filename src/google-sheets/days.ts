@@ -2,13 +2,11 @@
  * Google hands a cell that shows a date, a time or a duration over as a moment. The functions count as a sheet does: in
  * days since 30 December 1899, by the sheet's own clock.
  */
+import { dayZero, millisecondsInDay } from "../core/days";
 
 /** What Google's script engine offers to a function in a cell, as far as it is asked for here. */
 declare const SpreadsheetApp: { getActive(): { getSpreadsheetTimeZone(): string } };
 declare const Utilities: { formatDate(moment: Date, timeZone: string, format: string): string };
-
-const day = 86_400_000;
-const dayZero = Date.UTC(1899, 11, 30);
 
 /** What the sheet's clock shows at a moment, in milliseconds as if it were a clock in UTC. */
 type Clock = (moment: number) => number;
@@ -18,7 +16,7 @@ export function daysByTheSheet(): (date: Date) => number {
   let clock: Clock | undefined;
   return (date) => {
     clock = clock ?? (typeof SpreadsheetApp === "undefined" ? ownClock : clockOfTheSheet());
-    return (clock(date.getTime()) - dayZero) / day;
+    return (clock(date.getTime()) - dayZero) / millisecondsInDay;
   };
 }
 
@@ -54,8 +52,8 @@ function clockOfTheSheet(): Clock {
     return ahead;
   };
   return (moment) => {
-    const morning = Math.floor(moment / day) * day;
+    const morning = Math.floor(moment / millisecondsInDay) * millisecondsInDay;
     const ahead = aheadOfUtc(morning);
-    return moment + (ahead === aheadOfUtc(morning + day) ? ahead : aheadOfUtc(moment));
+    return moment + (ahead === aheadOfUtc(morning + millisecondsInDay) ? ahead : aheadOfUtc(moment));
   };
 }

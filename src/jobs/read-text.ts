@@ -1,4 +1,5 @@
 import { typedNumbers } from "../cells/typed-number";
+import { secondsInDay } from "../core/days";
 import type { Parameter } from "../core/define";
 import { isInPercent, isTime, isWeight, type Quantity } from "../core/quantities";
 import type { Hint } from "../core/refusals";
@@ -95,7 +96,7 @@ function unitNamed(name: string): { readonly unit: NamedUnit } | { readonly refu
 /** Hours and minutes as the share of a day. More than a day is written as hours. */
 function timeOf(typed: string, { kind }: Quantity): number | Understood {
   const time = typedTime(typed, kind === "time of day");
-  if ("seconds" in time) return time.seconds / 86_400;
+  if ("seconds" in time) return time.seconds / secondsInDay;
   return time.readings.length > 0 ? asks(typed, time.readings) : problem((m) => m.problems.notTime(typed));
 }
 

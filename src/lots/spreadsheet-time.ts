@@ -1,14 +1,11 @@
-const millisecondsInDay = 86_400_000;
-
-/** Day 0 of a spreadsheet, as the 60 that never was makes it. */
-const dayZero = Date.UTC(1899, 11, 30);
+import { dayZero, millisecondsInDay, secondsInDay, wholeSeconds } from "../core/days";
 
 /** A moment by the phone's clock as a spreadsheet counts it, in days, to the whole second. */
 export function spreadsheetTime(moment: number): number {
   const at = new Date(moment);
   const day = Date.UTC(at.getFullYear(), at.getMonth(), at.getDate());
   const seconds = at.getHours() * 3600 + at.getMinutes() * 60 + at.getSeconds();
-  return (day - dayZero) / millisecondsInDay + seconds / 86_400;
+  return (day - dayZero) / millisecondsInDay + seconds / secondsInDay;
 }
 
 /**
@@ -18,7 +15,7 @@ export function spreadsheetTime(moment: number): number {
 export function momentNear(typed: number, first: number, time: number): number {
   const at = new Date(typed);
   const on = (day: number, days: number): number =>
-    new Date(at.getFullYear(), at.getMonth(), at.getDate() + day, 0, 0, Math.round(days * 86_400)).getTime();
+    new Date(at.getFullYear(), at.getMonth(), at.getDate() + day, 0, 0, wholeSeconds(days)).getTime();
   const [nearest = 0] = [0, -1, 1].sort(
     (one, other) => Math.abs(on(one, first) - typed) - Math.abs(on(other, first) - typed),
   );

@@ -1,10 +1,7 @@
+import { heading, ink, quiet, tint } from "../workbook/colours";
 import type { Style } from "../workbook/workbook";
 
 /** The styles that the sample books share: what is typed is tinted, what is worked out is plain. */
-const ink = "#24312a";
-const quiet = "#66726a";
-const heading = "#2e5e4e";
-
 export const title: Style = { bold: true, size: 16, color: heading };
 export const remark: Style = { color: quiet, italic: true };
 export const section: Style = { bold: true, size: 12, color: heading, border: "bottom" };
@@ -19,7 +16,7 @@ export const answer: Style = { bold: true, color: ink };
 /** Yours to type in. */
 export const input = (format?: string): Style => ({
   color: ink,
-  fill: "#f7efd3",
+  fill: tint,
   border: "thin",
   align: format === undefined ? "left" : "right",
   ...(format === undefined ? {} : { format }),

@@ -2,7 +2,7 @@
 import { addressOf, areaOf } from "../workbook/addresses";
 import { isErrorAnswer } from "../workbook/workbook";
 import { cellsIn, rangesIn } from "./formula-forms";
-import type { At } from "./headed-cells";
+import { type At, keyOf } from "./headed-cells";
 import type { TeaFormula } from "./known-cell";
 import type { KnownSheet } from "./known-sheet";
 import { meantAsNumber } from "./meant-as-number";
@@ -20,7 +20,7 @@ export interface ErrorCause extends At {
 
 export function errorCauses(sheet: KnownSheet): ErrorCause[] {
   const search = new Search(sheet);
-  const groups = new Map<string, { readonly cause: At; readonly shown: At[] }>();
+  const groups = new Map<number, { readonly cause: At; readonly shown: At[] }>();
   for (const at of search.errors) {
     const cause = search.causeOf(at);
     const group = groups.get(keyOf(cause)) ?? { cause, shown: [] };
@@ -48,9 +48,9 @@ export const followersInDetails = ({ followers }: ErrorCause): Readonly<Record<s
 class Search {
   readonly errors: readonly At[];
   readonly #sheet: KnownSheet;
-  readonly #isError: ReadonlySet<string>;
-  readonly #ours: ReadonlyMap<string, TeaFormula>;
-  readonly #known = new Map<string, At>();
+  readonly #isError: ReadonlySet<number>;
+  readonly #ours: ReadonlyMap<number, TeaFormula>;
+  readonly #known = new Map<number, At>();
 
   constructor(sheet: KnownSheet) {
     const { area, formulas } = sheet;
@@ -93,7 +93,7 @@ class Search {
   }
 
   /** Where a text was typed, also when formulas pass it on as it is. */
-  #typed(at: At, seen: Set<string>): At | undefined {
+  #typed(at: At, seen: Set<number>): At | undefined {
     const value = this.#sheet.valueAt(at);
     if (typeof value !== "string" || value === "" || isErrorAnswer(value) || seen.has(keyOf(at))) return undefined;
     if (this.#sheet.isSpilled(at)) return undefined;
@@ -132,5 +132,3 @@ class Search {
     );
   }
 }
-
-const keyOf = ({ row, column }: At): string => `${row} ${column}`;

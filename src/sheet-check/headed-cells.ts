@@ -1,4 +1,5 @@
 import type { CellContent, ReadArea } from "../host/workbook-host";
+import { placeNumber } from "../workbook/sheet-size";
 import { isDateFormat } from "./formats";
 import { isWords, meantAsNumber } from "./meant-as-number";
 import { isReading, isWeight, type Role, type RoleOf, roleOfHeading, saysWeight } from "./roles";
@@ -10,6 +11,9 @@ export interface At {
   readonly row: number;
   readonly column: number;
 }
+
+/** What tells the cells of a sheet apart. */
+export const keyOf = ({ row, column }: At): number => placeNumber(row, column);
 
 /** A cell whose kind is written down: over its column, or at its left. */
 export interface HeadedCell extends At {
@@ -61,7 +65,7 @@ export function headedCells(area: ReadArea, isSpilled: (at: At) => boolean, look
 }
 
 class HeadedSheet {
-  readonly found = new Map<string, HeadedCell>();
+  readonly found = new Map<number, HeadedCell>();
   readonly #area: ReadArea;
   readonly #isSpilled: (at: At) => boolean;
   readonly #roleOf: RoleOf;
@@ -69,7 +73,7 @@ class HeadedSheet {
   readonly #kinds: ReturnType<typeof rowKinds>;
   readonly #isHeadingRow: readonly boolean[];
   /** What stands over a cell, a word or not. */
-  readonly #over = new Map<string, Heading>();
+  readonly #over = new Map<number, Heading>();
 
   constructor(area: ReadArea, isSpilled: (at: At) => boolean, { roleOf, keepsWords }: Looking) {
     this.#area = area;
@@ -258,5 +262,3 @@ class HeadedSheet {
 
   #unitOfFormat = (down: number, right: number) => unitInFormat(this.#area.formats[down]?.[right] ?? "");
 }
-
-const keyOf = ({ row, column }: At): string => `${row} ${column}`;

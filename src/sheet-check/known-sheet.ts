@@ -2,10 +2,11 @@ import { mayCallOurs } from "../core/describe";
 import type { Entry } from "../core/entry";
 import type { CellContent, ReadArea } from "../host/workbook-host";
 import { areaWithin, partsOf } from "../workbook/references";
+import { placeOfNumber } from "../workbook/sheet-size";
 import type { Area } from "../workbook/workbook";
 import { formulaReading, type TeaCall } from "../working/formula-reading";
 import { dryingLists } from "./drying-lists";
-import { type At, headedCells } from "./headed-cells";
+import { type At, headedCells, keyOf } from "./headed-cells";
 import type { KnownCell, TeaFormula } from "./known-cell";
 import { type Airing, airingsOf, grouped, type Lot, lotsOf } from "./lots";
 import { type Role, roleOfParameter } from "./roles";
@@ -29,9 +30,6 @@ export interface KnownSheet {
   readonly isSpilled: (at: At) => boolean;
 }
 
-const widest = 16_384;
-const keyOf = ({ row, column }: At): number => row * widest + column;
-
 export function knownSheet(area: ReadArea, catalogue: readonly Entry[], spills: readonly Area[]): KnownSheet {
   const valueAt = ({ row, column }: At): CellContent => area.values[row - area.row]?.[column - area.column] ?? "";
   const formulaAt = ({ row, column }: At): string => area.formulas[row - area.row]?.[column - area.column] ?? "";
@@ -49,7 +47,7 @@ export function knownSheet(area: ReadArea, catalogue: readonly Entry[], spills: 
   };
   for (const cell of headedCells(area, isSpilled)) known.set(keyOf(cell), { ...cell, ...asFound(cell, cell.heading) });
   for (const [key, { role, series }] of fed) {
-    const at = { row: Math.floor(key / widest), column: key % widest };
+    const at = placeOfNumber(key);
     if (known.has(key) || isSpilled(at)) continue;
     const found = { ...at, ...asFound(at), role, unit: unitInFormat(formatAt(at)), series };
     known.set(key, { ...found, heading: undefined, headingRow: undefined });

@@ -17,8 +17,8 @@ export interface Airing {
   readonly after: KnownCell;
 }
 
-/** So many rows below its fresh weight a form may still be about the same lot. */
-const longestForm = 12;
+/** So many rows from its fresh weight a form may still be about the same lot. */
+export const longestForm = 12;
 
 /** Lots by the rows of a book, by forms with their labels at the left, and by the functions that take both weights. */
 export function lotsOf(

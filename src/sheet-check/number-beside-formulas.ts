@@ -1,5 +1,5 @@
 import { cellsIn, formByWords, relativeForm } from "./formula-forms";
-import type { At } from "./headed-cells";
+import { type At, keyOf } from "./headed-cells";
 import type { KnownSheet } from "./known-sheet";
 import { rowKinds } from "./row-kinds";
 
@@ -31,7 +31,7 @@ class FormulaView {
   readonly #sheet: KnownSheet;
   readonly #kinds: ReturnType<typeof rowKinds>;
   /** The cells that a formula of the sheet names one by one. */
-  readonly #read = new Set<string>();
+  readonly #read = new Set<number>();
   readonly #rows: readonly number[];
   readonly #columns: readonly number[];
   /** Of each cell the form of its formula, relative to its place, and "" where it has none: asked for again and again. */
@@ -214,8 +214,6 @@ const formAt = (sheet: KnownSheet, at: At): string => {
   const formula = sheet.isSpilled(at) ? "" : sheet.formulaAt(at);
   return formula === "" ? "" : relativeForm(formula, at);
 };
-
-const keyOf = ({ row, column }: At): string => `${row} ${column}`;
 
 /** The cells that a formula would read from its new place; those with a fixed row are the same for both and left out. */
 const movedCells = (formula: string, from: At, to: At): At[] =>

@@ -9,6 +9,9 @@ export function columnName(column: number): string {
 
 export const addressOf = (row: number, column: number): string => `${columnName(column)}${row + 1}`;
 
+/** `$B$4` for `B4`. */
+export const fixed = (address: string): string => address.replace(/([A-Z]+)(\d+)/, "$$$1$$$2");
+
 /** `B4` or `$B$4`. Throws for anything else. */
 export function placeOf(address: string): { row: number; column: number } {
   const [, letters, digits] = /^\$?([A-Z]{1,3})\$?([1-9]\d*)$/i.exec(address.trim()) ?? [];

@@ -1,5 +1,5 @@
 /** Where tables, charts and pages stand after rows or columns were put in or taken out, as references in formulas do. */
-import { addressOf } from "./addresses";
+import { addressOf, fixed } from "./addresses";
 import { areaWithin, partsOf, sheetInFormula } from "./references";
 import type { Area, Chart, PageSetup, Sheet } from "./workbook";
 
@@ -73,5 +73,3 @@ function movedRange(range: string, ownSheet: string, shift: Shift): string | und
   const last = fixed(addressOf(moved.row + moved.rows - 1, moved.column + moved.columns - 1));
   return `${sheetInFormula(sheet)}!${first === last ? first : `${first}:${last}`}`;
 }
-
-const fixed = (address: string): string => address.replace(/([A-Z]+)(\d+)/, "$$$1$$$2");

@@ -2,12 +2,12 @@
 import type { Area, Sheet } from "./workbook";
 
 /** A digit of the usual font: what a character of width means. */
-const pixelsPerCharacter = 7;
+export const pixelsPerCharacter = 7;
 export const defaultRowPixels = 20;
 export const defaultColumnPixels = 64;
 
 export const pixelsOfCharacters = (width: number): number => Math.round(width * pixelsPerCharacter);
-const pixelsOfPoints = (height: number): number => Math.round((height * 4) / 3);
+export const pixelsOfPoints = (height: number): number => Math.round((height * 4) / 3);
 
 /** The size of an area of cells. */
 export function pixelsOf({ columnWidths, rowHeights }: Sheet, area: Area): { width: number; height: number } {

@@ -1,5 +1,6 @@
 import type * as Library from "wasm-xlsxwriter";
 import { areaWithin, partsOf } from "../workbook/references";
+import { sheetColumns, sheetRows } from "../workbook/sheet-size";
 import { pixelsOf } from "../workbook/sizes";
 import type { Chart, ChartAxis, ChartSeries, Sheet } from "../workbook/workbook";
 import type { SpreadsheetWriter } from "./spreadsheet-writer";
@@ -43,7 +44,7 @@ function seriesOf(writer: SpreadsheetWriter, chart: Chart, series: ChartSeries, 
 /** The library reads a range from a text as well, but not a sheet's name with an apostrophe in it. */
 function rangeOf({ ChartRange }: SpreadsheetWriter, written: string): Library.ChartRange {
   const { sheet, cells } = partsOf(written);
-  const area = areaWithin(cells, { rows: 1_048_576, columns: 16_384 });
+  const area = areaWithin(cells, { rows: sheetRows, columns: sheetColumns });
   if (sheet === undefined || !area) return ChartRange.newFromString(written);
   const { row, column, rows, columns } = area;
   return ChartRange.newFromRange(sheet, row, column, row + rows - 1, column + columns - 1);

@@ -1,10 +1,10 @@
+import { minutesInDay } from "../../core/days";
 import { dryingTime } from "../../core/time/drying-time";
 import { counted, inWords, mean, share } from "../columns";
 import type { Situation, Study } from "../study";
 
 /** A charge of the last drying: what it weighs, what it should weigh, where it would end, and its dry matter. */
 const [start, target, end, dry] = [420, 265.3, 258.5, 252] as const;
-const minutesInDay = 1440;
 /** How a weighing scatters, in grams: a basket that swings, a scale of half a gram. */
 const scatter = 0.5;
 

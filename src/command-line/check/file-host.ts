@@ -2,6 +2,7 @@
 import { HostProblem } from "../../host/host-problem";
 import type { CellContent, CellPlace, ReadArea, WorkbookReader } from "../../host/workbook-host";
 import { areaWithin, partsOf } from "../../workbook/references";
+import { placeNumber } from "../../workbook/sheet-size";
 import type { Area, Cell, Sheet, Workbook } from "../../workbook/workbook";
 
 /** Cells that a sheet reaches over, filled or not. */
@@ -83,7 +84,7 @@ class KnownCells {
     this.cells = cells;
     let [top, left, bottom, right] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, -1, -1];
     for (const cell of cells) {
-      this.#byPlace.set(cell.row * 16_384 + cell.column, cell);
+      this.#byPlace.set(placeNumber(cell.row, cell.column), cell);
       if (cell.value === undefined && cell.formula === undefined) continue;
       [top, left] = [Math.min(top, cell.row), Math.min(left, cell.column)];
       [bottom, right] = [Math.max(bottom, cell.row), Math.max(right, cell.column)];
@@ -95,6 +96,6 @@ class KnownCells {
   }
 
   at(row: number, column: number): Cell | undefined {
-    return this.#byPlace.get(row * 16_384 + column);
+    return this.#byPlace.get(placeNumber(row, column));
   }
 }

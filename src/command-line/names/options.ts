@@ -12,7 +12,7 @@ Only the names that are called are put in, with those that they call. Every othe
 next spreadsheet program that opens it is asked to work everything out. Functions without a named formula stay as they
 are and are listed: they still need the add-in. docs/without-the-add-in.md says more.`;
 
-interface Options {
+export interface Options {
   readonly help: boolean;
   readonly paths: readonly string[];
   readonly out: string | undefined;

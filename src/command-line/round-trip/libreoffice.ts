@@ -5,12 +5,12 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { addressOf } from "../../workbook/addresses";
 import { AreaIndex } from "../../workbook/area-index";
+import { sheetColumns, sheetRows } from "../../workbook/sheet-size";
 import type { Area, Workbook } from "../../workbook/workbook";
 import { openArchive } from "../../xlsx/container/kind-of-file";
 import { PackageParts } from "../../xlsx/container/package-parts";
 import { pivotAreas } from "../../xlsx/patch/sheet-guards";
 import { isWorksheet, readBook } from "../../xlsx/read/book";
-import { sheetColumns, sheetRows } from "../../xlsx/read/limits";
 import { readWorkbook } from "../../xlsx/read-workbook";
 
 interface Compared {

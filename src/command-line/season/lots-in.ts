@@ -4,6 +4,7 @@ import { isDateFormat } from "../../sheet-check/formats";
 import { headedLots } from "../../sheet-check/headed-lots";
 import type { KnownCell } from "../../sheet-check/known-cell";
 import type { Lot } from "../../sheet-check/lots";
+import { longestForm } from "../../sheet-check/lots";
 import type { WeightUnit } from "../../sheet-check/units";
 import type { Taken, TakenHeading, WhyNotCounted } from "../../words/commands";
 import { addressOf } from "../../workbook/addresses";
@@ -217,9 +218,6 @@ class SheetLots {
   #valueAt = (down: number, right: number): CellContent => this.#area.values[down]?.[right] ?? "";
   #formulaAt = (down: number, right: number): string => this.#area.formulas[down]?.[right] ?? "";
 }
-
-/** So many rows from its fresh weight the label of a form may still be about the same lot. */
-const longestForm = 12;
 
 const isNothing = (value: CellContent): boolean => value === "" || (typeof value === "string" && value.trim() === "");
 

@@ -3,14 +3,14 @@ import { CellError, type CellValue, type Grid } from "../../cells/values";
 import { shownWidth } from "../../core/shown";
 import type { LotColumn, SeasonCommandWords } from "../../words/commands";
 import { columnName } from "../../workbook/addresses";
+import { heading, ink, quiet } from "../../workbook/colours";
 import { sheetInFormula } from "../../workbook/references";
+import { sheetRows } from "../../workbook/sheet-size";
 import type { Cell, Sheet, Style, Workbook } from "../../workbook/workbook";
 import type { Season, SeasonLot } from "./season";
 import { namesPlots, outturns, plotOf, tableBy, tableColumns } from "./tables";
 
-const ink = "#24312a";
-const quiet = "#66726a";
-const title: Style = { bold: true, size: 16, color: "#2e5e4e" };
+const title: Style = { bold: true, size: 16, color: heading };
 const remark: Style = { color: quiet, italic: true };
 const head: Style = { bold: true, color: quiet, align: "right" };
 const headLeft: Style = { bold: true, color: quiet };
@@ -18,7 +18,7 @@ const text: Style = { color: ink };
 const number = (format: string): Style => ({ color: ink, format, align: "right" });
 
 /** The most that a sheet has room for, with a heading and a line below. */
-export const mostLots = 1_048_576 - 2;
+export const mostLots = sheetRows - 2;
 
 export function seasonWorkbook(season: Season, words: SeasonCommandWords): Workbook {
   return {

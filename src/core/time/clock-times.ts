@@ -1,9 +1,8 @@
-/** What the functions of time share: clocks in whole seconds, and the slip of a time typed with a point. */
+/** What the functions of time share: hours and minutes in days, and the slip of a time typed with a point. */
 import { mustBe } from "../errors";
 
-export const secondsInDay = 86_400;
-
-export const wholeSeconds = (days: number): number => Math.round(days * secondsInDay);
+export const hour = 1 / 24;
+export const minute = hour / 60;
 
 /** Dates of this trade begin in 1954: a number between a day and that is a time typed with a point. */
 export const firstDate = 20_000;

@@ -1,5 +1,6 @@
 import { bothGiven } from "../both-given";
 import { carbonMonoxide, hotPan, warmLeaf } from "../cautions";
+import { secondsInDay, wholeSeconds } from "../days";
 import {
   type Answer,
   defineFunction,
@@ -17,11 +18,11 @@ import { Phrase } from "../phrases";
 import { clock, count, looseSpan, tally, text, timeOfDay, timeSpan, within } from "../quantities";
 import { bakerScheduling, grahamAnomalies } from "../sources";
 import { step, workingNumber } from "../working";
-import { refuseTypedWithPoint, secondsInDay, wholeSeconds } from "./clock-times";
+import { hour, minute, refuseTypedWithPoint } from "./clock-times";
 import { type Break, daySchedule, type Firing } from "./day-schedule";
 
 /** A day of more firings is a slip of units; the refusal says so. */
-const mostFirings = 500;
+export const mostFirings = 500;
 
 /** From 59.5 seconds, which is one minute in whole seconds, to 12 hours. */
 const firingTime = within(
@@ -145,8 +146,6 @@ function breakOf(start: number | undefined, end: number | undefined): Break | un
   return { from, length: (to - from + secondsInDay) % secondsInDay };
 }
 
-const hour = 1 / 24;
-const minute = hour / 60;
 /** 9:20 is at(9, 20). */
 const at = (hours: number, minutes = 0): number => hours * hour + minutes * minute;
 

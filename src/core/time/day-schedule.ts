@@ -1,4 +1,4 @@
-import { secondsInDay } from "./clock-times";
+import { secondsInDay } from "../days";
 
 /** A time of day at which nothing is fired, in seconds from midnight; over midnight where the end is the smaller. */
 export interface Break {

@@ -1,4 +1,5 @@
 import { carbonMonoxide, dust, hotPan } from "../cautions";
+import { minutesInDay, secondsInDay, wholeSeconds } from "../days";
 import {
   type Answer,
   defineFunction,
@@ -15,7 +16,6 @@ import { approachFit } from "../numeric/approach-fit";
 import { clock, plainNumber, weight } from "../quantities";
 import { geankoplisDrying, golubPereyra, nistBoxBod, pageThesis, panchariyaDrying, sharmaWithering } from "../sources";
 import { step, workingNumber } from "../working";
-import { secondsInDay, wholeSeconds } from "./clock-times";
 
 /** More readings than this are no list of a day; the refusal says so. */
 const mostReadings = 500;
@@ -217,7 +217,6 @@ function inReach(moment: number, first: Reading, last: Reading, target: number):
   );
 }
 
-const minutesInDay = 1440;
 const minutes = (days: number): number => days * minutesInDay;
 
 const afternoon = [[13 / 24], [13.25 / 24], [13.5 / 24], [13.75 / 24], [14 / 24]];

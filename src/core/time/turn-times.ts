@@ -1,11 +1,12 @@
 import { warmLeaf } from "../cautions";
+import { secondsInDay, wholeSeconds } from "../days";
 import { defineFunction, exactly, type FunctionPage, measured, setting } from "../define";
 import { must, mustBe, noAnswer } from "../errors";
 import { clock, count, timeSpan } from "../quantities";
 import { span } from "../shown";
 import { icalendar } from "../sources";
 import { step } from "../working";
-import { refuseTypedWithPoint, secondsInDay, wholeSeconds } from "./clock-times";
+import { hour, minute, refuseTypedWithPoint } from "./clock-times";
 
 export const longestDays = 3;
 export const shortestInterval = 60;
@@ -47,9 +48,6 @@ export const turnTimes = defineFunction({
     return Array.from({ length: turns }, (_, turn) => (first + (turn + 1) * every) / secondsInDay);
   },
 });
-
-const hour = 1 / 24;
-const minute = hour / 60;
 
 export const turnTimesPage = {
   summary: "The times at which wrapped or resting leaf is turned.",

@@ -1,4 +1,5 @@
-import { firstDate, secondsInDay } from "../../core/time/clock-times";
+import { secondsInDay } from "../../core/days";
+import { firstDate } from "../../core/time/clock-times";
 import { longestDays, mostTurns, shortestInterval, turnTimes } from "../../core/time/turn-times";
 import { arithmetic } from "../arithmetic";
 

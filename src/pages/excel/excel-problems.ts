@@ -53,3 +53,6 @@ export async function inExcel<Answer>(
     throw problemFrom(thrown, isProtected());
   }
 }
+
+/** Whether this Excel tells the cell of a spill. */
+export const knowsSpills = (): boolean => Office.context.requirements.isSetSupported("ExcelApi", "1.12");

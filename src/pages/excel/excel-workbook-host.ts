@@ -20,12 +20,10 @@ import type {
 } from "../../host/workbook-host";
 import { addressOf } from "../../workbook/addresses";
 import { areaWithin, partsOf } from "../../workbook/references";
+import { sheetColumns, sheetRows } from "../../workbook/sheet-size";
 import { pixelsOfCharacters } from "../../workbook/sizes";
 import type { Area, Style } from "../../workbook/workbook";
-import { inExcel } from "./excel-problems";
-
-const sheetRows = 1_048_576;
-const sheetColumns = 16_384;
+import { inExcel, knowsSpills } from "./excel-problems";
 
 /** Excel as the pane sees it. Each request is one `Excel.run`, and loads no more than it answers with. */
 export class ExcelWorkbookHost implements WorkbookHost {
@@ -174,7 +172,7 @@ export class ExcelWorkbookHost implements WorkbookHost {
   spillAround({ sheet, row, column }: CellPlace): Promise<CellArea | undefined> {
     return inExcel(async (context) => {
       // An older Excel does not tell.
-      if (!Office.context.requirements.isSetSupported("ExcelApi", "1.12")) return undefined;
+      if (!knowsSpills()) return undefined;
       const cell = context.workbook.worksheets.getItem(sheet).getCell(row, column);
       const first = cell.getSpillParentOrNullObject();
       first.load("rowIndex,columnIndex");

@@ -11,15 +11,13 @@ import type {
 } from "../../host/workbook-host";
 import { fromFileFormula } from "../../workbook/formula-names";
 import type { Area } from "../../workbook/workbook";
-import { inExcel, problemFrom } from "./excel-problems";
+import { inExcel, knowsSpills, problemFrom } from "./excel-problems";
 
 /** Excel on the web hands over some megabytes at once, and a formula may be long. */
 const cellsAtOnce = 20_000;
-/** To tell the cell of a spill. The names alone would take 1.7; who has LAMBDA has both. */
-const leastVersion = "1.12";
-
 function refuseOlder(): void {
-  if (!Office.context.requirements.isSetSupported("ExcelApi", leastVersion)) {
+  // The names alone would take 1.7; who has LAMBDA has both.
+  if (!knowsSpills()) {
     throw new HostProblem("not here", "not in this Excel");
   }
 }

@@ -1,3 +1,4 @@
+import { placeNumber } from "../../workbook/sheet-size";
 import { type Area, type Cell, isErrorAnswer, type Sheet } from "../../workbook/workbook";
 
 /** Of a cell. Sheets by name, rows and columns from 0. */
@@ -33,7 +34,7 @@ export class KnownSheet {
     for (const cell of cells) {
       rows = Math.max(rows, cell.row + 1);
       columns = Math.max(columns, cell.column + 1);
-      this.#cells.set(placeIn(cell.row, cell.column), cell);
+      this.#cells.set(placeNumber(cell.row, cell.column), cell);
       if (cell.value === undefined || cell.value === "") continue;
       if (cell.formula === undefined && !this.isSpilled(cell.row, cell.column)) this.#begun.add(cell.row);
       const row = this.#rows.get(cell.row);
@@ -45,16 +46,16 @@ export class KnownSheet {
     for (const row of this.#rows.values()) row.sort((one, other) => one.column - other.column);
     this.constants = cells
       .filter(({ row, column, formula, value }) => {
-        return formula === undefined && value !== undefined && !this.#spilled.has(placeIn(row, column));
+        return formula === undefined && value !== undefined && !this.#spilled.has(placeNumber(row, column));
       })
       .map(({ row, column, value }) => ({ sheet: name, row, column, value }));
     this.#headings = this.#findHeadings();
   }
 
-  cellAt = (row: number, column: number): Cell | undefined => this.#cells.get(placeIn(row, column));
+  cellAt = (row: number, column: number): Cell | undefined => this.#cells.get(placeNumber(row, column));
 
   /** Whether a formula fills the cell, its own or one beside it. */
-  isSpilled = (row: number, column: number): boolean => this.#spilled.has(placeIn(row, column));
+  isSpilled = (row: number, column: number): boolean => this.#spilled.has(placeNumber(row, column));
 
   /** Whether the cell is blank in a row that somebody has begun. */
   isMissing(row: number, column: number): boolean {
@@ -89,9 +90,6 @@ export class KnownSheet {
   }
 }
 
-/** A place within a sheet as one number: spreadsheets have at most 16,384 columns. */
-export const placeIn = (row: number, column: number): number => row * 16_384 + column;
-
 /** The cells that a formula fills, if it fills more than its own or may. */
 function* placesOf({ row, column, spill }: Cell): Generator<number> {
   if (spill) yield* placesIn({ row, column, ...spill });
@@ -99,7 +97,7 @@ function* placesOf({ row, column, spill }: Cell): Generator<number> {
 
 export function* placesIn({ row, column, rows, columns }: Area): Generator<number> {
   for (let down = 0; down < rows; down += 1) {
-    for (let right = 0; right < columns; right += 1) yield placeIn(row + down, column + right);
+    for (let right = 0; right < columns; right += 1) yield placeNumber(row + down, column + right);
   }
 }
 

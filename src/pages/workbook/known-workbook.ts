@@ -1,8 +1,9 @@
 /** The cells of a workbook as far as they matter for what waits: who reads whom, what was typed, what is still blank. */
 import { areaWithin, partsOf } from "../../workbook/references";
+import { placeNumber } from "../../workbook/sheet-size";
 import { type Area, type Cell, isErrorAnswer, type Sheet, type Workbook } from "../../workbook/workbook";
 import { referencesOf, type SheetArea } from "./cell-references";
-import { type Constant, KnownSheet, placeIn, placesIn, type Spot } from "./known-sheet";
+import { type Constant, KnownSheet, placesIn, type Spot } from "./known-sheet";
 
 export type { SheetArea } from "./cell-references";
 export type { Spot } from "./known-sheet";
@@ -213,7 +214,7 @@ class StuckCells {
 
   within(area: Area): readonly StuckCell[] {
     if (!isOneCell(area)) return this.#all.filter((each) => overlap(area, each.area));
-    const one = this.#byPlace.get(placeIn(area.row, area.column));
+    const one = this.#byPlace.get(placeNumber(area.row, area.column));
     return one ? [one] : [];
   }
 }

@@ -1,3 +1,5 @@
+import { dayZero, millisecondsInDay } from "../../core/days";
+
 /** A day as somebody typed it, in figures with the same mark between them. */
 export type TypedDate =
   | { readonly is: "day"; readonly serial: number; readonly isDoubted: boolean }
@@ -37,7 +39,7 @@ function day(year: number, month: number, of: number): TypedDate {
 function serialOf(year: number, month: number, of: number): number | undefined {
   const moment = new Date(Date.UTC(year, month - 1, of));
   const isThere = moment.getUTCFullYear() === year && moment.getUTCMonth() === month - 1 && moment.getUTCDate() === of;
-  const serial = moment.getTime() / 86_400_000 + 25_569;
+  const serial = (moment.getTime() - dayZero) / millisecondsInDay;
   return isThere && serial > 60 ? serial : undefined;
 }
 
@@ -49,4 +51,4 @@ export function orderOf(language: string): Order {
 
 /** The day in words, which leave no doubt: 4 May 2025. */
 export const dayInWordsOf = (serial: number, language: string): string =>
-  new Date((serial - 25_569) * 86_400_000).toLocaleDateString(language, { dateStyle: "long", timeZone: "UTC" });
+  new Date(dayZero + serial * millisecondsInDay).toLocaleDateString(language, { dateStyle: "long", timeZone: "UTC" });

@@ -1,9 +1,7 @@
 import { barX, type PlotOptions, rect, text } from "@observablehq/plot";
 import { useCallback } from "react";
-import { clock } from "../../core/quantities";
-import { shownTime } from "../../core/shown";
 import { useMessages } from "../use-messages";
-import { frame, placesScale } from "./drawing-parts";
+import { frame, placesScale, shownClock } from "./drawing-parts";
 import { PlotFigure } from "./plot-figure";
 
 export interface DayFiring {
@@ -24,8 +22,6 @@ interface DayPictureProps {
   readonly firings: readonly DayFiring[];
   readonly pauses: readonly Pause[];
 }
-
-const shownClock = (days: number): string => shownTime(days, clock);
 
 /** The day as a bar for each firing, a line for each pan, with the breaks and what overruns. */
 export function DayPicture({ firings, pauses }: DayPictureProps) {

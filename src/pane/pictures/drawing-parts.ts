@@ -1,4 +1,6 @@
 /** What the drawings share: sizes, names that fit, and numbers as they are shown. */
+import { clock } from "../../core/quantities";
+import { shownTime } from "../../core/shown";
 
 const rowHeight = 30;
 const letterWidth = 6.2;
@@ -41,3 +43,5 @@ export function shownWeight(value: number, unit: string): string {
 }
 
 export const shownShare = (share: number): string => `${String(Number((share * 100).toFixed(1)))} %`;
+
+export const shownClock = (days: number): string => shownTime(days, clock);

@@ -1,9 +1,7 @@
 import { dot, line, type PlotOptions, rect, ruleX, ruleY, text } from "@observablehq/plot";
 import { useCallback } from "react";
-import { clock } from "../../core/quantities";
-import { shownTime } from "../../core/shown";
 import { useMessages } from "../use-messages";
-import { shownTick, shownWeight } from "./drawing-parts";
+import { shownClock, shownTick, shownWeight } from "./drawing-parts";
 import { PlotFigure } from "./plot-figure";
 
 export interface DryingCurve {
@@ -18,8 +16,6 @@ export interface DryingCurve {
 interface DryingPictureProps extends DryingCurve {
   readonly unit: string;
 }
-
-const shownClock = (days: number): string => shownTime(days, clock);
 
 /** The weighings of a drying, the target, and the range in which it comes. */
 export function DryingPicture({ readings, target, early, likely, late, unit }: DryingPictureProps) {

@@ -1,3 +1,4 @@
+import { dayZero, millisecondsInDay } from "../../core/days";
 import { seededNumbers } from "./seeded-numbers";
 
 /** A lot as the book of the invented farm holds it. */
@@ -33,7 +34,7 @@ export const planted = {
 
 const lotCount = 80;
 export const openLots = 3;
-const firstDay = Date.UTC(2024, 2, 25) / 86_400_000 - Date.UTC(1899, 11, 30) / 86_400_000;
+const firstDay = (Date.UTC(2024, 2, 25) - dayZero) / millisecondsInDay;
 const daysOfPicking = 74;
 /** Wet leaf brings water along that no tea comes of. */
 const rainShare = 0.96;

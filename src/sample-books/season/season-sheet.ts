@@ -1,5 +1,6 @@
 import { textInFormula } from "../../words/in-formula";
 import type { SampleWords, SeasonWords } from "../../words/samples";
+import { fixed } from "../../workbook/addresses";
 import type { Chart, Sheet } from "../../workbook/workbook";
 import {
   answer,
@@ -84,11 +85,7 @@ export function seasonSheet(words: SampleWords): Sheet {
   for (const [index, [from, fresh, finished]] of forecasts.entries()) {
     const row = season.forecastRows[index];
     put(`E${row}`, from, label);
-    put(
-      `F${row}`,
-      `=TEA.FINISHEDFORECAST(${absolute(today)},${fresh},${finished},${absolute(confidence)})`,
-      result(grams),
-    );
+    put(`F${row}`, `=TEA.FINISHEDFORECAST(${fixed(today)},${fresh},${finished},${fixed(confidence)})`, result(grams));
     styleRest(`G${row}:G${row}`, { ...answer, format: grams, align: "right" });
     styleRest(`H${row}:H${row}`, result(grams));
   }
@@ -121,7 +118,6 @@ const named = (told: string, { fresh, finished }: SeasonWords["season"]): string
   `SUBSTITUTE(SUBSTITUTE(${told},"finishedWeights",${textInFormula(finished)}),"freshWeights",${textInFormula(fresh)})`;
 
 const tableColumn = (column: string): string => `$${column}$${firstPlotRow}:$${column}$${lastTableRow}`;
-const absolute = (address: string): string => address.replace(/([A-Z]+)(\d+)/, "$$$1$$$2");
 
 function charts({ byDay, perPlot }: SeasonWords["season"]): Chart[] {
   const picked = onFlags("B");

@@ -5,6 +5,7 @@ import { dryMatterPairs } from "../dry-matter-pairs";
 import type { Finding } from "../finding";
 import { weightOf } from "../known-cell";
 import type { KnownSheet } from "../known-sheet";
+import { shortWeight } from "../shown";
 import { withMostBefore } from "../units";
 
 const check = bind(finishedCheck);
@@ -15,8 +16,6 @@ export const dryMatterGrows = (sheet: KnownSheet): Finding[] =>
     const [W, P] = withMostBefore(weightOf(before), weightOf(after));
     // More tea than leaf is another finding.
     if (P > W || check(W, M, P, Mp)[0]?.[0] !== "more dry matter out than came in") return [];
-    const details = { out: shown(dryMatter.calculate(P, Mp)), come: shown(dryMatter.calculate(W, M)) };
+    const details = { out: shortWeight(dryMatter.calculate(P, Mp)), come: shortWeight(dryMatter.calculate(W, M)) };
     return [{ rule: "more dry matter out than in", row: after.row, column: after.column, details }];
   });
-
-const shown = (weight: number): string => String(Number(weight.toPrecision(4)));

@@ -1,6 +1,7 @@
 import type { Finding } from "../finding";
 import type { KnownCell } from "../known-cell";
 import type { KnownSheet } from "../known-sheet";
+import { percent } from "../shown";
 
 /** So many rows apart, losses of one form belong together. */
 const longestForm = 6;
@@ -35,5 +36,3 @@ export function lossOrder({ cells }: KnownSheet): Finding[] {
 
 /** By its heading, or by the functions that read it. */
 const kindOf = ({ role, fedAs }: KnownCell) => (role.endsWith("loss") ? role : (fedAs ?? role));
-
-const percent = (value: number): string => `${Number((value * 100).toPrecision(6))} %`;

@@ -1,6 +1,7 @@
 import type { Finding } from "../finding";
 import type { KnownSheet } from "../known-sheet";
 import { isMoisture } from "../roles";
+import { percent } from "../shown";
 
 /** Dry basis where wet basis is taken, and the reverse: by the heading, or by a percentage above 100. */
 export const mixedBasis = ({ area, cells }: KnownSheet): Finding[] =>
@@ -17,13 +18,11 @@ export const mixedBasis = ({ area, cells }: KnownSheet): Finding[] =>
       saysDry !== takesDry &&
       (isMoisture(role) || isMoisture(fedAs))
     ) {
-      return [{ rule, row, column, details: { value: shown(value), heading } }];
+      return [{ rule, row, column, details: { value: percent(value), heading } }];
     }
     const isWet = isMoisture(role) && role !== "finished moisture" && !takesDry;
     if (isWet && format.includes("%") && value >= 1 && value < 10) {
-      return [{ rule, row, column, details: { value: shown(value) } }];
+      return [{ rule, row, column, details: { value: percent(value) } }];
     }
     return [];
   });
-
-const shown = (value: number): string => `${Number((value * 100).toPrecision(6))} %`;

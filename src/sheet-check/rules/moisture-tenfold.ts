@@ -3,6 +3,7 @@ import type { KnownCell } from "../known-cell";
 import type { KnownSheet } from "../known-sheet";
 import { grouped } from "../lots";
 import { isMoisture } from "../roles";
+import { percent } from "../shown";
 import { slipInFall, targetSlips } from "../target-slips";
 
 /** No finished tea is as moist as this, nor as dry as that; no fresh leaf is as dry as the last. A slip of ten is. */
@@ -76,5 +77,3 @@ function meantByOthers(cell: Moisture, sorted: readonly Moisture[]): number | un
   const isLow = cell.share <= usual / leastSlip && cell.share >= usual / largestSlip;
   return isLow && cell.share * 10 < 1 ? cell.share * 10 : undefined;
 }
-
-const percent = (value: number): string => `${Number((value * 100).toPrecision(6))} %`;

@@ -1,5 +1,6 @@
 /** What has to be changed in a file so that it holds another workbook: two states of one file, cell by cell. */
 import { AreaIndex } from "../../workbook/area-index";
+import { placeNumber } from "../../workbook/sheet-size";
 import type { Area, Cell, Sheet, Style, Workbook } from "../../workbook/workbook";
 import type { Content, Edit, Size } from "./edit";
 
@@ -35,7 +36,7 @@ function editsInSheet(before: Sheet, after: Sheet, isLeft: (cell: Cell) => boole
   return edits;
 }
 
-const keyOf = ({ row, column }: Cell): number => row * 16_384 + column;
+const keyOf = ({ row, column }: Cell): number => placeNumber(row, column);
 
 const spillsOf = ({ cells }: Sheet): Area[] =>
   cells.flatMap(({ row, column, spill }) => (spill ? [{ row, column, rows: spill.rows, columns: spill.columns }] : []));

@@ -3,12 +3,12 @@
  * changes, the text of the changed cells alone is another.
  */
 import { strToU8 } from "fflate";
+import { sheetColumns, sheetRows } from "../../workbook/sheet-size";
 import { type TableColumns, tablesIn } from "../../workbook/table-references";
 import { openArchive } from "../container/kind-of-file";
 import { PackageParts } from "../container/package-parts";
 import { rewriteArchive } from "../container/rewrite-archive";
 import { type Book, type BookSheet, isWorksheet, readBook } from "../read/book";
-import { sheetColumns, sheetRows } from "../read/limits";
 import { textOfCell } from "../read/shared-strings";
 import { readStyles } from "../read/styles";
 import { readFile } from "../read-workbook";

@@ -1,9 +1,9 @@
 /** Addresses as a file writes them: `B4`, `A1:C7`, `A:C`, `2:5`. Whatever lies outside the sheet is refused. */
 
+import { sheetColumns, sheetRows } from "../../workbook/sheet-size";
 import type { Area } from "../../workbook/workbook";
 import { Refusal } from "../refusal";
 import type { PlaceInFile } from "../refusals";
-import { sheetColumns, sheetRows } from "./limits";
 
 export interface Place {
   readonly row: number;

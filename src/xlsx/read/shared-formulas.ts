@@ -2,7 +2,7 @@
 
 import { columnName } from "../../workbook/addresses";
 import { tokenize } from "../../workbook/formula";
-import { sheetColumns, sheetRows } from "./limits";
+import { sheetColumns, sheetRows } from "../../workbook/sheet-size";
 
 /** A formula whose relative references can be moved; it is taken apart once. */
 export class MovableFormula {

@@ -1,11 +1,12 @@
 /** A worksheet as it streams by: the cost is that of what is there, not of what could be. */
 import { fromFileFormula } from "../../workbook/formula-names";
+import { sheetRows } from "../../workbook/sheet-size";
 import { type Area, type Cell, isErrorCode, type PageSetup, type Style } from "../../workbook/workbook";
 import type { PackageParts } from "../container/package-parts";
 import { type Attributes, attribute, isTrue, readXml } from "../container/xml-events";
 import { Refusal } from "../refusal";
 import { areaIn, areasIn, outside, placeIn } from "./cell-address";
-import { longestFormula, mostCells, sheetRows } from "./limits";
+import { longestFormula, mostCells } from "./limits";
 import { MovableFormula } from "./shared-formulas";
 import { TextCollector } from "./shared-strings";
 import { cellValue, type ValueContext } from "./values";

@@ -1,4 +1,6 @@
 /** What a cell holds, from how the file writes it (ECMA-376 part 1, 18.18.11). */
+
+import { dayZero, millisecondsInDay, secondsInDay } from "../../core/days";
 import type { Cell } from "../../workbook/workbook";
 import { textOfCell } from "./shared-strings";
 
@@ -33,20 +35,18 @@ export function cellValue({ type, content, inline, hasFormula }: Written, contex
   return Number.isNaN(number) ? text : number;
 }
 
-/** Day 0 of the spreadsheet's calendars, in milliseconds as dates count them. */
-const firstDay1900 = Date.UTC(1899, 11, 30);
+/** Day 0 of the calendar that some files have instead, in milliseconds as dates count them. */
 const firstDay1904 = Date.UTC(1904, 0, 1);
-const dayLength = 24 * 60 * 60 * 1000;
 
 /** `2024-04-05T06:00:00`, as the day that the spreadsheet counts; a time alone is its part of a day. */
 function dayOf(text: string, counts1904: boolean): number | undefined {
   const [, year, month, day, hours = "0", minutes = "0", seconds = "0"] =
     /^(?:(\d{4})-(\d\d)-(\d\d))?(?:(?:^|T)(\d\d):(\d\d)(?::(\d\d(?:\.\d+)?))?)?Z?$/.exec(text) ?? [];
   if (year === undefined && !text.includes(":")) return undefined;
-  const time = (Number(hours) * 3600 + Number(minutes) * 60 + Number(seconds)) / 86_400;
+  const time = (Number(hours) * 3600 + Number(minutes) * 60 + Number(seconds)) / secondsInDay;
   if (year === undefined) return time;
   const moment = Date.UTC(Number(year), Number(month) - 1, Number(day));
-  const days = Math.round((moment - (counts1904 ? firstDay1904 : firstDay1900)) / dayLength);
+  const days = Math.round((moment - (counts1904 ? firstDay1904 : dayZero)) / millisecondsInDay);
   // The calendar of 1900 has a 29 February that never was: days before it count one less.
   return (!counts1904 && days < 61 ? days - 1 : days) + time;
 }

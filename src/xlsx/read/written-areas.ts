@@ -1,7 +1,7 @@
 import { addressOf } from "../../workbook/addresses";
 import { sheetInFormula } from "../../workbook/references";
+import { sheetColumns, sheetRows } from "../../workbook/sheet-size";
 import type { Area } from "../../workbook/workbook";
-import { sheetColumns, sheetRows } from "./limits";
 
 /** `Lots!B2:B90`, `Lots!D:D`. */
 export const writtenAreas = (sheets: readonly { readonly name: string; readonly areas: readonly Area[] }[]): string[] =>
