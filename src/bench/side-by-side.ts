@@ -12,13 +12,13 @@ export interface Comparison {
   readonly atMost?: number;
 }
 
-export interface Measured {
+interface Measured {
   readonly name: string;
   /** Of the fastest round: whatever else a machine does only adds. */
   readonly milliseconds: number;
 }
 
-export interface Contestant {
+interface Contestant {
   readonly name: string;
   readonly run: () => unknown;
 }

@@ -12,7 +12,7 @@ interface Page {
   readonly scripts: Readonly<Record<string, string>>;
 }
 
-export interface BundledPage {
+interface BundledPage {
   /** What each script needs before it can run: itself first, then what it imports. */
   readonly scripts: Readonly<Record<string, readonly string[]>>;
   /** The style sheet of each script that has one. */

@@ -33,7 +33,7 @@ export function withoutPage(file: string): string {
 }
 
 /** A statement of a function's file. */
-export interface Declaration {
+interface Declaration {
   readonly text: string;
   readonly names: readonly string[];
   readonly identifiers: ReadonlySet<string>;

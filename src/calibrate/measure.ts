@@ -5,7 +5,7 @@ import type { Measurement, Situation, Study, StudyTable } from "./study";
 /** Every row has numbers of its own, so that a table may grow without the others changing. */
 const seedOf = (study: Study, table: number, row: number): number => study.seed + 1009 * table + 9176 * row;
 
-export interface Sums {
+interface Sums {
   readonly sums: readonly number[];
   readonly squares: readonly number[];
 }

@@ -5,7 +5,7 @@ import { listsReader } from "./read-list";
 import { rowReader } from "./read-row";
 import { CellError, refusedCell } from "./values";
 
-export type CheckedArguments =
+type CheckedArguments =
   /** As the calculation is called with them. */
   | { readonly values: readonly Argument[] }
   /** Why the calculation is not asked: an error, or "" where the answer waits for a reading. */

@@ -115,7 +115,7 @@ export function calledNames(formula: string): string[] {
 
 type Constant = number | string | boolean | null;
 
-export interface PlainCall {
+interface PlainCall {
   /** In capitals, with its namespace. */
   readonly name: string;
   readonly given: readonly (Constant | readonly (readonly Constant[])[])[];

@@ -6,7 +6,7 @@ import { cellAt } from "./read-row";
  * Answers a call whose ranges are single cells and columns: at once where a row holds plain numbers inside their bounds
  * and comes to one, and by `otherwise` where something has to be read or said.
  */
-export type QuickPath<Value> = (
+type QuickPath<Value> = (
   given: readonly unknown[],
   rows: number,
   otherwise: (row: number) => Value,

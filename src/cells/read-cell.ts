@@ -11,7 +11,7 @@ export const blank: unique symbol = Symbol("blank");
  * What a cell holds for a parameter: a value inside its bounds, a blank, the error that stood in the cell, or the
  * refusal that is due. Refusals are returned rather than thrown: a column may hold thousands.
  */
-export type Read = number | string | boolean | typeof blank | CellError | DomainError;
+type Read = number | string | boolean | typeof blank | CellError | DomainError;
 
 export interface CellReader {
   readonly read: (value: unknown) => Read;

@@ -7,12 +7,7 @@ import { CellError } from "./values";
 export type Hurdle = CellError | DomainError | "waits";
 
 /** Reads the cell arguments of one row into `values`, each at the place of its parameter; undefined when all are there. */
-export type RowReader = (
-  given: readonly unknown[],
-  row: number,
-  column: number,
-  values: Argument[],
-) => Hurdle | undefined;
+type RowReader = (given: readonly unknown[], row: number, column: number, values: Argument[]) => Hurdle | undefined;
 
 /**
  * An error in a cell wins over all, then a value out of its bounds. A reading that is missing makes the row wait,

@@ -3,7 +3,7 @@ import { namespace } from "../core/namespace";
 import { calledNames, outsideTexts } from "./formula-text";
 import { nearestNames } from "./nearest-names";
 
-export interface UnknownFunction {
+interface UnknownFunction {
   readonly name: string;
   readonly nearest: readonly string[];
 }

@@ -1,7 +1,7 @@
 import { CellError, type CellValue, type Grid } from "../cells/values";
 import { shownWidth } from "../core/shown";
 
-export interface WrittenAnswer {
+interface WrittenAnswer {
   /** For the standard output. */
   readonly text: string;
   /** For the standard error: what is wrong, a line each. */

@@ -150,14 +150,14 @@ export interface TableResult {
   readonly picture?: Picture;
 }
 
-export type LastRow =
+type LastRow =
   /** All the others together, in the same columns. Rows that are only text, a note, may follow. */
   | { readonly is: "total" }
   /** What is to be said of the others, with columns of its own. */
   | { readonly is: "verdict"; readonly columns: readonly Column[] };
 
 /** What a picture shows, and where it finds it: names of columns, or of parameters where it shows what was given. */
-export type Picture =
+type Picture =
   /** Water and dry matter of each row. */
   | { readonly shows: "stages" | "meanings"; readonly name: string; readonly weight: string; readonly moisture: string }
   | { readonly shows: "charges"; readonly name: string; readonly load: string }
@@ -342,7 +342,7 @@ export interface Step<Says extends string = string, Symbols extends string = str
 
 /** The steps to an answer, from the arguments that `calculate` was given; the last one comes to what it gives. */
 // biome-ignore lint/suspicious/noExplicitAny: as for Calculation, arguments are checked against the spec before.
-export type Working = (...values: any[]) => readonly Step[];
+type Working = (...values: any[]) => readonly Step[];
 
 export interface FunctionPage {
   /** One sentence, at most 100 characters: what it answers. */

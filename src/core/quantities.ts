@@ -19,7 +19,7 @@ export interface Bounds {
 export type Choices = Readonly<Record<string, readonly string[]>>;
 
 /** What a value is. How it is typed, shown and converted follows from this, and never from its format or name. */
-export type Kind =
+type Kind =
   | "weight"
   | "weight error"
   | "moisture"

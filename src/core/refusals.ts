@@ -195,13 +195,13 @@ export interface Size {
   readonly columns: number;
 }
 
-export interface ErrorOf {
+interface ErrorOf {
   readonly stage: string;
   readonly error: number;
 }
 
 /** Rows of a book that count for nothing, and why the first of them does. */
-export interface LeftOut {
+interface LeftOut {
   readonly rows: number;
   readonly first: Refusal;
 }

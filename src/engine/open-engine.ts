@@ -11,7 +11,7 @@ import { prepareSorting } from "./sort-table";
 import { spillsOf } from "./spills";
 
 /** The functions of the catalogue, as the engine's presets take them. */
-export interface FormulaSettings {
+interface FormulaSettings {
   readonly function: ReturnType<typeof executorsFor>;
   readonly description: ReturnType<typeof descriptionsFor>;
 }

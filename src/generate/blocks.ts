@@ -8,7 +8,7 @@ export type Block =
   | { readonly picture: string; readonly words: string }
   | { readonly table: readonly string[]; readonly rows: readonly (readonly string[])[] };
 
-export interface Link {
+interface Link {
   readonly text: string;
   /** The name of its file, without the ending. */
   readonly page: string;

@@ -2,13 +2,13 @@ import { accepts, meaning } from "../core/describe";
 import type { Entry } from "../core/entry";
 
 /** What Excel reads to know the functions before their script has run. */
-export interface FunctionsJson {
+interface FunctionsJson {
   /** Stands at the top by the schema: cells that hold an error reach the function as such. */
   readonly allowErrorForDataTypeAny: true;
   readonly functions: readonly FunctionJson[];
 }
 
-export interface FunctionJson {
+interface FunctionJson {
   readonly id: string;
   readonly name: string;
   readonly description: string;

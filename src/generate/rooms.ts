@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { dirname, join, normalize } from "node:path";
 
-export interface SourceFile {
+interface SourceFile {
   /** From src on, with slashes. */
   readonly path: string;
   readonly room: string;

@@ -26,7 +26,7 @@ const entry = z.object({
 });
 
 /** What someone put into one field; a single field is a list of one. */
-export type Entry = z.infer<typeof entry>;
+type Entry = z.infer<typeof entry>;
 /** By the names of the fields. A field that nobody touched is not there. */
 export type Entries = Readonly<Record<string, Entry>>;
 

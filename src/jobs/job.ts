@@ -3,7 +3,7 @@ import type { FunctionSpec, Parameter } from "../core/define";
 import { cautionsOfFunctions } from "./cautions-of-functions";
 
 /** A list that is typed in the words of the pane's language. */
-export type ExampleWords = "steps" | "plots" | "stages";
+type ExampleWords = "steps" | "plots" | "stages";
 
 /**
  * A job of the maker's day: the functions that it joins, and what its form starts with, by the names of their

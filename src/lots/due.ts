@@ -68,7 +68,7 @@ function clockedAnswer(lot: Lot, job: Job, wording: Wording) {
   return { rows: answer.grid, momentOf: (time: number) => momentNear(clockTyped, Number(first.value), time) };
 }
 
-export interface Clock {
+interface Clock {
   /** What came due and nobody has seen to, the oldest first. */
   readonly overdue: readonly Due[];
   readonly next: Due | undefined;

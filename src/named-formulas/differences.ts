@@ -1,5 +1,5 @@
 /** Where a named formula may give another number than the add-in, how far, and why; the tests allow this and no more. */
-export interface Difference {
+interface Difference {
   /** As a share of the largest number in the row of the answer. */
   readonly share: number;
   readonly why: string;

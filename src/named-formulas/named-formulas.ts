@@ -13,7 +13,7 @@ import { wordsFormula, wordsName } from "./reading";
 import { sharedArithmetic } from "./shared-arithmetic";
 import { withSpelledNames } from "./words";
 
-export interface NamedFormula {
+interface NamedFormula {
   readonly name: string;
   /** As a spreadsheet shows it, but for `_xlop.` before a parameter that may be left out. */
   readonly formula: string;

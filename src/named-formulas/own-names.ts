@@ -4,7 +4,7 @@ import { formulaPieces } from "../workbook/formula";
 import type { DefinedName } from "../workbook/workbook";
 import { asTyped, namedFormulas, namedIds, neededFor } from "./named-formulas";
 
-export interface OwnNames {
+interface OwnNames {
   /** In capitals. */
   readonly ours: ReadonlySet<string>;
   /** Called like one of ours, but standing for something else: the maker's, or of another version. */

@@ -2,7 +2,7 @@ import type { Check, Expected, ExpectedRefusal } from "../core/define";
 import { cellsOf } from "../core/describe";
 
 /** An error as it comes out of the functions script: its code, and the message that it carries. */
-export interface AnsweredError {
+interface AnsweredError {
   readonly code: string;
   readonly message?: string;
 }

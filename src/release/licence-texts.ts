@@ -10,7 +10,7 @@ const standardTexts = join(dirname(fileURLToPath(import.meta.url)), "standard-li
 /** Names of licences, as packages declare them, that have another name among the standard texts. */
 const otherNames: Readonly<Record<string, string>> = { "MIT/X11": "MIT" };
 
-export interface LicenceTexts {
+interface LicenceTexts {
   readonly text: string;
   /** Why the text is not all that is due, one line each. */
   readonly problems: readonly string[];

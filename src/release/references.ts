@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 
 /** What an element of a page names: an address as it is written there. */
-export interface Reference {
+interface Reference {
   readonly written: string;
   /** The page cannot be shown without it, unlike what a reader may click. */
   readonly isLoaded: boolean;

@@ -7,7 +7,7 @@ import { columnHead, columnHeadLeft, label } from "./look";
 import type { SheetBuilder } from "./sheet-builder";
 
 /** A table that one formula spills, and how its headings look. */
-export interface SpilledTable {
+interface SpilledTable {
   readonly id: string;
   readonly given: readonly string[];
   /** Where its first heading stands. */

@@ -2,7 +2,7 @@ import type { KnownCell } from "./known-cell";
 import type { KnownSheet } from "./known-sheet";
 
 /** A weight before and one after, with their moistures as shares. */
-export interface DryMatterPair {
+interface DryMatterPair {
   readonly before: KnownCell;
   readonly after: KnownCell;
   readonly M: number;

@@ -9,7 +9,7 @@ import { meantAsNumber } from "./meant-as-number";
 import { roleOfHeading } from "./roles";
 import { isHeadings } from "./row-kinds";
 
-export interface ErrorCause extends At {
+interface ErrorCause extends At {
   /** The text that stands where a number belongs; undefined where a formula is the cause. */
   readonly text: string | undefined;
   /** The formula with functions of ours that is the cause, or the first that hands one on. */

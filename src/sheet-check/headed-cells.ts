@@ -16,7 +16,7 @@ export interface At {
 export const keyOf = ({ row, column }: At): number => placeNumber(row, column);
 
 /** A cell whose kind is written down: over its column, or at its left. */
-export interface HeadedCell extends At {
+interface HeadedCell extends At {
   readonly role: Role;
   readonly heading: string;
   readonly unit: WeightUnit | undefined;
@@ -43,7 +43,7 @@ const longestBlock = 12;
 const aboutErrors =
   /\b(sure|uncertain\p{L}*|errors?|accura\p{L}*|precis\p{L}*|tolerances?)(?!\p{L})|±|误差|允差|公差|不确定|精度|可靠/iu;
 
-export interface Looking {
+interface Looking {
   /** What headings and labels say. */
   readonly roleOf: RoleOf;
   /** Cells with words count too, where a number is expected: for whoever says what is wrong with them. */

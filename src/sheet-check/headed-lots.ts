@@ -7,7 +7,7 @@ import { insideOf } from "./known-sheet";
 import { type Lot, lotsOf } from "./lots";
 import type { RoleOf } from "./roles";
 
-export interface HeadedLots {
+interface HeadedLots {
   readonly lots: readonly Lot[];
   readonly cells: readonly KnownCell[];
 }

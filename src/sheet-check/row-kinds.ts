@@ -5,7 +5,7 @@ import { type RoleOf, roleOfHeading } from "./roles";
 import { isUnitAlone } from "./units";
 
 /** What a row is to the headings above it; most are none of these. */
-export type RowKind =
+type RowKind =
   /** Sums up the rows above: its numbers are no lot and no weighing. */
   | "summary"
   /** Something else begins here: the headings above end. */

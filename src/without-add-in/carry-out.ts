@@ -25,7 +25,7 @@ export interface Outcome {
   readonly others: readonly OtherAnswer[];
 }
 
-export interface OtherAnswer {
+interface OtherAnswer {
   readonly sheet: string;
   readonly row: number;
   readonly column: number;

@@ -86,10 +86,10 @@ export interface SeasonCounts {
   readonly unit: WeightUnit | undefined;
 }
 
-export type SeasonSheet = "byPlot" | "byBook" | "lots" | "leftOut" | "headings";
+type SeasonSheet = "byPlot" | "byBook" | "lots" | "leftOut" | "headings";
 export type LotColumn = "file" | "sheet" | "row" | Taken | "outturn";
 
-export interface SeasonWorkbookWords {
+interface SeasonWorkbookWords {
   /** By which a written season is known when it lies among the books. */
   readonly title: string;
   readonly sheets: Readonly<Record<SeasonSheet, string>>;

@@ -17,7 +17,7 @@ export type BenchWords = typeof englishBench;
 export type PartsWords = typeof englishParts;
 
 /** What functions say in cells, in a language that is not theirs. */
-export interface CellWords {
+interface CellWords {
   /** The headings of tables, by those that the functions give. */
   readonly columns: Messages["columns"];
   /** Of lots that are unusual. */

@@ -2,7 +2,7 @@
 import { addressOf, placeOf } from "./addresses";
 import type { Area, Sheet, Workbook } from "./workbook";
 
-export interface Reference {
+interface Reference {
   /** The sheet that the reference names; undefined when it names none. */
   readonly sheet: string | undefined;
   /** The rest as it was written, such as `$A$1:C9`, or a defined name. */

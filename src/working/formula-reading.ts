@@ -47,7 +47,7 @@ export interface TeaCall {
   readonly given: readonly ArgumentReading[];
 }
 
-export interface FormulaReading {
+interface FormulaReading {
   /** The calls that stand in no other call, from left to right. */
   readonly calls: readonly TeaCall[];
   /** Whether the formula is one call and nothing else. */

@@ -17,7 +17,7 @@ export interface CheckedWorkbook {
   readonly passedOver: readonly string[];
 }
 
-export interface StandingOut {
+interface StandingOut {
   readonly sheet: string;
   readonly cell: string;
   readonly rule: Rule;

@@ -12,7 +12,7 @@ import {
 } from "node:fs";
 import { basename, dirname, join } from "node:path";
 
-export interface Stamp {
+interface Stamp {
   readonly changedAt: number;
   readonly size: number;
 }

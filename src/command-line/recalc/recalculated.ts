@@ -27,13 +27,13 @@ export interface RecalculatedSheet {
   readonly left: readonly { readonly at: string; readonly why: string }[];
 }
 
-export interface Change {
+interface Change {
   readonly at: string;
   readonly stored: Cell["value"];
   readonly now: Cell["value"];
 }
 
-export interface Wish {
+interface Wish {
   /** `Lot!B9=820`. */
   readonly set: readonly string[];
   /** What changes by itself, such as today's date, keeps its stored value. */

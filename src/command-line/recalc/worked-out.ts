@@ -3,7 +3,7 @@ import { mayCallOurs } from "../../core/describe";
 import { type Leaving, type LeftFormulas, leftFormulas } from "../../engine/left-formulas";
 import { type Cell, isErrorCode, type Workbook } from "../../workbook/workbook";
 
-export interface WorkedOut {
+interface WorkedOut {
   readonly workbook: Workbook;
   /** By the cells of the workbook that was given. */
   readonly left: LeftFormulas;

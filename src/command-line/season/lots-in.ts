@@ -13,13 +13,13 @@ import { FileHost } from "../check/file-host";
 import { type NamedColumns, SheetColumns, textsIn } from "./columns";
 import { isOfOthers, whatIsWrong } from "./weights";
 
-export interface Place {
+interface Place {
   readonly sheet: string;
   /** `C17`; undefined for a whole sheet. */
   readonly cell?: string;
 }
 
-export interface LeftOut extends Place {
+interface LeftOut extends Place {
   readonly why: WhyNotCounted;
   /** Nothing is missing by it. */
   readonly isMeant?: true;
@@ -31,7 +31,7 @@ export interface Weight {
   readonly unit: WeightUnit | undefined;
 }
 
-export interface FoundLot {
+interface FoundLot {
   readonly sheet: string;
   /** As the sheet counts them, from 1. */
   readonly row: number;

@@ -1,5 +1,5 @@
 /** A value that approaches a rest, fitted to readings: W₁ − b(1 − e^(−kx)), x counted from the first reading. */
-export interface Approach {
+interface Approach {
   /** How far it falls in all. */
   readonly depth: number;
   /** Rate, one over the unit of x. */

@@ -3,7 +3,7 @@ import { factored } from "./semidefinite";
 /** A balance between readings: the coefficient of each reading that takes part, by its place. */
 export type Balance = ReadonlyMap<number, number>;
 
-export interface Adjustment {
+interface Adjustment {
   /** What to add to each reading. */
   readonly changes: number[];
   /** Standard deviation of each change; 0 where the balances leave a reading alone. */

@@ -1,7 +1,7 @@
 import { mustBe, noAnswer } from "../errors";
 import { type Balance, leastAdjustment } from "./least-adjustment";
 
-export interface Reconciliation {
+interface Reconciliation {
   /** The readings, moved as little as their errors ask for until every balance closes. */
   readonly fitted: number[];
   /** Standard deviation of each adjustment, fitted − reading. */

@@ -1,6 +1,6 @@
 import { CompensatedSum } from "./compensated-sum";
 
-export interface MeanAndScatter {
+interface MeanAndScatter {
   readonly mean: number;
   /** Standard deviation of one reading, s with n − 1; 0 for a single reading, which has none. */
   readonly scatter: number;

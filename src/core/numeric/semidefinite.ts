@@ -1,5 +1,5 @@
 /** A factored symmetric matrix without negative eigenvalues, for solving many right-hand sides. */
-export interface Factored {
+interface Factored {
   /** Rows that do not follow from the rows before them. */
   readonly rank: number;
   /** For a row that follows from earlier ones, the solution is 0 and what it contradicts them by is left over. */

@@ -11,7 +11,7 @@ import type { Finding } from "../refusals";
 import { looksLikeNumber } from "../shown";
 
 /** What the two columns of weights are called in messages. */
-export interface WeightNames {
+interface WeightNames {
   readonly fresh: string;
   readonly finished: string;
 }

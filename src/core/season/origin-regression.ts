@@ -1,5 +1,5 @@
 /** A line through the origin, y = bx, fitted to readings whose variance grows as x to a power. */
-export interface OriginRegression {
+interface OriginRegression {
   readonly slope: number;
   readonly slopeError: number;
   /** Residual standard deviation s: one reading scatters by s·x^(power/2). */

@@ -7,7 +7,7 @@ export interface Break {
 }
 
 /** How long a firing of this round takes, and the least rest after it. */
-export interface Round {
+interface Round {
   readonly firing: number;
   readonly rest: number;
 }

@@ -28,7 +28,7 @@ export type LotDetails = [
   finishedMoistureError: number,
 ];
 
-export interface FinishedLimits {
+interface FinishedLimits {
   /** Absent without highLoss: nobody else can know how much a maker's lots lose. */
   readonly low: number | undefined;
   readonly atNoLoss: number;

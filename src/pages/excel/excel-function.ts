@@ -4,7 +4,7 @@ import { CellError, type CellValue } from "../../cells/values";
 import type { FunctionSpec } from "../../core/define";
 
 /** What goes back to Excel: rows of values, with errors as Excel's own objects. */
-export type ExcelGrid = (number | string | boolean | CustomFunctions.Error)[][];
+type ExcelGrid = (number | string | boolean | CustomFunctions.Error)[][];
 
 /**
  * A cell that holds an error, as Excel passes it when functions.json allows errors: an error object with a `code`,

@@ -1,5 +1,5 @@
 /** Whether the page opens without a connection. */
-export type Offline = "getting" | "ready" | "not";
+type Offline = "getting" | "ready" | "not";
 
 let state: Offline = "getting";
 const listeners = new Set<() => void>();

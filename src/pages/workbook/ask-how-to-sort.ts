@@ -1,7 +1,7 @@
 import type { Direction } from "../../sorting/row-order";
 import { words } from "./words";
 
-export interface SortQuestion {
+interface SortQuestion {
   readonly rows: string;
   /** What the columns are called, with the one that is offered first. */
   readonly headings: readonly string[];

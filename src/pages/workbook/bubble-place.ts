@@ -13,7 +13,7 @@ export interface Size {
   readonly height: number;
 }
 
-export interface Spot {
+interface Spot {
   readonly x: number;
   readonly y: number;
 }

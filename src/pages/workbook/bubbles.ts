@@ -19,10 +19,10 @@ interface Place {
   readonly column: number;
 }
 
-export type SpeakingCell = Place & { readonly message: CellMessage };
+type SpeakingCell = Place & { readonly message: CellMessage };
 
 /** What there is to say about cells of the open sheet. */
-export interface Telling {
+interface Telling {
   /** The selected cell. It and those that come after it stay free. */
   readonly selected: Place | undefined;
   /** What must be seen: where there is no room beside the cell, at an edge. */
@@ -31,7 +31,7 @@ export interface Telling {
   readonly docked: readonly CellMessage[];
 }
 
-export interface Bubbles {
+interface Bubbles {
   tell(telling: Telling): void;
   /** The cell under the pointer. */
   hover(cell: SpeakingCell | undefined): void;

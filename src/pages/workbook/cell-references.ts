@@ -6,7 +6,7 @@ import type { Area } from "../../workbook/workbook";
 export type SheetArea = Area & { readonly sheet: string };
 
 /** Whole columns or rows, which reach as far as their sheet is used. */
-export interface WholeLines {
+interface WholeLines {
   readonly sheet: string;
   readonly cells: string;
 }

@@ -25,7 +25,7 @@ export interface ChartData {
 
 type Value = number | string | boolean | undefined;
 /** What stands in a cell of a sheet, by its name. */
-export type ReadCell = (sheet: string, row: number, column: number) => Value;
+type ReadCell = (sheet: string, row: number, column: number) => Value;
 
 /** Ranges that name no sheet are those of the chart's own. */
 export function chartData(chart: Chart, ownSheet: string, read: ReadCell): ChartData {

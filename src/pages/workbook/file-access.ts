@@ -55,7 +55,7 @@ export async function checksumOf(bytes: Uint8Array): Promise<string> {
 }
 
 /** What became of saving into the file. The browser writes beside it and exchanges the two at the end. */
-export type Written = "written" | "not allowed" | "no room" | "changed" | "gone";
+type Written = "written" | "not allowed" | "no room" | "changed" | "gone";
 
 /** Writes it unless the file is another than the one with this checksum. Needs a click shortly before, to ask. */
 export async function writeInto(handle: FileSystemFileHandle, bytes: Uint8Array, before: string): Promise<Written> {

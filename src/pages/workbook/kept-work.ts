@@ -12,7 +12,7 @@ export interface KeptWork {
 }
 
 /** What was kept under a key: nothing, work, or something that this version of the page cannot read. */
-export type Kept =
+type Kept =
   | { readonly is: "nothing" }
   | { readonly is: "work"; readonly work: KeptWork }
   | { readonly is: "unreadable"; readonly content: unknown };

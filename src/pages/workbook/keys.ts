@@ -2,7 +2,7 @@
 import type { Grid } from "./grid";
 import { byId } from "./show";
 
-export interface Keys {
+interface Keys {
   /** `tellWayOut` is called when the Tab key is first pressed in the sheet, which stays there. */
   follow(grid: Grid, tellWayOut: () => void): void;
 }

@@ -20,7 +20,7 @@ const ofPage =
   /^sheet\.command\.(?:delta-(?:row-height|column-width)|set-(?:row-height|worksheet-col-width|col-auto-width|row-is-auto-height|col-is-auto-width|col-hidden|rows-hidden|selected-\w+-visible|specific-rows-visible|col-visible-on-cols|frozen|selection-frozen|row-frozen|col-frozen|first-row-frozen|first-column-frozen|tab-color|worksheet-hidden|worksheet-show)|hide-(?:row|col)-confirm|cancel-frozen|toggle-gridlines|paste-col-width)$/;
 
 /** Why a cell of a sheet cannot be changed alone in the file; undefined where it can. */
-export type RefusalAt = (sheet: string, row: number, column: number) => FileRefusal | undefined;
+type RefusalAt = (sheet: string, row: number, column: number) => FileRefusal | undefined;
 
 /** What the file that is opened says of its cells. */
 export async function refusalIn({ bytes }: Original): Promise<RefusalAt> {

@@ -2,7 +2,7 @@ import { typedNumbers } from "../../cells/typed-number";
 import { words } from "./words";
 
 /** What a text typed into a cell is taken for. `remark` says how it was read, where that can be doubted. */
-export type TypedCell =
+type TypedCell =
   | { readonly is: "number"; readonly plain: string; readonly isPercent: boolean; readonly remark?: string }
   | { readonly is: "doubtful"; readonly remark: string }
   | { readonly is: "other" };

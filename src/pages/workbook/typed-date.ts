@@ -1,7 +1,7 @@
 import { dayZero, millisecondsInDay } from "../../core/days";
 
 /** A day as somebody typed it, in figures with the same mark between them. */
-export type TypedDate =
+type TypedDate =
   | { readonly is: "day"; readonly serial: number; readonly isDoubted: boolean }
   /** Figures of a day that no calendar has, such as 31.2.2025. */
   | { readonly is: "no day" }

@@ -6,7 +6,7 @@ import type { PickedValues } from "../../jobs/job-answer";
 import type { Says } from "../../words/messages";
 import { referenceTo } from "../../workbook/references";
 
-export interface Picked {
+interface Picked {
   readonly values: PickedValues;
   /** Why the cells of a field could not be read, by its name. */
   readonly problems: Readonly<Record<string, Says>>;

@@ -9,7 +9,7 @@ import { sampleMark } from "./sample-values";
 const { grams, percent } = look;
 
 /** A cell to type in, what the invented farm has in it, and what stands around it. */
-export interface LotInput {
+interface LotInput {
   readonly address: string;
   readonly label: string;
   readonly value: number | null;

@@ -3,7 +3,7 @@ import { damaged } from "../refusal";
 import type { Archive, Entry } from "./archive";
 import { treeOf, type XmlElement } from "./xml-tree";
 
-export interface Relation {
+interface Relation {
   readonly id: string;
   /** The last word of its type, such as `worksheet`. */
   readonly kind: string;

@@ -80,7 +80,7 @@ export interface DirectoryRecord {
   readonly places: { readonly packedSize: Place; readonly size: Place; readonly localAt: Place };
 }
 
-export interface Place {
+interface Place {
   readonly at: number;
   readonly isWide: boolean;
 }

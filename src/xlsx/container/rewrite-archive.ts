@@ -7,7 +7,7 @@ import type { Archive, Entry } from "./archive";
 import { checksumOf } from "./checksum";
 import { locatorLength, signatures, viewOf } from "./records";
 
-export interface ArchiveChanges {
+interface ArchiveChanges {
   /** New content by path; undefined takes the entry out. A path that is not there yet is put behind all others. */
   readonly contents: ReadonlyMap<string, Uint8Array | undefined>;
 }

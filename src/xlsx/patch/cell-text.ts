@@ -6,7 +6,7 @@ import type { Content } from "./edit";
 import { inText } from "./tag-scanner";
 
 /** The attribute `t`, and the elements that hold the value. */
-export interface WrittenValue {
+interface WrittenValue {
   readonly type: string | undefined;
   readonly elements: string;
 }

@@ -25,7 +25,7 @@ import { SpillsPatch } from "./spills-patch";
 import { emptyStyles, StylesPatch } from "./styles-patch";
 import { typedFormula } from "./typed-formula";
 
-export interface SaveOptions {
+interface SaveOptions {
   /** Something could not be worked out here: the next program is asked to work everything out. */
   readonly asksForCalculation?: boolean;
 }

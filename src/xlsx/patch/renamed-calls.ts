@@ -31,13 +31,13 @@ import {
 } from "./tag-scanner";
 
 /** A name as a file has it. */
-export interface FileName {
+interface FileName {
   readonly name: string;
   readonly formula: string;
   readonly comment: string;
 }
 
-export interface Renaming {
+interface Renaming {
   /** What a called function is to be called instead, in the words of a file; undefined where it keeps its name. */
   readonly calledInstead: (name: string) => string | undefined;
   /** Whether a name of the file belongs to these functions. */

@@ -6,14 +6,14 @@ import type { Content, Edit } from "./edit";
 import { type CellPlace, type RowPlace, type SheetPlaces, writtenOut } from "./sheet-places";
 import { inText, plain, type Replacement, replaced, type Span, valueIn, withAttribute } from "./tag-scanner";
 
-export interface SheetPatchHelp {
+interface SheetPatchHelp {
   /** The number of the look with which cells of another number look as they are to. */
   readonly lookFor: (before: number, wanted: NonNullable<Edit["style"]>) => number;
   /** What the cell of a formula that spills says in `cm`. */
   readonly spillNumber: () => number;
 }
 
-export interface PatchedSheet {
+interface PatchedSheet {
   readonly text: string;
   /** Whether a cell came to have a formula, or has one no more. */
   readonly formulasCameOrWent: boolean;

@@ -106,7 +106,7 @@ export function childrenOf(text: string, parent?: Span): Span[] {
 export const prefixAt = (text: string, start: number): string =>
   /^<([^\s:/>]+:)?/.exec(text.slice(start, start + 80))?.[1] ?? "";
 
-export interface Attribute {
+interface Attribute {
   /** As it is written, with its prefix. */
   readonly name: string;
   /** With characters in place of references. */

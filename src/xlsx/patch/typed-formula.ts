@@ -9,13 +9,13 @@ import { longestFormula } from "../read/limits";
 import { Refusal } from "../refusal";
 import type { FormulaProblem } from "../refusals";
 
-export interface FormulaPlace {
+interface FormulaPlace {
   readonly sheet: string;
   readonly row: number;
   readonly column: number;
 }
 
-export interface FormulaSurroundings {
+interface FormulaSurroundings {
   /** In capitals. */
   readonly sheets: ReadonlySet<string>;
   readonly tables: readonly TableColumns[];

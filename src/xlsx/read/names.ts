@@ -4,7 +4,7 @@ import type { DefinedName } from "../../workbook/workbook";
 import { isTrue } from "../container/xml-events";
 import { childrenAt, type XmlElement } from "../container/xml-tree";
 
-export interface ReadNames {
+interface ReadNames {
   readonly names: readonly DefinedName[];
   /** Names that point nowhere or into another workbook, or that no formula can say. */
   readonly leftOut: readonly string[];

@@ -5,7 +5,7 @@ import { Refusal } from "../refusal";
 import { unescaped } from "./escaped-text";
 import { longestText, mostCells } from "./limits";
 
-export interface SharedStrings {
+interface SharedStrings {
   readonly strings: readonly string[];
   /** Whether words in some text look different from the others. */
   readonly hasRichText: boolean;

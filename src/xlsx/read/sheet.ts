@@ -41,7 +41,7 @@ export interface ColumnRun {
   readonly isHidden: boolean;
 }
 
-export interface WrittenLink {
+interface WrittenLink {
   readonly area: Area;
   /** The id of the relation that holds the address. */
   readonly relation: string | undefined;

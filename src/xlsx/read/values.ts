@@ -10,7 +10,7 @@ export interface ValueContext {
   readonly counts1904: boolean;
 }
 
-export interface Written {
+interface Written {
   /** The attribute `t`. */
   readonly type: string | undefined;
   /** What stands in `v`; undefined where it is missing. */
