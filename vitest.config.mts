@@ -7,18 +7,20 @@ import { BaseSequencer, type TestSpecification } from "vitest/node";
 const engine = fileURLToPath(new URL("node_modules/@univerjs/", import.meta.url));
 
 /** Tests that drive a browser: they wait more than they work. */
-const inBrowser = ["test/browser/**/*.test.ts", "test/release/proof.test.ts"];
+const inBrowser = ["test/browser/**/*.test.ts"];
+/** Long ways through the pages and a release, as makers go them: `npm run walks`, which CI runs after `npm test`. */
+const walks = ["test/walks/**/*.test.ts", "test/release/proof.test.ts"];
 const every = ["test/**/*.test.ts", "test/**/*.test.tsx"];
 
 /** The longest files of each project, in the order in which they are begun: so that none is left alone at the end. */
 const longest = [
-  "browser/workbook-page",
-  "browser/charts-page",
-  "browser/guide-pictures",
-  "browser/sort-table",
-  "browser/around-the-grid",
-  "browser/pane-access",
-  "browser/embedded-host",
+  "walks/workbook-page",
+  "walks/charts-page",
+  "walks/guide-pictures",
+  "walks/sort-table",
+  "walks/around-the-grid",
+  "walks/pane-access",
+  "walks/embedded-host",
   "sample-books/season",
   "planted/planted-slips",
   "sample-books/one-lot",
@@ -31,7 +33,7 @@ class BrowsersFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
     const rank = ({ moduleId, project }: TestSpecification): number => {
       const place = longest.findIndex((name) => moduleId.includes(`/${name}.test.`));
-      return (project.name === "browser" ? 0 : 2 * longest.length) + (place >= 0 ? place : longest.length);
+      return (project.name === "node" ? 2 * longest.length : 0) + (place >= 0 ? place : longest.length);
     };
     const sorted = await super.sort(files);
     return sorted
@@ -63,7 +65,11 @@ export default defineConfig({
     sequence: { sequencer: BrowsersFirst },
     projects: [
       { extends: true, test: { name: "browser", include: inBrowser, globalSetup: "test/browser/built-page.ts" } },
-      { extends: true, test: { name: "node", include: every, exclude: [...inBrowser, "**/node_modules/**"] } },
+      { extends: true, test: { name: "walks", include: walks, globalSetup: "test/browser/built-page.ts" } },
+      {
+        extends: true,
+        test: { name: "node", include: every, exclude: [...inBrowser, ...walks, "**/node_modules/**"] },
+      },
     ],
   },
 });

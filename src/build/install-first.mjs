@@ -36,7 +36,7 @@ const isCommand = process.argv[1]?.endsWith("install-first.mjs");
 const folders = isCommand && process.argv.length > 2 ? process.argv.slice(2) : ["."];
 const wanting = folders.filter((folder) => !complete(folder));
 if (wanting.length > 0) {
-  console.log("Installing what Tea Mass Balance needs; this happens once and takes a few minutes …");
+  console.log("Installing what Tea Mass Balance needs; this happens once, and takes a minute on a fast line …");
   for (const folder of wanting) {
     execSync("npm ci --no-audit --no-fund --ignore-scripts", { stdio: "inherit", cwd: folder });
   }

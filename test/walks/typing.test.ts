@@ -2,10 +2,10 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
 import type { Grid } from "../../src/pages/workbook/grid";
-import { Hands } from "./typing/hands";
-import { composeWords, places, typeInFormulaBar, typeNumbers } from "./typing/trials";
-import { openWorkbook, placeOfCell, select, shown, untilReady } from "./workbook-driver";
-import { workbookVisits } from "./workbook-visits";
+import { Hands } from "../browser/typing/hands";
+import { composeWords, places, typeInFormulaBar, typeNumbers } from "../browser/typing/trials";
+import { openWorkbook, placeOfCell, select, shown, untilReady } from "../browser/workbook-driver";
+import { workbookVisits } from "../browser/workbook-visits";
 
 declare const workbookGrid: Grid;
 

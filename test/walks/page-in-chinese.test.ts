@@ -3,7 +3,7 @@ import { findBrowser } from "../../src/build/open-browser";
 import { firstMessages } from "../../src/words/in-every-language/messages";
 import { pageWordsIn } from "../../src/words/in-every-language/page";
 import { languages } from "../../src/words/languages";
-import { workbookVisits } from "./workbook-visits";
+import { workbookVisits } from "../browser/workbook-visits";
 
 const found = await findBrowser();
 const visits = workbookVisits(found);

@@ -2,8 +2,8 @@ import { expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
 import { pageWordsIn } from "../../src/words/in-every-language/page";
 import { languages } from "../../src/words/languages";
-import { shown, typeOver, untilReady } from "./workbook-driver";
-import { workbookVisits } from "./workbook-visits";
+import { shown, typeOver, untilReady } from "../browser/workbook-driver";
+import { workbookVisits } from "../browser/workbook-visits";
 
 const found = await findBrowser();
 const visits = workbookVisits(found);

@@ -4,8 +4,8 @@ import { findBrowser } from "../../src/build/open-browser";
 import { pagePolicy } from "../../src/build/page-policy";
 import type { Grid } from "../../src/pages/workbook/grid";
 import { addressOf } from "../../src/workbook/addresses";
-import { servedPage, sharedBrowser } from "./shared-browser";
-import { openWorkbook, typeOver } from "./workbook-driver";
+import { servedPage, sharedBrowser } from "../browser/shared-browser";
+import { openWorkbook, typeOver } from "../browser/workbook-driver";
 
 declare const workbookGrid: Grid;
 

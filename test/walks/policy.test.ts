@@ -12,7 +12,7 @@ import { findBrowser } from "../../src/build/open-browser";
 import { officeOrigin } from "../../src/build/page-policy";
 import { serve } from "../../src/build/serve";
 import { buildPageOnce, pageFolder } from "../../src/build/workbook-page-build";
-import { sharedBrowser } from "./shared-browser";
+import { sharedBrowser } from "../browser/shared-browser";
 
 const found = await findBrowser();
 

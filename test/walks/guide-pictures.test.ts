@@ -7,7 +7,7 @@ import { pictureFile, recordFile, sumOf, type Taken } from "../../src/build/pict
 import { scenes } from "../../src/build/pictures/scenes";
 import { openWindow, visit, visits } from "../../src/build/pictures/visit";
 import { languageIds } from "../../src/words/languages";
-import { servedPage, sharedBrowser } from "./shared-browser";
+import { servedPage, sharedBrowser } from "../browser/shared-browser";
 
 const found = await findBrowser();
 const record = JSON.parse(readFileSync(recordFile, "utf8")) as Record<string, Taken>;

@@ -3,8 +3,8 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
 import { readWorkbook } from "../../src/xlsx/read-workbook";
-import { shown, typeOver, untilReady } from "./workbook-driver";
-import { type Visit, workbookVisits } from "./workbook-visits";
+import { shown, typeOver, untilReady } from "../browser/workbook-driver";
+import { type Visit, workbookVisits } from "../browser/workbook-visits";
 
 const found = await findBrowser();
 const patience = { timeout: 30_000 };

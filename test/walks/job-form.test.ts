@@ -5,9 +5,9 @@ import type { HostProblem, Trouble } from "../../src/host/host-problem";
 import { english } from "../../src/words/en/messages";
 import { languages } from "../../src/words/languages";
 import { chinese } from "../../src/words/zh/messages";
+import { openFakePane, openFakePaneAnew } from "../browser/fake-pane";
+import { sharedBrowser } from "../browser/shared-browser";
 import type { FakeWorkbookHost } from "../host/fake-workbook-host";
-import { openFakePane, openFakePaneAnew } from "./fake-pane";
-import { sharedBrowser } from "./shared-browser";
 
 /** On the page. */
 declare const host: FakeWorkbookHost;

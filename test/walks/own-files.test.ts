@@ -4,9 +4,9 @@ import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
 import { readWorkbook } from "../../src/xlsx/read-workbook";
+import { select, shown, typeOver, untilReady } from "../browser/workbook-driver";
+import { workbookVisits } from "../browser/workbook-visits";
 import { handwritten } from "../xlsx/handwritten-book";
-import { select, shown, typeOver, untilReady } from "./workbook-driver";
-import { workbookVisits } from "./workbook-visits";
 
 const found = await findBrowser();
 const patience = { timeout: 30_000 };

@@ -4,8 +4,8 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
 import type { Grid } from "../../src/pages/workbook/grid";
 import { readWorkbook } from "../../src/xlsx/read-workbook";
-import { select, shown, typeOver } from "./workbook-driver";
-import { type Visit, workbookVisits } from "./workbook-visits";
+import { select, shown, typeOver } from "../browser/workbook-driver";
+import { type Visit, workbookVisits } from "../browser/workbook-visits";
 
 declare const workbookGrid: Grid;
 

@@ -2,9 +2,9 @@ import type { BrowserContextOptions, Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
 import type { Grid } from "../../src/pages/workbook/grid";
-import { violations } from "./axe";
-import { coveredOf, select, shown, typeOver } from "./workbook-driver";
-import { type Visit, workbookVisits } from "./workbook-visits";
+import { violations } from "../browser/axe";
+import { coveredOf, select, shown, typeOver } from "../browser/workbook-driver";
+import { type Visit, workbookVisits } from "../browser/workbook-visits";
 
 declare const workbookGrid: Grid;
 

@@ -4,8 +4,8 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
 import { readWorkbook } from "../../src/xlsx/read-workbook";
-import { shown, typeOver } from "./workbook-driver";
-import { workbookVisits } from "./workbook-visits";
+import { shown, typeOver } from "../browser/workbook-driver";
+import { workbookVisits } from "../browser/workbook-visits";
 
 const found = await findBrowser();
 const patience = { timeout: 20_000 };

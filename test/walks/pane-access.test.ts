@@ -2,10 +2,10 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
 import { jobs } from "../../src/jobs/jobs";
+import { violations } from "../browser/axe";
+import { openFakePane } from "../browser/fake-pane";
+import { sharedBrowser } from "../browser/shared-browser";
 import type { FakeWorkbookHost } from "../host/fake-workbook-host";
-import { violations } from "./axe";
-import { openFakePane } from "./fake-pane";
-import { sharedBrowser } from "./shared-browser";
 
 /** On the page. */
 declare const host: FakeWorkbookHost;

@@ -4,8 +4,8 @@ import { beforeEach, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
 import type { Grid } from "../../src/pages/workbook/grid";
 import { placeOf } from "../../src/workbook/addresses";
-import { shown } from "./workbook-driver";
-import { workbookVisits } from "./workbook-visits";
+import { shown } from "../browser/workbook-driver";
+import { workbookVisits } from "../browser/workbook-visits";
 
 declare const workbookGrid: Grid;
 

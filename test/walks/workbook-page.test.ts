@@ -16,8 +16,8 @@ import {
   untilReady,
   value,
   values,
-} from "./workbook-driver";
-import { type Visit, workbookVisits } from "./workbook-visits";
+} from "../browser/workbook-driver";
+import { type Visit, workbookVisits } from "../browser/workbook-visits";
 
 declare const workbookGrid: Grid;
 

@@ -11,8 +11,8 @@ import { languages } from "../../src/words/languages";
 import { chinese } from "../../src/words/zh/messages";
 import { chinesePhone } from "../../src/words/zh/phone";
 import { readWorkbook } from "../../src/xlsx/read-workbook";
-import { violations } from "./axe";
-import { servedPage, sharedBrowser } from "./shared-browser";
+import { violations } from "../browser/axe";
+import { servedPage, sharedBrowser } from "../browser/shared-browser";
 
 const found = await findBrowser();
 const patience = { timeout: 20_000 };

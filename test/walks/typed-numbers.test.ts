@@ -1,8 +1,8 @@
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
-import { select, shown, typeOver, value } from "./workbook-driver";
-import { workbookVisits } from "./workbook-visits";
+import { select, shown, typeOver, value } from "../browser/workbook-driver";
+import { workbookVisits } from "../browser/workbook-visits";
 
 const found = await findBrowser();
 const patience = { timeout: 20_000 };

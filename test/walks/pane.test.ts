@@ -10,7 +10,7 @@ import { catalogue } from "../../src/core/catalogue";
 import { english } from "../../src/words/en/messages";
 import { languages } from "../../src/words/languages";
 import { chinese } from "../../src/words/zh/messages";
-import { sharedBrowser } from "./shared-browser";
+import { sharedBrowser } from "../browser/shared-browser";
 
 const found = await findBrowser();
 const folder = mkdtempSync(join(tmpdir(), "tea-pane-"));

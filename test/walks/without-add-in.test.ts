@@ -3,9 +3,9 @@ import type { Browser, Page } from "playwright-core";
 import { beforeAll, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
 import type { HostProblem, Trouble } from "../../src/host/host-problem";
+import { openFakePane } from "../browser/fake-pane";
+import { sharedBrowser } from "../browser/shared-browser";
 import type { FakeWorkbookHost } from "../host/fake-workbook-host";
-import { openFakePane } from "./fake-pane";
-import { sharedBrowser } from "./shared-browser";
 
 /** On the page. */
 declare const host: FakeWorkbookHost;

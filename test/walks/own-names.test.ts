@@ -7,9 +7,9 @@ import type { Grid } from "../../src/pages/workbook/grid";
 import { Archive, type Entry } from "../../src/xlsx/container/archive";
 import type { Edit } from "../../src/xlsx/patch/edit";
 import { readWorkbook } from "../../src/xlsx/read-workbook";
+import { shown, typeOver, untilReady } from "../browser/workbook-driver";
+import { workbookVisits } from "../browser/workbook-visits";
 import { bookWithNames } from "../xlsx/book-with-names";
-import { shown, typeOver, untilReady } from "./workbook-driver";
-import { workbookVisits } from "./workbook-visits";
 
 const found = await findBrowser();
 const patience = { timeout: 30_000 };

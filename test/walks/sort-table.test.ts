@@ -3,9 +3,9 @@ import { beforeEach, describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
 import type { Grid } from "../../src/pages/workbook/grid";
 import { addressOf } from "../../src/workbook/addresses";
-import { violations } from "./axe";
-import { select, shown, typeOver } from "./workbook-driver";
-import { workbookVisits } from "./workbook-visits";
+import { violations } from "../browser/axe";
+import { select, shown, typeOver } from "../browser/workbook-driver";
+import { workbookVisits } from "../browser/workbook-visits";
 
 declare const workbookGrid: Grid;
 

@@ -5,9 +5,9 @@ import { describe, expect, test } from "vitest";
 import { findBrowser } from "../../src/build/open-browser";
 import type { Grid } from "../../src/pages/workbook/grid";
 import { readWorkbook } from "../../src/xlsx/read-workbook";
+import { select, shown, typeOver, untilReady } from "../browser/workbook-driver";
+import { workbookVisits } from "../browser/workbook-visits";
 import { handwritten } from "../xlsx/handwritten-book";
-import { select, shown, typeOver, untilReady } from "./workbook-driver";
-import { workbookVisits } from "./workbook-visits";
 
 declare const workbookGrid: Grid;
 

@@ -3,8 +3,8 @@ import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest"
 import { findBrowser } from "../../src/build/open-browser";
 import type { Block, CellPlace, WorkbookHost } from "../../src/host/workbook-host";
 import type { Grid } from "../../src/pages/workbook/grid";
-import { select, shown, typeOver, untilReady, value, values } from "./workbook-driver";
-import { workbookVisits } from "./workbook-visits";
+import { select, shown, typeOver, untilReady, value, values } from "../browser/workbook-driver";
+import { workbookVisits } from "../browser/workbook-visits";
 
 declare const workbookGrid: Grid;
 declare const workbookHost: WorkbookHost;
